@@ -52,7 +52,7 @@ describe('the house rules can be broken', () => {
     expect(downloadAddresses('{\n  "resolved": "https://example.org/x.tgz"\n}')).toHaveLength(1);
   });
 
-  it.each([`const a = 'This cable is safe.';`, 'const a = `${x} was sold as copper`;', `const a = 'fake copper';`])(
+  it.each([`const a = 'This cable is safe.';`, `const a = \`\${x} was sold as copper\`;`, `const a = 'fake copper';`])(
     'by words: %s',
     (text) => {
       expect(wordsSaid(at(text))).toHaveLength(1);

@@ -1,0 +1,3 @@
+import { buildWhenNeeded } from './parts/build.mjs';
+
+await buildWhenNeeded({ force: process.argv.includes('--force') });

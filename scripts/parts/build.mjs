@@ -1,0 +1,82 @@
+import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { inProject } from './root.mjs';
+import { sourceHash } from './sources.mjs';
+
+const STAMP = inProject('dist', '.stamp');
+const LOCK = inProject('dist', '.building');
+/** A build takes seconds; a lock older than this was left by one that was killed. */
+const STALE_LOCK_MS = 120_000;
+
+/** Builds the command line with its server, and the page, unless what is in dist/ came from exactly these sources. */
+export async function buildWhenNeeded({ force = false } = {}) {
+  if (!force && isCurrent(sourceHash())) return;
+  await withLock(async () => {
+    const hash = sourceHash();
+    if (!force && isCurrent(hash)) return;
+    rmSync(STAMP, { force: true });
+    const vite = await import('vite');
+    await vite.build(commandLine());
+    await vite.build({ configFile: inProject('vite.config.ts'), logLevel: 'warn' });
+    writeFileSync(STAMP, hash);
+  });
+}
+
+function isCurrent(hash) {
+  const built =
+    existsSync(STAMP) && existsSync(inProject('dist', 'cli.js')) && existsSync(inProject('dist', 'page', 'index.html'));
+  return built && readFileSync(STAMP, 'utf8') === hash;
+}
+
+/**
+ * One file that starts fast, and chunks for what only some commands need. Everything is bundled except the database
+ * driver, which finds its prebuilt binary beside itself.
+ */
+function commandLine() {
+  return {
+    configFile: false,
+    root: inProject(),
+    logLevel: 'warn',
+    publicDir: false,
+    ssr: { noExternal: true, external: ['libsql'] },
+    build: {
+      ssr: true,
+      target: 'node20',
+      outDir: 'dist',
+      emptyOutDir: false,
+      rollupOptions: {
+        input: { cli: inProject('src', 'edge', 'cli', 'main.ts') },
+        output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: 'chunks/[name].js' },
+      },
+    },
+  };
+}
+
+async function withLock(work) {
+  mkdirSync(inProject('dist'), { recursive: true });
+  while (!taken()) await new Promise((resume) => setTimeout(resume, 100));
+  try {
+    await work();
+  } finally {
+    rmSync(LOCK, { recursive: true, force: true });
+  }
+}
+
+/** A folder is made or was there already, in one step, on every platform: so only one of two builders gets it. */
+function taken() {
+  try {
+    mkdirSync(LOCK);
+    return true;
+  } catch (error) {
+    if (error.code !== 'EEXIST') throw error;
+    removeStaleLock();
+    return false;
+  }
+}
+
+function removeStaleLock() {
+  try {
+    if (Date.now() - statSync(LOCK).mtimeMs > STALE_LOCK_MS) rmSync(LOCK, { recursive: true, force: true });
+  } catch {
+    // The other builder has just finished and removed it.
+  }
+}

@@ -1,0 +1,3 @@
+import { setUp } from './parts/setUp.mjs';
+
+await setUp();
