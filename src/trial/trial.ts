@@ -11,13 +11,17 @@ export interface Trial {
   targetTemperature: number | null;
   openedOn: string | null;
   disclosure: string;
+  /** The row that describes the trial as typed; null while nobody described it. */
+  described: TypedRow | null;
   cables: Cable[];
   fittings: Fitting[];
   instruments: Instrument[];
   specimens: Specimen[];
   evidence: Evidence[];
-  /** In fold order, struck and replaced ones included (see `standing`). */
+  /** In the order in which they were taken, struck and replaced ones included (see `standing`). */
   readings: Reading[];
+  /** Rows that strike a reading out, kept as typed so that export gives them back. */
+  strikes: TypedRow[];
   /** Rows of tables that the assay does not use, kept as typed so that export gives them back. */
   judgements: TypedRow[];
   endurance: TypedRow[];

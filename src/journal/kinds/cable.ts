@@ -1,0 +1,67 @@
+import { needed, quantity, type TableShape, text } from '../tableShape.ts';
+
+/** The cables of the trial, and what their labels claim. */
+export const CABLE_TABLE: TableShape = {
+  kind: 'cable',
+  file: 'cables.csv',
+  key: ['cable'],
+  columns: [
+    needed('cable', 'Short name of the cable'),
+    text('role', 'Compared with the others, control piece of known metal, or reference outside the order', {
+      values: ['compared', 'control', 'reference'],
+    }),
+    text('maker', 'Maker as named on the label'),
+    text('model', 'Model as named on the label'),
+    text('bought_from', 'Seller'),
+    text('bought_on', 'Day of purchase', { moment: true }),
+    text('supplied_free', 'Whether it was given rather than bought'),
+    text('price', 'Price paid for the bought length'),
+    text('currency', 'Currency of the price'),
+    quantity('bought_length', 'Length bought', 'length', 'bought_length_unit', { defaultUnit: 'm' }),
+    text('bought_length_unit', 'Unit of bought_length; m when blank'),
+    needed('claimed_size', 'Size exactly as printed on the label'),
+    text('claimed_metal', 'Metal exactly as printed on the label'),
+    quantity('claimed_strands', 'Number of strands that the label claims', 'count', ''),
+    quantity('claimed_strand_diameter', 'Strand diameter that the label claims', 'length', 'claimed_strand_unit', {
+      defaultUnit: 'mm',
+    }),
+    text('claimed_strand_unit', 'Unit of claimed_strand_diameter; mm when blank'),
+    quantity('claimed_temperature', 'Temperature rating on the label', 'temperature', 'claimed_temperature_unit', {
+      defaultUnit: 'C',
+    }),
+    text('claimed_temperature_unit', 'Unit of claimed_temperature; C when blank'),
+    quantity(
+      'claimed_ohms',
+      'Resistance per length that the label claims, with its unit',
+      'resistance per length',
+      'claimed_ohms_unit',
+    ),
+    text('claimed_ohms_unit', 'Unit of claimed_ohms, when it is not in the same cell'),
+    quantity(
+      'claimed_mass',
+      'Mass per length that the label claims, with its unit',
+      'mass per length',
+      'claimed_mass_unit',
+    ),
+    text('claimed_mass_unit', 'Unit of claimed_mass, when it is not in the same cell'),
+    quantity(
+      'claimed_outer_diameter',
+      'Outer diameter that the label claims, with its unit',
+      'length',
+      'claimed_outer_diameter_unit',
+      { defaultUnit: 'mm' },
+    ),
+    text(
+      'claimed_outer_diameter_unit',
+      'Unit of claimed_outer_diameter, when it is not in the same cell; mm when blank',
+    ),
+    text('printed_on_jacket', 'Words printed on the jacket, exactly'),
+    text('jacket_colour', 'Colour of the jacket'),
+    text('lot', 'Lot or date code'),
+    text('age', 'Age, or date of manufacture'),
+    text('condition', 'Condition as received'),
+    text('sold_by', 'How it is sold: by the foot, on a spool, in a kit'),
+    text('stranding', 'How the strands are laid: bunched, rope-laid, solid'),
+    text('note', 'Anything else'),
+  ],
+};

@@ -1,0 +1,24 @@
+import { needed, quantity, type TableShape, text } from '../tableShape.ts';
+
+/** How long a jacket lasted under abuse, and whether the piece survived to the end. */
+export const ENDURANCE_TABLE: TableShape = {
+  kind: 'endurance',
+  file: 'endurance.csv',
+  key: null,
+  columns: [
+    needed('specimen', 'Piece that was abused', { refersTo: 'specimen' }),
+    needed('test', 'Scrape, sandpaper, cut-through, pinch, hot iron, cold bend, fluid …'),
+    needed('amount', 'How much it took until it failed, or until the test was ended', {
+      number: true,
+      least: 'not negative',
+    }),
+    needed('unit', 'Unit of amount: strokes, N, s …'),
+    needed('outcome', 'Whether it failed', { values: ['failed', 'survived'] }),
+    text('stress', 'Load during the test', { number: true, least: 'not negative' }),
+    text('stress_unit', 'Unit of stress'),
+    quantity('temperature', 'Temperature of the piece', 'temperature', 'temperature_unit', { defaultUnit: 'C' }),
+    text('temperature_unit', 'Unit of temperature; C when blank'),
+    text('by', 'Who did it'),
+    text('note', 'Anything else'),
+  ],
+};

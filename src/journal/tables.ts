@@ -1,0 +1,41 @@
+/** All tables of the data package, in the order in which they refer to each other: a table names only rows of tables above it, or its own. */
+import type { EntryKind } from './entry.ts';
+import { CABLE_TABLE } from './kinds/cable.ts';
+import { CURRENT_TABLE } from './kinds/current.ts';
+import { ENDURANCE_TABLE } from './kinds/endurance.ts';
+import { EVIDENCE_TABLE } from './kinds/evidence.ts';
+import { FITTING_TABLE } from './kinds/fitting.ts';
+import { INSTRUMENT_TABLE } from './kinds/instrument.ts';
+import { JUDGEMENT_TABLE } from './kinds/judgement.ts';
+import { READING_TABLE } from './kinds/reading.ts';
+import { SPECIMEN_TABLE } from './kinds/specimen.ts';
+import { STRIKE_TABLE } from './kinds/strike.ts';
+import { TRIAL_TABLE } from './kinds/trial.ts';
+import type { TableShape } from './tableShape.ts';
+
+const BY_KIND: Readonly<Record<EntryKind, TableShape>> = {
+  trial: TRIAL_TABLE,
+  cable: CABLE_TABLE,
+  fitting: FITTING_TABLE,
+  instrument: INSTRUMENT_TABLE,
+  specimen: SPECIMEN_TABLE,
+  evidence: EVIDENCE_TABLE,
+  reading: READING_TABLE,
+  strike: STRIKE_TABLE,
+  judgement: JUDGEMENT_TABLE,
+  endurance: ENDURANCE_TABLE,
+  current: CURRENT_TABLE,
+};
+
+export const TABLES: readonly TableShape[] = Object.values(BY_KIND);
+
+/** The table of an entry kind, or null for a kind that this version does not know. */
+export function tableOfKind(kind: string): TableShape | null {
+  return Object.hasOwn(BY_KIND, kind) ? BY_KIND[kind as EntryKind] : null;
+}
+
+/** The table that a file of the data package holds, whatever the case of its name, or null. */
+export function tableOfFile(file: string): TableShape | null {
+  const wanted = file.toLowerCase();
+  return TABLES.find((table) => table.file === wanted) ?? null;
+}
