@@ -1,0 +1,90 @@
+import type { Component } from '../../numerics/mixture.ts';
+import { COPPER_FAMILY, type Metal } from '../metal/hypotheses.ts';
+import type { AssayComponent, CableAssay, JointAssay } from './joint.ts';
+
+/** Directions in (ln A, ln k, ln ρm, ln ρe) whose exponential is a figure that people know. */
+export const DIRECTIONS = {
+  /** metal area, m² */
+  area: [1, 0, 0, 0],
+  /** lay factor */
+  lay: [0, 1, 0, 0],
+  /** density, kg/m³ */
+  density: [0, 0, 1, 0],
+  /** resistance per cable length at 20 °C, Ω/m */
+  resistancePerMetre: [-1, 1, 0, 1],
+  /** mass per cable length, kg/m */
+  massPerMetre: [1, 1, 1, 0],
+  /** mass per length times resistance per length, Ω·kg/m²: free of the area (ASTM B193 mass resistivity, lay included) */
+  massResistivity: [0, 2, 1, 1],
+} as const satisfies Record<string, readonly [number, number, number, number]>;
+
+export type Direction = keyof typeof DIRECTIONS;
+
+/** Standard deviation and effective degrees of freedom of one linear figure under one supposition (Welch–Satterthwaite, JCGM 100 G.4). */
+function spreadOf(c: AssayComponent, rows: CableAssay['cable']['rows'], a: readonly number[]): [number, number] {
+  const { cov, gain } = c.answer;
+  let variance = 0;
+  for (let k = 0; k < 4; k++) for (let l = 0; l < 4; l++) variance += a[k] * a[l] * cov[k * 4 + l];
+  const n = rows.length;
+  const finite = new Map<string, { moved: number; variance: number; dof: number }>();
+  rows.forEach((row, i) => {
+    let moves = 0;
+    for (let k = 0; k < 4; k++) moves += a[k] * gain[k * n + i];
+    for (const own of row.own) {
+      if (!Number.isFinite(own.dof)) continue;
+      const seen = finite.get(own.input);
+      if (seen) seen.moved += moves * own.slope;
+      else finite.set(own.input, { moved: moves * own.slope, variance: own.variance, dof: own.dof });
+    }
+  });
+  let fourth = 0;
+  for (const f of finite.values()) fourth += (f.moved ** 2 * f.variance) ** 2 / f.dof;
+  const sd = Math.sqrt(Math.max(variance, 0));
+  const dof = fourth > 0 ? variance ** 2 / fourth : Infinity;
+  return [sd, dof > 200 ? Infinity : Math.max(dof, 1)];
+}
+
+/** The logarithm of a figure as a mixture over everything that may be so. */
+export function lnFigure(assay: CableAssay, direction: Direction): Component[] {
+  return lnAlong(assay, assay.components, DIRECTIONS[direction]);
+}
+
+/** As {@link lnFigure}, on condition that the metal is one of those named. Empty when none of them is left. */
+export function lnFigureIf(assay: CableAssay, direction: Direction, metals: readonly Metal[]): Component[] {
+  const kept = assay.components.filter((c) => metals.includes(c.supposition.metal.metal));
+  return lnAlong(assay, kept, DIRECTIONS[direction]);
+}
+
+function lnAlong(assay: CableAssay, components: readonly AssayComponent[], a: readonly number[]): Component[] {
+  const sum = components.reduce((total, c) => total + c.weight, 0);
+  return components.map((c) => {
+    let mean = 0;
+    for (let k = 0; k < 4; k++) mean += a[k] * c.answer.x[k];
+    const [sd, dof] = spreadOf(c, assay.cable.rows, a);
+    return { weight: c.weight / sum, mean, sd, dof };
+  });
+}
+
+/** Belief in each metal. */
+export function metalBelief(assay: CableAssay): Map<Metal, number> {
+  const belief = new Map<Metal, number>();
+  for (const c of assay.components)
+    belief.set(c.supposition.metal.metal, (belief.get(c.supposition.metal.metal) ?? 0) + c.weight);
+  return belief;
+}
+
+/** Belief that the metal is copper, bare or tinned. */
+export function copperBelief(assay: CableAssay): number {
+  const belief = metalBelief(assay);
+  return COPPER_FAMILY.reduce((sum, m) => sum + (belief.get(m) ?? 0), 0);
+}
+
+/** Covariance of the two cables' ln areas that their common instruments make: g_aᵀ Λ⁻¹ g_b. */
+export function sharedCovarianceOfAreas(joint: JointAssay, a: CableAssay, b: CableAssay): number {
+  const nb = joint.inputs.length;
+  let sum = 0;
+  for (let i = 0; i < nb; i++)
+    if (a.leansOn[i] !== 0)
+      for (let j = 0; j < nb; j++) sum += a.leansOn[i] * joint.shared.cov[i * nb + j] * b.leansOn[j];
+  return sum;
+}
