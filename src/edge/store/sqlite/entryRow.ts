@@ -1,0 +1,29 @@
+import type { Entry } from '../../../journal/entry.ts';
+
+/** One row of the table `entries`. */
+export interface EntryRow {
+  trial: string;
+  id: string;
+  kind: string;
+  at: string;
+  said_by: string;
+  device: string;
+  body: string;
+}
+
+/** The columns of a row in the order in which they are inserted. */
+export function rowOf(entry: Entry): [string, string, string, string, string, string, string] {
+  return [entry.trial, entry.id, entry.kind, entry.at, entry.by, entry.device, JSON.stringify(entry.body)];
+}
+
+export function entryOf(row: EntryRow): Entry {
+  return {
+    id: row.id,
+    trial: row.trial,
+    kind: row.kind,
+    at: row.at,
+    by: row.said_by,
+    device: row.device,
+    body: JSON.parse(row.body) as Record<string, string>,
+  };
+}

@@ -1,0 +1,82 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'libsql';
+import { describe, expect, it } from 'vitest';
+import { openSqliteStore } from '../../../src/edge/store/sqlite/open.ts';
+import { entryOf, storeContract } from '../../contract/store.ts';
+import { tempFolder } from '../../support/tempFolder.ts';
+
+const folder = tempFolder();
+let files = 0;
+const nextFile = () => join(folder, `shelf ${files++}`, 'shelf.sqlite');
+
+storeContract('SQLite', async () => openSqliteStore(nextFile()));
+
+describe('the SQLite file', () => {
+  it('is the whole shelf once it is closed: no log beside it', async () => {
+    const path = nextFile();
+    const store = openSqliteStore(path);
+    await store.append('fen', [entryOf(1)]);
+    await store.close();
+    await store.close();
+    expect(existsSync(`${path}-wal`) ? readFileSync(`${path}-wal`).length : 0).toBe(0);
+    const again = openSqliteStore(path);
+    expect(await again.entries('fen')).toEqual([entryOf(1)]);
+    await again.close();
+  });
+
+  it('writes ahead', async () => {
+    const path = nextFile();
+    const store = openSqliteStore(path);
+    await store.close();
+    const raw = new Database(path);
+    expect(raw.pragma('journal_mode')).toEqual([{ journal_mode: 'wal' }]);
+    raw.close();
+  });
+
+  it('serves two that hold it at once', async () => {
+    const path = nextFile();
+    const [one, two] = [openSqliteStore(path), openSqliteStore(path)];
+    await one.append('fen', [entryOf(1)]);
+    await two.append('fen', [entryOf(1), entryOf(2)]);
+    expect(await one.entries('fen')).toHaveLength(2);
+    await one.close();
+    await two.close();
+  });
+
+  it('says so when it is no database', () => {
+    const path = join(folder, 'letter.sqlite');
+    writeFileSync(path, 'Dear all, this is a letter and nothing else. '.repeat(50));
+    expect(() => openSqliteStore(path)).toThrow(/^The shelf in .* is damaged; move the file aside/);
+  });
+
+  it('says so when a page of it is damaged', async () => {
+    const path = nextFile();
+    const store = openSqliteStore(path);
+    await store.append(
+      'fen',
+      Array.from({ length: 400 }, (_, n) => entryOf(n)),
+    );
+    await store.close();
+    const bytes = readFileSync(path);
+    // Leaves the first page, which holds the header and the list of tables, as it is.
+    bytes.fill(7, 4096);
+    writeFileSync(path, bytes);
+    expect(() => openSqliteStore(path)).toThrow(/is damaged/);
+  });
+
+  it('says so when a newer Cupel wrote it, and leaves it alone', async () => {
+    const path = nextFile();
+    await openSqliteStore(path).close();
+    const raw = new Database(path);
+    raw.exec('PRAGMA user_version = 9999');
+    raw.close();
+    expect(() => openSqliteStore(path)).toThrow(/newer Cupel/);
+  });
+
+  it('says so when the folder cannot be made', () => {
+    const file = join(folder, 'a file');
+    writeFileSync(file, '');
+    expect(() => openSqliteStore(join(file, 'shelf.sqlite'))).toThrow(/could not be opened/);
+  });
+});
