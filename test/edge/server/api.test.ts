@@ -1,0 +1,121 @@
+import fc from 'fast-check';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { openMemoryStore } from '../../../src/edge/store/memory/open.ts';
+import { type Store, StoreRefusal } from '../../../src/edge/store/store.ts';
+import { entryOf, idOf } from '../../contract/store.ts';
+import { tempFolder } from '../../support/tempFolder.ts';
+import { ask, benchOn, post, smallPage } from './bench.ts';
+
+const page = smallPage(tempFolder());
+let store: Store;
+let app: ReturnType<typeof benchOn>;
+beforeEach(() => {
+  store = openMemoryStore();
+  app = benchOn(page, store);
+});
+
+describe('what the page asks', () => {
+  it('is kept once, and given back', async () => {
+    const body = { trial: 'fen', entries: [entryOf(2), entryOf(1)] };
+    expect(await (await post(app, body)).json()).toEqual({ added: 2, known: 0 });
+    expect(await (await post(app, body)).json()).toEqual({ added: 0, known: 2 });
+    expect(await (await ask(app, '/api/entries?trial=fen')).json()).toEqual([entryOf(1), entryOf(2)]);
+    expect(await (await ask(app, `/api/entries?trial=fen&after=${idOf(1)}`)).json()).toEqual([entryOf(2)]);
+    expect(await (await ask(app, '/api/trials')).json()).toMatchObject([{ trial: 'fen', entries: 2 }]);
+  });
+
+  it('comes in pages when there is much', async () => {
+    const many = Array.from({ length: 10_500 }, (_, n) => entryOf(n + 1));
+    await store.append('fen', many);
+    const first = (await (await ask(app, '/api/entries?trial=fen')).json()) as { id: string }[];
+    const rest = (await (await ask(app, `/api/entries?trial=fen&after=${first.at(-1)?.id}`)).json()) as {
+      id: string;
+    }[];
+    expect([...first, ...rest].map((entry) => entry.id)).toEqual(many.map((entry) => entry.id));
+    expect(rest.length).toBeGreaterThan(0);
+  });
+});
+
+describe('what is refused, and how', () => {
+  const good = entryOf(1);
+  it.each([
+    ['no JSON', 'hello', 'not JSON'],
+    ['no object', '7', 'body without "trial"'],
+    ['no list', { trial: 'fen' }, 'body without "entries"'],
+    ['an empty trial', { trial: '', entries: [] }, 'body without "trial"'],
+    ['an entry of another trial', { trial: 'moor', entries: [good] }, 'entry 1 of trial "fen"'],
+    ['an id that is no UUIDv7', { trial: 'fen', entries: [good, { ...good, id: '7' }] }, '"7" as "id" of entry 2'],
+    ['a number in a row', { trial: 'fen', entries: [{ ...good, body: { value: 7 } }] }, '7 as "body.value" of entry 1'],
+    ['a missing part', { trial: 'fen', entries: [{ ...good, kind: undefined }] }, 'nothing as "kind" of entry 1'],
+    ['a part too many', { trial: 'fen', entries: [{ ...good, extra: 1 }] }, 'of entry 1'],
+    ['a date in words', { trial: 'fen', entries: [{ ...good, at: 'today' }] }, '"today" as "at" of entry 1'],
+  ])('%s', async (_what, body, found) => {
+    const answer = await post(app, body);
+    expect(answer.status).toBe(400);
+    const { error } = (await answer.json()) as { error: Record<string, string> };
+    expect(error.found).toContain(found);
+    expect(error.expected).toBeTruthy();
+    expect(error.advice).toBeTruthy();
+    expect(await store.trials()).toEqual([]);
+  });
+
+  it('one bad entry among good ones: none is kept', async () => {
+    await post(app, { trial: 'fen', entries: [entryOf(1), entryOf(2), { ...good, at: 'x' }] });
+    expect(await store.has('fen')).toBe(false);
+  });
+
+  it('a body that is too large', async () => {
+    const answer = await post(app, ' '.repeat(32 * 1024 * 1024 + 1));
+    expect(answer.status).toBe(413);
+    expect(await answer.json()).toMatchObject({ error: { expected: 'at most 32 MB at a time' } });
+  });
+
+  it('another content type', async () => {
+    const answer = await post(app, { trial: 'fen', entries: [good] }, { 'content-type': 'text/plain' });
+    expect(answer.status).toBe(415);
+    expect(await store.has('fen')).toBe(false);
+  });
+
+  it.each([
+    ['/api/entries', 400],
+    ['/api/entries?trial=', 400],
+    ['/api/entries?trial=nowhere', 404],
+    ['/api/nothing', 404],
+    ['/api', 404],
+  ])('%s', async (path, status) => {
+    const answer = await ask(app, path);
+    expect(answer.status).toBe(status);
+    expect(await answer.json()).toHaveProperty('error.found');
+  });
+
+  it('anything at all, without ever breaking', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.oneof(
+          fc.string(),
+          fc.json(),
+          fc.jsonValue().map((x) => JSON.stringify({ trial: 'fen', entries: [x] })),
+        ),
+        async (text) => {
+          const answer = await post(app, text);
+          expect(answer.status, `status for ${text}`).toBeGreaterThanOrEqual(400);
+          expect(answer.status, `status for ${text}`).toBeLessThan(500);
+          expect(await answer.json()).toHaveProperty('error.expected');
+        },
+      ),
+      { seed: 20261125, numRuns: 200 },
+    );
+  });
+});
+
+describe('a store that cannot go on', () => {
+  it.each([
+    [new StoreRefusal('The shelf in /here is damaged.'), 'The shelf in /here is damaged.'],
+    [new Error('SQLITE_FULL: secret inner words'), 'trouble with the file of the shelf'],
+  ])('%s', async (error, found) => {
+    const broken = { ...openMemoryStore(), trials: () => Promise.reject(error) };
+    const answer = await ask(benchOn(page, broken), '/api/trials');
+    expect(answer.status).toBe(503);
+    expect(await answer.json()).toMatchObject({ error: { found } });
+  });
+});
