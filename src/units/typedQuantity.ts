@@ -25,11 +25,12 @@ const NUMBER_IN_FRONT =
 const UNIT_THEN_MORE = /^\s*(\p{L}+\.?|['′’])\s*(\d.*|[½⅓⅔¼¾⅕-⅞⅐⅑⅒].*)$/u;
 /** Pairs that people do say together. */
 const TWO_PART: Readonly<Record<string, string>> = { ft: 'in', lb: 'oz', m: 'cm', kg: 'g', h: 'min', min: 's' };
-const LONGEST = 60;
+const LONGEST_SHOWN = 60;
+const LONGEST_READ = 200;
 
 function quoted(text: string): string {
   const trimmed = text.trim();
-  return `"${trimmed.length > LONGEST ? `${trimmed.slice(0, LONGEST)}…` : trimmed}"`;
+  return `"${trimmed.length > LONGEST_SHOWN ? `${trimmed.slice(0, LONGEST_SHOWN)}…` : trimmed}"`;
 }
 
 function refuse(found: string, expected: Dimension, advice?: string): Outcome {
@@ -39,9 +40,10 @@ function refuse(found: string, expected: Dimension, advice?: string): Outcome {
 
 /** Says why a unit text will not do: another kind of unit, or no unit at all. */
 function refuseUnit(text: string, unitText: string, expected: Dimension): Outcome {
+  const whole = text.includes(unitText) ? text : `${text.trim()} ${unitText}`;
   const other = findUnit(unitText);
-  if (other) return refuse(`${quoted(text)} (${dimensionName(other.dimension)})`, expected);
-  const found = `${quoted(text)}, whose unit ${quoted(unitText)} is not known`;
+  if (other) return refuse(`${quoted(whole)} (${dimensionName(other.dimension)})`, expected);
+  const found = `${quoted(whole)}, whose unit ${quoted(unitText)} is not known`;
   return refuse(found, expected, `Units understood here: ${dimensionUnits(expected)}.`);
 }
 
@@ -69,7 +71,7 @@ function readTwoParts(
   if (!second.ok) return refuse(quoted(text), expected);
   const inOneLarger = Math.round(smaller.fromSI(larger.toSI(1)));
   if (!Number.isInteger(first) || second.value.value < 0 || second.value.value >= inOneLarger) {
-    const advice = `Before ${smaller.symbol} a whole number of ${larger.symbol}, and less than ${inOneLarger} ${smaller.symbol}.`;
+    const advice = `Type a whole number of ${larger.symbol}, then less than ${inOneLarger} ${smaller.symbol}.`;
     return refuse(quoted(text), expected, advice);
   }
   const sign = /^\s*[-−–]/.test(text) ? -1 : 1;
@@ -89,7 +91,7 @@ function readTwoParts(
  * @example readTypedQuantity('12,5 mm', 'length') // value 0.0125, step 0.0001, typedValue 12.5, unit 'mm'
  */
 export function readTypedQuantity(text: string, expected: Dimension, fallbackUnit?: string): Outcome {
-  const front = NUMBER_IN_FRONT.exec(text);
+  const front = text.length <= LONGEST_READ ? NUMBER_IN_FRONT.exec(text) : null;
   if (!front) return refuse(text.trim() === '' ? 'nothing' : quoted(text), expected);
   const rest = text.slice(front[0].length).trim();
   const number = readTypedNumber(front[0], expected);

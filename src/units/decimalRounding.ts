@@ -1,0 +1,53 @@
+/**
+ * A decimal number taken apart: 0.0332 is { negative: false, digits: '332', place: -4 }, that is 332 · 10⁻⁴.
+ * The digits are the shortest that name the double, so that rounding sees 2.675 as a person does, not as 2.67499….
+ */
+interface Decimal {
+  negative: boolean;
+  digits: bigint;
+  place: number;
+}
+
+function takeApart(x: number): Decimal {
+  const [mantissa, exponent] = Math.abs(x).toExponential().split('e') as [string, string];
+  const fraction = mantissa.split('.')[1] ?? '';
+  return { negative: x < 0, digits: BigInt(mantissa.replace('.', '')), place: Number(exponent) - fraction.length };
+}
+
+/** Digits of x in units of 10^place, ties to the even digit (ASTM E29, rounding method: from memory). */
+function digitsAt(x: Decimal, place: number): bigint {
+  if (x.place >= place) return x.digits * 10n ** BigInt(x.place - place);
+  const unit = 10n ** BigInt(place - x.place);
+  const whole = x.digits / unit;
+  const twiceRest = 2n * (x.digits % unit);
+  const up = twiceRest > unit || (twiceRest === unit && whole % 2n === 1n);
+  return up ? whole + 1n : whole;
+}
+
+/**
+ * x rounded to a multiple of 10^place, as plain text with its trailing zeros: (33.149, −1) → `33.1`, (123456, 2) → `123500`.
+ * A real minus sign (U+2212); never a negative zero. x must be finite.
+ */
+export function roundedText(x: number, place: number): string {
+  const apart = takeApart(x);
+  const digits = digitsAt(apart, place);
+  if (place >= 0)
+    return withSign(apart.negative && digits !== 0n, `${digits}${digits === 0n ? '' : '0'.repeat(place)}`);
+  const padded = digits.toString().padStart(1 - place, '0');
+  return withSign(apart.negative && digits !== 0n, `${padded.slice(0, place)}.${padded.slice(place)}`);
+}
+
+function withSign(negative: boolean, text: string): string {
+  return negative ? `\u2212${text}` : text;
+}
+
+/** Power of ten of the first digit: 0.0332 → −2, 123 → 2. x must be finite and not zero. */
+export function leadingPlace(x: number): number {
+  const apart = takeApart(x);
+  return apart.place + apart.digits.toString().length - 1;
+}
+
+/** The first `count` digits of x as a whole number, rounded: (0.0996, 3) → 996; (0.09999, 3) → 1000. */
+export function leadingDigits(x: number, count: number): number {
+  return Number(digitsAt(takeApart(x), leadingPlace(x) - count + 1));
+}
