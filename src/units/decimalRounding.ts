@@ -25,16 +25,18 @@ function digitsAt(x: Decimal, place: number): bigint {
 }
 
 /**
- * x rounded to a multiple of 10^place, as plain text with its trailing zeros: (33.149, −1) → `33.1`, (123456, 2) → `123500`.
+ * x rounded to a multiple of 10^place and divided by 10^power, as plain text with its trailing zeros:
+ * (33.149, −1) → `33.1`, (123456, 2) → `123500`, (1.2e9, 6, 9) → `1.200`.
  * A real minus sign (U+2212); never a negative zero. x must be finite.
  */
-export function roundedText(x: number, place: number): string {
+export function roundedText(x: number, place: number, power = 0): string {
   const apart = takeApart(x);
   const digits = digitsAt(apart, place);
-  if (place >= 0)
-    return withSign(apart.negative && digits !== 0n, `${digits}${digits === 0n ? '' : '0'.repeat(place)}`);
-  const padded = digits.toString().padStart(1 - place, '0');
-  return withSign(apart.negative && digits !== 0n, `${padded.slice(0, place)}.${padded.slice(place)}`);
+  const negative = apart.negative && digits !== 0n;
+  const zeros = place - power;
+  if (zeros >= 0) return withSign(negative, digits === 0n ? '0' : `${digits}${'0'.repeat(zeros)}`);
+  const padded = digits.toString().padStart(1 - zeros, '0');
+  return withSign(negative, `${padded.slice(0, zeros)}.${padded.slice(zeros)}`);
 }
 
 function withSign(negative: boolean, text: string): string {

@@ -39,10 +39,9 @@ function powerOfTen(power: number): string {
   return ` × 10${power < 0 ? '⁻' : ''}${digits}`;
 }
 
-/** x to the last place, divided by 10^power when the power is not 0. */
+/** x to the last place, with the power of ten written out unless it is 0. */
 function scaledText(x: number, place: number, power: number): string {
-  if (power === 0) return roundedText(x, place);
-  return `${roundedText(Number(`${x}`.replace(/(?:e([+-]\d+))?$/, (_, e) => `e${Number(e ?? 0) - power}`)), place - power)}${powerOfTen(power)}`;
+  return power === 0 ? roundedText(x, place) : `${roundedText(x, place, power)}${powerOfTen(power)}`;
 }
 
 /** The power of ten to write out, 0 for none. */

@@ -9,9 +9,9 @@ export interface MetalClaim {
 
 const CLAD =
   /\bccaw?\b|\bclad\b|\bcopper[- ](?:coated|plated|covered|bonded|jacketed)\b|\b(?:coated|plated|covered) alumini?um\b/;
-/** `not CCA`, `no copper-clad aluminium`, `CCA-free`: said to deny it. */
-const DENIED_CLAD =
-  /\b(?:not?|non|never|without|zero)[- ]+(?:ccaw?|copper[- ]clad(?:[- ]alumini?um)?)\b|\bccaw?[- ]free\b/g;
+/** `not CCA`, `no aluminium`, `CCA-free`: said to deny it. */
+const DENIED =
+  /\b(?:not?|non|never|without|zero)[- ]+(?:ccaw?\b|copper[- ]clad(?:[- ]alumini?um)?|alumini?um\b)|\b(?:ccaw?|alumini?um)[- ]free\b/g;
 const ALUMINIUM = /\balumini?um\b|\balu\b|\bal\b/;
 const STEEL = /\bsteel\b|\bccs\b|\biron\b/;
 const TINNED = /\btinned\b|\btin[- ](?:plated|coated)\b|\btofc\b/;
@@ -59,7 +59,7 @@ export function readMetalText(text: string): MetalClaim {
     .replace(/\s+/g, ' ')
     .trim();
   if (plain === '') return { metal: 'unsaid', notTestable: [], readAs: 'the label does not say which metal' };
-  const affirmed = plain.replace(DENIED_CLAD, '');
+  const affirmed = plain.replace(DENIED, '');
   const untestable = untestableParts(affirmed);
   const metal = metalOf(affirmed, untestable.length > 0);
   if (metal === 'unreadable') {
