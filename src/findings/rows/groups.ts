@@ -1,0 +1,84 @@
+import { mean } from '../../numerics/describe.ts';
+import { meanVariance, typeA } from '../../numerics/typeA.ts';
+import type { Reading, Trial } from '../../trial/trial.ts';
+import type { Tool, ToolBox } from './tools.ts';
+
+/** Repeats of one quantity on one specimen by one tool. */
+export interface Group {
+  cable: string;
+  specimen: string;
+  quantity: string;
+  position: string;
+  tool: Tool;
+  readings: Reading[];
+  n: number;
+  /** SI */
+  mean: number;
+  /** SI: the larger of the typed step and the tool's resolution. */
+  step: number;
+  /** Type A variance of the mean, SI squared, pooled over the trial, with its degrees of freedom. */
+  scatter: { variance: number; dof: number };
+}
+
+/** Positions that part one quantity into different things rather than into repeats of one thing. */
+function partingPosition(reading: Reading): string {
+  return reading.quantity === 'submerged_mass' ? reading.position : '';
+}
+
+/**
+ * Counted readings in groups of repeats, with the scatter of each group filled in.
+ *
+ * Struck and replaced readings are left out; their group knows nothing of them.
+ */
+export function groupsOf(trial: Trial, tools: ToolBox): Group[] {
+  const groups = new Map<string, Group>();
+  for (const reading of trial.readings) {
+    if (reading.standing !== 'counted') continue;
+    const tool = tools.toolOf(reading);
+    const position = partingPosition(reading);
+    const key = `${reading.specimen}\n${reading.quantity}\n${tool.id}\n${position}`;
+    const group = groups.get(key);
+    if (group) group.readings.push(reading);
+    else
+      groups.set(key, {
+        cable: reading.cable,
+        specimen: reading.specimen,
+        quantity: reading.quantity,
+        position,
+        tool,
+        readings: [reading],
+        n: 1,
+        mean: reading.value,
+        step: 0,
+        scatter: { variance: 0, dof: Infinity },
+      });
+  }
+  const list = [...groups.values()];
+  for (const g of list) {
+    g.n = g.readings.length;
+    g.mean = mean(g.readings.map((r) => r.value));
+    g.step = Math.max(g.tool.resolution || 0, ...g.readings.map((r) => r.step));
+  }
+  fillScatter(list);
+  return list;
+}
+
+/** Pools the scatter of repeats by tool and quantity over the whole trial (see {@link typeA}). */
+function fillScatter(list: readonly Group[]): void {
+  const pools = new Map<string, Group[]>();
+  for (const g of list) {
+    const key = `${g.tool.id}\n${g.quantity}`;
+    const pool = pools.get(key);
+    if (pool) pool.push(g);
+    else pools.set(key, [g]);
+  }
+  for (const pool of pools.values()) {
+    const values = pool.map((g) => g.readings.map((r) => r.value));
+    const resolution = Math.max(...pool.map((g) => g.step));
+    const single = typeA({ groups: values, resolution });
+    pool.forEach((g, i) => {
+      const allEqual = values[i].every((v) => v === values[i][0]);
+      g.scatter = { variance: meanVariance(single, g.n, resolution, allEqual), dof: single.dof };
+    });
+  }
+}
