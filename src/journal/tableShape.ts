@@ -23,6 +23,8 @@ export interface Column {
   number?: boolean;
   /** Smallest possible value of `dimension` or `number`. Default: positive for a quantity, any for temperatures. */
   least?: Least;
+  /** What a label claims rather than a bench reading: a wider span of temperatures is possible. */
+  label?: boolean;
   /** The cell holds a date or a date and time. */
   moment?: boolean;
   /** The only words allowed, in lower case; a blank is allowed when the column is not required. */

@@ -28,6 +28,7 @@ export const CABLE_TABLE: TableShape = {
     text('claimed_strand_unit', 'Unit of claimed_strand_diameter; mm when blank'),
     quantity('claimed_temperature', 'Temperature rating on the label', 'temperature', 'claimed_temperature_unit', {
       defaultUnit: 'C',
+      label: true,
     }),
     text('claimed_temperature_unit', 'Unit of claimed_temperature; C when blank'),
     quantity(

@@ -1,5 +1,15 @@
 import { needed, quantity, type TableShape, text } from '../tableShape.ts';
 
+/** What may come of trying a cable in a fitting, in short words and in full ones. */
+const TRIED = [
+  'goes in',
+  'goes in trimmed',
+  'goes in with strands trimmed',
+  'will not go',
+  'too loose',
+  'too loose to crimp',
+] as const;
+
 /** Lugs, ferrules and glands, and what happened when a cable was tried in them: one row per fitting and cable tried. */
 export const FITTING_TABLE: TableShape = {
   kind: 'fitting',
@@ -11,7 +21,7 @@ export const FITTING_TABLE: TableShape = {
     quantity('bore', 'Inner diameter', 'length', 'unit', { required: true }),
     needed('unit', 'Unit of bore'),
     text('tried_with', 'Cable that was tried in it', { refersTo: 'cable' }),
-    text('tried', 'What happened', { values: ['goes in', 'goes in trimmed', 'will not go', 'too loose'] }),
+    text('tried', 'What happened', { values: TRIED }),
     text('note', 'Anything else'),
   ],
 };

@@ -1,0 +1,42 @@
+import type { ReadOutcome } from '../units/reading.ts';
+
+const MOMENT =
+  /^(\d{4})-(\d{2})-(\d{2})(?:[T ](\d{2}):(\d{2})(?::(\d{2})(?:\.(\d{1,9}))?)?)?\s*(Z|[+-]\d{2}:?\d{2})?$/i;
+const MINUTE = 60_000;
+
+const refused = (found: string, advice?: string): ReadOutcome<number> => ({
+  ok: false,
+  found,
+  expected: 'a date such as 2026-11-25, or a date and time such as 2026-11-25T14:30Z',
+  ...(advice ? { advice } : {}),
+});
+
+function offsetMinutes(zone: string | undefined): number {
+  if (!zone || zone.toUpperCase() === 'Z') return 0;
+  const sign = zone.startsWith('-') ? -1 : 1;
+  return sign * (Number(zone.slice(1, 3)) * 60 + Number(zone.slice(-2)));
+}
+
+/**
+ * Reads a date, or a date and time, into milliseconds since 1970-01-01T00:00Z (ISO 8601 as people type it: `T` or a blank
+ * between date and time, seconds optional). A time without a zone is taken as UTC, so that every machine reads it alike.
+ *
+ * Dates in other orders (`11/25/2026`) are refused: they mean different days to different readers.
+ */
+export function readMoment(text: string): ReadOutcome<number> {
+  const match = MOMENT.exec(text.trim());
+  if (!match) {
+    const slashes = /^\d{1,4}[/.]\d{1,2}[/.]\d{1,4}/.test(text.trim());
+    return refused(`"${text.trim()}"`, slashes ? 'Write the year first, then month and day, with hyphens.' : undefined);
+  }
+  const [, year, month, day, hour = '0', minute = '0', second = '0', fraction = '', zone] = match;
+  const midnight = Date.UTC(Number(year), Number(month) - 1, Number(day));
+  const made = new Date(midnight);
+  const realDay = made.getUTCMonth() === Number(month) - 1 && made.getUTCDate() === Number(day) && Number(year) >= 1900;
+  if (!realDay) return refused(`"${text.trim()}", which is no day of the calendar`);
+  if (Number(hour) > 23 || Number(minute) > 59 || Number(second) > 59)
+    return refused(`"${text.trim()}", which is no time of day`);
+  const milliseconds = Number(fraction.padEnd(3, '0').slice(0, 3));
+  const clock = ((Number(hour) * 60 + Number(minute)) * 60 + Number(second)) * 1000 + milliseconds;
+  return { ok: true, value: midnight + clock - offsetMinutes(zone) * MINUTE };
+}

@@ -1,0 +1,51 @@
+import { cellQuantity } from '../journal/cellQuantity.ts';
+import type { Column, TableShape } from '../journal/tableShape.ts';
+import type { Remark } from './trial.ts';
+
+export type Row = Readonly<Record<string, string>>;
+
+/** A cell without blanks around; empty when the row has no such column. */
+export const cell = (row: Row, name: string): string => row[name]?.trim() ?? '';
+
+/** A cell that names something, or null when it is blank. */
+export const nameOrNull = (row: Row, name: string): string | null => cell(row, name) || null;
+
+/** Says that a cell cannot be read: the number is left out and nothing else is lost. */
+export function unreadable(table: TableShape, key: string, column: string, found: string, expected: string): Remark {
+  const text = `${table.file}, ${key || 'a row without a name'}: ${column} is ${found}; expected ${expected}. It is left out.`;
+  return { code: 'cannot-be-read', cable: null, readings: table.kind === 'reading' ? [key] : [], text };
+}
+
+/** Reads optional quantities out of the rows of one table, remarking on those that cannot be read. */
+export class CellReader {
+  readonly #table: TableShape;
+  readonly #columns: ReadonlyMap<string, Column>;
+  readonly #remarks: Remark[];
+
+  constructor(table: TableShape, remarks: Remark[]) {
+    this.#table = table;
+    this.#columns = new Map(table.columns.map((column) => [column.name, column]));
+    this.#remarks = remarks;
+  }
+
+  /** Value and step in SI, or null when the cell is blank or cannot be read. */
+  quantity(row: Row, name: string): { value: number; step: number } | null {
+    const typed = row[name]?.trim();
+    if (!typed) return null;
+    const column = this.#columns.get(name)!;
+    const outcome = cellQuantity(typed, column.dimension!, cell(row, column.unitColumn!), column.defaultUnit);
+    if (outcome.ok) return outcome.value;
+    this.remark(row, name, outcome.found, outcome.expected);
+    return null;
+  }
+
+  /** The value alone. */
+  value(row: Row, name: string): number | null {
+    return this.quantity(row, name)?.value ?? null;
+  }
+
+  remark(row: Row, column: string, found: string, expected: string): void {
+    const key = (this.#table.key ?? []).map((part) => cell(row, part)).join(' ');
+    this.#remarks.push(unreadable(this.#table, key, column, found, expected));
+  }
+}

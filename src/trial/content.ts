@@ -1,0 +1,34 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { canonicalRow } from '../journal/importedId.ts';
+import type { Trial, TypedRow } from './trial.ts';
+
+const canonicalRows = (rows: readonly TypedRow[]): string[] =>
+  rows.map(({ row }) => JSON.stringify(canonicalRow(row))).sort();
+
+/**
+ * What a trial says, as one canonical text: every row as typed, columns and rows sorted, blanks and blank cells left out.
+ * Who wrote it on which device, entry ids and order are no part of it, so export and import keep it. Rows that cannot be
+ * read are no part of the trial and not of this.
+ */
+export function trialContent(trial: Trial): string {
+  const described = trial.described?.row ?? {};
+  return JSON.stringify({
+    trial: JSON.stringify(canonicalRow({ ...described, trial: trial.trial })),
+    cables: canonicalRows(trial.cables),
+    fittings: canonicalRows(trial.fittings),
+    instruments: canonicalRows(trial.instruments),
+    specimens: canonicalRows(trial.specimens),
+    evidence: canonicalRows(trial.evidence),
+    readings: canonicalRows(trial.readings),
+    strikes: canonicalRows(trial.strikes),
+    judgements: canonicalRows(trial.judgements),
+    endurance: canonicalRows(trial.endurance),
+    currents: canonicalRows(trial.currents),
+  });
+}
+
+/** SHA-256 of the content, 64 hex digits: the seed of every random draw comes from it, so the same content gives the same digits. */
+export function contentHash(trial: Trial): string {
+  return bytesToHex(sha256(utf8ToBytes(trialContent(trial))));
+}

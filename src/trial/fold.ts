@@ -1,0 +1,87 @@
+import type { Entry } from '../journal/entry.ts';
+import { CABLE_TABLE } from '../journal/kinds/cable.ts';
+import { FITTING_TABLE } from '../journal/kinds/fitting.ts';
+import { INSTRUMENT_TABLE } from '../journal/kinds/instrument.ts';
+import { READING_TABLE } from '../journal/kinds/reading.ts';
+import { SPECIMEN_TABLE } from '../journal/kinds/specimen.ts';
+import { TRIAL_TABLE } from '../journal/kinds/trial.ts';
+import { inOrder, mergeEntries } from '../journal/merge.ts';
+import { CellReader, cell, nameOrNull } from './cells.ts';
+import { inTimeOrder } from './inTimeOrder.ts';
+import { latestRows } from './latestRows.ts';
+import { makeCable } from './makeCable.ts';
+import { makeInstrument } from './makeInstrument.ts';
+import { makeEvidence, makeFitting, makeSpecimen } from './makePieces.ts';
+import { makeReading } from './makeReading.ts';
+import { remarksOn } from './remarks.ts';
+import { withStanding } from './standing.ts';
+import type { Remark, Trial, TypedRow } from './trial.ts';
+
+const present = <T>(thing: T | null): thing is T => thing !== null;
+const typedRow = (entry: Entry): TypedRow => ({ entry: entry.id, row: entry.body });
+
+function describedBy(entry: Entry | undefined, remarks: Remark[]) {
+  const row = entry?.body ?? {};
+  return {
+    title: cell(row, 'title'),
+    purpose: cell(row, 'purpose'),
+    place: cell(row, 'place'),
+    targetTemperature: new CellReader(TRIAL_TABLE, remarks).value(row, 'target_temperature'),
+    openedOn: nameOrNull(row, 'opened_on'),
+    disclosure: cell(row, 'disclosure'),
+    described: entry ? typedRow(entry) : null,
+  };
+}
+
+function nameOfTrial(entries: readonly Entry[]): string {
+  const trial = entries[0]?.trial ?? '';
+  const other = entries.find((entry) => entry.trial !== trial);
+  if (other) throw new RangeError(`entries of two trials, "${trial}" and "${other.trial}", cannot be folded into one`);
+  return trial;
+}
+
+/**
+ * What a journal means: entries in, the trial as plain data in SI units out.
+ *
+ * Pure, and the same for the same set of entries in any order and with any repeats. The last entry of a key (by id) stands
+ * for it; kinds of entry that this version does not know are skipped. Rows that cannot be read are left out with a remark,
+ * never thrown on.
+ *
+ * @throws RangeError when the entries belong to more than one trial
+ */
+export function fold(entries: readonly Entry[]): Trial {
+  const trial = nameOfTrial(entries);
+  const latest = latestRows(inOrder(entries) ? entries : mergeEntries(entries));
+  const remarks: Remark[] = [];
+  const described = describedBy(latest.trial[0], remarks);
+  const timed = (rows: readonly Entry[]) => inTimeOrder(rows, described.openedOn ?? '');
+
+  const cableCells = new CellReader(CABLE_TABLE, remarks);
+  const specimenCells = new CellReader(SPECIMEN_TABLE, remarks);
+  const fittingCells = new CellReader(FITTING_TABLE, remarks);
+  const instrumentCells = new CellReader(INSTRUMENT_TABLE, remarks);
+  const readingCells = new CellReader(READING_TABLE, remarks);
+
+  const specimens = latest.specimen.map((entry) => makeSpecimen(entry, specimenCells));
+  const cableOf = new Map(specimens.map((piece) => [piece.specimen, piece.cable]));
+  const strikes = timed(latest.strike).map(typedRow);
+  const readings = timed(latest.reading).map((entry) => makeReading(entry, readingCells, cableOf));
+
+  const folded: Trial = {
+    trial,
+    ...described,
+    cables: latest.cable.map((entry) => makeCable(entry, cableCells)),
+    fittings: latest.fitting.map((entry) => makeFitting(entry, fittingCells)).filter(present),
+    instruments: latest.instrument.map((entry) => makeInstrument(entry, instrumentCells)).filter(present),
+    specimens,
+    evidence: timed(latest.evidence).map(makeEvidence),
+    readings: withStanding(readings.filter(present), strikes),
+    strikes,
+    judgements: latest.judgement.map(typedRow),
+    endurance: latest.endurance.map(typedRow),
+    currents: latest.current.map(typedRow),
+    remarks,
+  };
+  remarks.push(...remarksOn(folded));
+  return folded;
+}

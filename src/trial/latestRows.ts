@@ -1,0 +1,44 @@
+import type { Entry, EntryKind } from '../journal/entry.ts';
+import { rowKey, type TableShape } from '../journal/tableShape.ts';
+import { tableOfKind } from '../journal/tables.ts';
+
+/** The entries of one kind that stand: for each key the last one, in the order in which the keys first came up. */
+export type LatestRows = Readonly<Record<EntryKind, readonly Entry[]>>;
+
+interface Collected {
+  shape: TableShape;
+  byKey: Map<string, Entry>;
+}
+
+/**
+ * Sorts entries into their tables, the last entry of a key taking the place of earlier ones. Kinds that this version does
+ * not know are skipped; a row without its key stands under the empty key and is reported later.
+ *
+ * @param entries in id order
+ */
+export function latestRows(entries: readonly Entry[]): LatestRows {
+  const tables = new Map<string, Collected | null>();
+  for (const entry of entries) {
+    let table = tables.get(entry.kind);
+    if (table === undefined) {
+      const shape = tableOfKind(entry.kind);
+      table = shape ? { shape, byKey: new Map() } : null;
+      tables.set(entry.kind, table);
+    }
+    if (table) table.byKey.set(rowKey(table.shape, entry.body) ?? entry.id, entry);
+  }
+  const rowsOf = (kind: EntryKind): readonly Entry[] => [...(tables.get(kind)?.byKey.values() ?? [])];
+  return {
+    trial: rowsOf('trial').slice(-1),
+    cable: rowsOf('cable'),
+    fitting: rowsOf('fitting'),
+    instrument: rowsOf('instrument'),
+    specimen: rowsOf('specimen'),
+    evidence: rowsOf('evidence'),
+    reading: rowsOf('reading'),
+    strike: rowsOf('strike'),
+    judgement: rowsOf('judgement'),
+    endurance: rowsOf('endurance'),
+    current: rowsOf('current'),
+  };
+}

@@ -1,0 +1,49 @@
+import { type CellQuantity, cellNumber, cellQuantity } from '../journal/cellQuantity.ts';
+import type { Entry } from '../journal/entry.ts';
+import { quantityNamed } from '../journal/quantities.ts';
+import type { ReadOutcome } from '../units/reading.ts';
+import { type CellReader, cell, nameOrNull } from './cells.ts';
+import type { Reading } from './trial.ts';
+
+/** The value of a reading in SI by its quantity, or why it cannot be read. */
+export function readingValue(quantity: string, value: string, unit: string): ReadOutcome<CellQuantity> {
+  const named = quantityNamed(quantity);
+  if (named === null) return { ok: false, found: `"${quantity}"`, expected: 'a quantity from the list' };
+  return named.dimension === null ? cellNumber(value) : cellQuantity(value, named.dimension, unit);
+}
+
+/**
+ * A reading out of its row, standing as `counted` until strikes and corrections are known; null (with a remark) when its
+ * quantity, value or unit cannot be read.
+ *
+ * @param cableOf cable of each specimen; a specimen not described yet gives an empty cable
+ */
+export function makeReading(entry: Entry, cells: CellReader, cableOf: ReadonlyMap<string, string>): Reading | null {
+  const row = entry.body;
+  const quantity = cell(row, 'quantity').toLowerCase();
+  const outcome = readingValue(quantity, cell(row, 'value'), row.unit ?? '');
+  if (!outcome.ok) {
+    cells.remark(row, quantityNamed(quantity) ? 'value' : 'quantity', outcome.found, outcome.expected);
+    return null;
+  }
+  const specimen = cell(row, 'specimen');
+  const atLength = cells.quantity(row, 'at_length');
+  return {
+    entry: entry.id,
+    row,
+    reading: cell(row, 'reading'),
+    specimen,
+    cable: cableOf.get(specimen) ?? '',
+    quantity,
+    value: outcome.value.value,
+    step: outcome.value.step,
+    instrument: nameOrNull(row, 'instrument'),
+    temperature: cells.value(row, 'temperature'),
+    atLength: atLength?.value ?? null,
+    atLengthStep: atLength?.step ?? 0,
+    set: cell(row, 'set'),
+    position: cell(row, 'position'),
+    standing: 'counted',
+    why: '',
+  };
+}

@@ -1,0 +1,18 @@
+import { remarksOnReferences } from './remarksOnReferences.ts';
+import { remarksOnTemperatures } from './remarksOnTemperatures.ts';
+import { remarksOnTools } from './remarksOnTools.ts';
+import { remarksOnValues } from './remarksOnValues.ts';
+import type { Remark, Trial } from './trial.ts';
+
+/**
+ * Everything unlikely about a trial: kept, counted, and said. Impossible things never get here; they are refused at the
+ * door (`journal/rowCheck.ts`).
+ */
+export function remarksOn(trial: Trial): Remark[] {
+  return [
+    ...remarksOnReferences(trial),
+    ...remarksOnTools(trial),
+    ...remarksOnValues(trial),
+    ...remarksOnTemperatures(trial),
+  ];
+}
