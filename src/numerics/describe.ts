@@ -91,7 +91,7 @@ export function median(values: ArrayLike<number>): number {
 }
 
 /** Median of |Z| for a standard normal Z, that is the normal quantile of 3/4. Computed independently (mpmath, 17 digits). */
-const NORMAL_MEDIAN_DEVIATION = 0.6744897501960817;
+export const NORMAL_MEDIAN_DEVIATION = 0.6744897501960817;
 
 /**
  * Distance of each value from the median, in units of the spread that the middle half of the values shows:

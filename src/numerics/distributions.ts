@@ -2,7 +2,6 @@
  * The four distributions of measurement: normal, Student t, χ² and F. The special functions beneath are the single
  * @stdlib packages; this file gives them one shape, whole-word names and a clear sentence for bad arguments.
  */
-import logGamma from '@stdlib/math-base-special-gammaln';
 import chiSquareCdfOf from '@stdlib/stats-base-dists-chisquare-cdf';
 import chiSquareQuantileOf from '@stdlib/stats-base-dists-chisquare-quantile';
 import fCdfOf from '@stdlib/stats-base-dists-f-cdf';
@@ -89,20 +88,24 @@ export function studentTLogPdf(t: number, dof: number): number {
   return studentTLogPeak(dof) - 0.5 * (dof + 1) * Math.log1p((t * t) / dof);
 }
 
-/** Below this the two log-gammas are subtracted; above it the series is exact to rounding and they would cancel. */
-const DOF_FOR_SERIES = 200;
+/** From this x on the series below is exact to rounding. */
+const SERIES_FROM = 25;
 
 /**
  * Logarithm of the Student t density at its peak, ln Γ((ν+1)/2) − ln Γ(ν/2) − ½ ln(πν).
  *
- * For large ν by ln Γ(x+½) − ln Γ(x) = ½ ln x − 1/(8x) + 1/(192x³) − 1/(640x⁵) + …, x = ν/2 (Stirling's series; NIST Digital
- * Library of Mathematical Functions, §5.11).
+ * With x = ν/2, Γ(x+½)/Γ(x) is carried up to x ≥ 25 by Γ(x+1) = xΓ(x), and there ln Γ(x+½) − ln Γ(x) = ½ ln x − 1/(8x) +
+ * 1/(192x³) − 1/(640x⁵) + 17/(14336x⁷) − 31/(18432x⁹): no two large logarithms are subtracted. Series from NIST Digital
+ * Library of Mathematical Functions, 5.11.8, with h = ½ and h = 0.
  */
 export function studentTLogPeak(dof: number): number {
-  if (dof <= DOF_FOR_SERIES) return logGamma((dof + 1) / 2) - logGamma(dof / 2) - 0.5 * Math.log(Math.PI * dof);
-  const inverse = 2 / dof;
+  let x = dof / 2;
+  let ratio = 1;
+  for (; x < SERIES_FROM; x += 1) ratio *= x / (x + 0.5);
+  const inverse = 1 / x;
   const square = inverse * inverse;
-  return -HALF_LN_TWO_PI - inverse / 8 + (inverse * square) / 192 - (inverse * square * square) / 640;
+  const series = -1 / 8 + square * (1 / 192 + square * (-1 / 640 + square * (17 / 14336 - (square * 31) / 18432)));
+  return Math.log(ratio * Math.sqrt(x / (Math.PI * dof))) + inverse * series;
 }
 
 /**

@@ -1,4 +1,5 @@
-import { normalCdf, normalQuantile, studentTCdf, studentTLogPeak, studentTQuantile } from './distributions.ts';
+import { normalQuantile, studentTLogPeak, studentTQuantile } from './distributions.ts';
+import { normalDensity, normalUpperTail, studentTUpperTail } from './fastTails.ts';
 
 /**
  * One component of a mixture: weight · (mean + sd · T), T Student t with `dof` degrees of freedom, or standard normal for
@@ -15,12 +16,26 @@ export interface Component {
 
 /** Components with less than this share of the weight cannot be seen in any result and are left out. */
 const NEGLIGIBLE_WEIGHT = 1e-12;
-/** Steps smaller than this, relative to the value and the narrowest spread, end the search for a quantile. */
-const QUANTILE_TOLERANCE = 1e-12;
+/**
+ * A cubically converging step this small, in units of the narrowest spread, leaves an error far below 1e-10 of it; a bisection must
+ * reach FINEST instead.
+ */
+const LAST_STEP = 1e-5;
+const FINEST = 1e-13;
 const MOST_STEPS = 200;
-const INVERSE_ROOT_TWO_PI = 0.3989422804014327;
-/** Further out than this the normal tail is below 1e-300 of anything. */
-const NORMAL_REACH = 38;
+
+/** A component with what does not depend on x computed once. */
+interface Part extends Component {
+  /** Logarithm of the density of T at 0 (Student t only). */
+  logPeak: number;
+}
+
+/** A tail of a mixture at x, its density there and the density's slope. */
+interface Tail {
+  probability: number;
+  density: number;
+  slope: number;
+}
 
 /**
  * Probability that the mixture lies at or below x: Σ wᵢ Fᵢ((x − mᵢ)/sᵢ).
@@ -29,21 +44,21 @@ const NORMAL_REACH = 38;
  */
 export function mixtureCdf(components: readonly Component[], x: number): number {
   if (Number.isNaN(x)) throw new RangeError('x must be a number');
-  return lowerTail(usable(components), x);
+  return tailBelow(usable(components), x).probability;
 }
 
 /** Probability that the mixture lies above x, accurate however small it is. Throws like {@link mixtureCdf}. */
 export function mixtureUpperTail(components: readonly Component[], x: number): number {
   if (Number.isNaN(x)) throw new RangeError('x must be a number');
-  return upperTail(usable(components), x);
+  return tailBelow(mirrored(usable(components)), -x, false).probability;
 }
 
 /**
  * Quantile of the mixture: the smallest x at which the distribution function reaches p, to 1e-10 of x and of the spread.
  *
  * The p-quantile of a mixture lies between the least and the greatest p-quantile of its components, so the bracket is
- * certain; within it Newton's steps on the logarithm of the nearer tail, and a bisection whenever a step would leave the
- * bracket or has not halved it. Where components lie so far apart that the distribution function is level at p, any point
+ * certain; within it Halley's steps on the logarithm of the nearer tail, and a bisection whenever a step would leave the
+ * bracket or does not shrink fast enough. Where components lie so far apart that the distribution function is level at p, any point
  * of that gap is right and one of them is given.
  *
  * @param p probability, 0 < p < 1.
@@ -95,7 +110,7 @@ function meanOf(parts: readonly Component[]): number {
 }
 
 /** The components that count, their weights made to sum to 1. */
-function usable(components: readonly Component[]): Component[] {
+function usable(components: readonly Component[]): Part[] {
   let total = 0;
   for (const c of components) {
     if (!(c.weight >= 0 && c.sd >= 0 && c.dof > 0) || !Number.isFinite(c.weight + c.mean + c.sd))
@@ -107,104 +122,108 @@ function usable(components: readonly Component[]): Component[] {
   if (!(total > 0)) throw new RangeError('a mixture needs at least one component of positive weight');
   const counted = components.filter((c) => c.weight >= NEGLIGIBLE_WEIGHT * total);
   const sum = counted.reduce((s, c) => s + c.weight, 0);
-  return counted.map((c) => ({ weight: c.weight / sum, mean: c.mean, sd: c.sd, dof: c.dof }));
+  return counted.map((c) => ({
+    weight: c.weight / sum,
+    mean: c.mean,
+    sd: c.sd,
+    dof: c.dof,
+    logPeak: c.dof === Number.POSITIVE_INFINITY ? 0 : studentTLogPeak(c.dof),
+  }));
 }
 
-function lowerTail(parts: readonly Component[], x: number): number {
-  let sum = 0;
-  for (const c of parts) sum += c.weight * (c.sd === 0 ? Number(x >= c.mean) : tailBelow((x - c.mean) / c.sd, c.dof));
-  return Math.min(1, sum);
+function mirrored(parts: readonly Part[]): Part[] {
+  return parts.map((c) => ({ ...c, mean: -c.mean }));
 }
 
-function upperTail(parts: readonly Component[], x: number): number {
-  let sum = 0;
-  for (const c of parts) sum += c.weight * (c.sd === 0 ? Number(x < c.mean) : tailBelow((c.mean - x) / c.sd, c.dof));
-  return Math.min(1, sum);
-}
-
-function tailBelow(z: number, dof: number): number {
-  if (dof !== Number.POSITIVE_INFINITY) return studentTCdf(z, dof);
-  if (z > NORMAL_REACH) return 1;
-  return z < -NORMAL_REACH ? 0 : normalCdf(z);
-}
-
-function density(parts: readonly Component[], x: number): number {
-  let sum = 0;
+/** P(X ≤ x), or P(X < x) when fixed values at x are not to count, with the density of the spread components. */
+function tailBelow(parts: readonly Part[], x: number, withFixed = true): Tail {
+  let probability = 0;
+  let density = 0;
+  let slope = 0;
   for (const c of parts) {
-    if (c.sd === 0) continue;
+    if (c.sd === 0) {
+      if (x > c.mean || (withFixed && x === c.mean)) probability += c.weight;
+      continue;
+    }
     const z = (x - c.mean) / c.sd;
-    const at =
-      c.dof === Number.POSITIVE_INFINITY
-        ? INVERSE_ROOT_TWO_PI * Math.exp(-0.5 * z * z)
-        : Math.exp(studentTLogPeak(c.dof) - 0.5 * (c.dof + 1) * Math.log1p((z * z) / c.dof));
-    sum += (c.weight * at) / c.sd;
+    if (c.dof === Number.POSITIVE_INFINITY) {
+      const at = normalDensity(z);
+      probability += c.weight * normalUpperTail(-z, at);
+      density += (c.weight * at) / c.sd;
+      slope -= (c.weight * at * z) / (c.sd * c.sd);
+    } else {
+      const square = z * z;
+      const at = Math.exp(c.logPeak - 0.5 * (c.dof + 1) * Math.log1p(square / c.dof));
+      probability += c.weight * studentTUpperTail(-z, c.dof, at);
+      density += (c.weight * at) / c.sd;
+      slope -= (c.weight * at * z * (c.dof + 1)) / ((c.dof + square) * c.sd * c.sd);
+    }
   }
-  return sum;
+  return { probability: Math.min(1, probability), density, slope };
 }
 
-function quantileOf(parts: readonly Component[], p: number): number {
+function quantileOf(parts: readonly Part[], p: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError(`a quantile needs a probability above 0 and below 1, got ${p}`);
   return p <= 0.5 ? quantileBelow(parts, p) : quantileAbove(parts, 1 - p);
 }
 
 /** The x above which the share q ≤ ½ lies: the lower quantile of the mirrored mixture, so both tails are equally exact. */
-function quantileAbove(parts: readonly Component[], q: number): number {
-  return -quantileBelow(
-    parts.map((c) => ({ ...c, mean: -c.mean })),
-    q,
-  );
+function quantileAbove(parts: readonly Part[], q: number): number {
+  return -quantileBelow(mirrored(parts), q);
 }
 
 /** The smallest x with F(x) ≥ p, for p ≤ ½. */
-function quantileBelow(parts: readonly Component[], p: number): number {
+function quantileBelow(parts: readonly Part[], p: number): number {
   const fixed = fixedValueAt(parts, p);
   if (fixed !== null) return fixed;
-  let [low, high] = bracket(parts, p);
-  const narrowest = parts.reduce((s, c) => (c.sd > 0 ? Math.min(s, c.sd) : s), Number.POSITIVE_INFINITY);
   const z = normalQuantile(p);
+  let [low, high] = bracket(parts, p, z);
+  const narrowest = parts.reduce((s, c) => (c.sd > 0 ? Math.min(s, c.sd) : s), Number.POSITIVE_INFINITY);
   let x = parts.reduce((s, c) => s + c.weight * (c.mean + z * c.sd), 0);
   if (!(x > low && x < high)) x = 0.5 * (low + high);
-  const logP = Math.log(p);
   let lastMove = high - low;
   for (let n = 0; n < MOST_STEPS; n++) {
-    const below = lowerTail(parts, x);
-    if (below < p) low = x;
+    const tail = tailBelow(parts, x);
+    if (tail.probability < p) low = x;
     else high = x;
-    // Newton's step on ln F − ln p; not a number where F has underflowed, and then the bracket is halved.
-    const step = ((Math.log(below) - logP) * below) / density(parts, x);
-    const newton = x - step;
-    const good = newton > low && newton < high && Math.abs(step) < 0.5 * Math.abs(lastMove);
-    const next = good ? newton : 0.5 * (low + high);
+    const stepped = x - stepToTail(tail, p);
+    const good = stepped > low && stepped < high && Math.abs(stepped - x) < 0.5 * Math.abs(lastMove);
+    const next = good ? stepped : 0.5 * (low + high);
     lastMove = next - x;
     x = next;
-    if (Math.abs(lastMove) <= QUANTILE_TOLERANCE * (Math.abs(x) + narrowest)) return x;
+    const settled = good && Math.abs(lastMove) <= LAST_STEP * narrowest;
+    if (settled || high - low <= FINEST * (Math.abs(x) + narrowest)) return x;
   }
   return x;
 }
 
+/** Halley's step for ln F(x) = ln p, in x; not a number where F has underflowed, and then the bracket is halved. */
+function stepToTail(tail: Tail, p: number): number {
+  const rate = tail.density / tail.probability;
+  const newton = Math.log(tail.probability / p) / rate;
+  const bend = tail.slope / tail.density - rate;
+  const halley = 1 - 0.5 * newton * bend;
+  return halley > 0.5 ? newton / halley : newton;
+}
+
 /** The fixed value (a component without spread) at which F jumps over p, or null when p is reached elsewhere. */
-function fixedValueAt(parts: readonly Component[], p: number): number | null {
+function fixedValueAt(parts: readonly Part[], p: number): number | null {
   const fixed = parts.filter((c) => c.sd === 0).map((c) => c.mean);
-  if (fixed.length === 0) return null;
-  for (const value of fixed) {
-    const jump = parts.reduce((s, c) => (c.sd === 0 && c.mean === value ? s + c.weight : s), 0);
-    const at = lowerTail(parts, value);
-    if (at >= p && at - jump < p) return value;
-  }
-  // Only rounding in the sum of the weights can leave a mixture of fixed values here.
+  for (const value of fixed)
+    if (tailBelow(parts, value).probability >= p && tailBelow(parts, value, false).probability < p) return value;
+  // Only rounding in the sum of the weights can leave a mixture of nothing but fixed values here.
   return fixed.length === parts.length ? Math.max(...fixed) : null;
 }
 
-/** Two points between which the p-quantile certainly lies, for p ≤ ½: a Student t quantile is never nearer 0 than the normal one. */
-function bracket(parts: readonly Component[], p: number): [number, number] {
+/** Two points between which the p-quantile certainly lies, for p ≤ ½: a Student t quantile is never nearer 0 than the normal one, z. */
+function bracket(parts: readonly Part[], p: number, z: number): [number, number] {
   const leastDof = parts.reduce((least, c) => Math.min(least, c.dof), Number.POSITIVE_INFINITY);
   const far = studentTQuantile(p, leastDof);
-  const near = normalQuantile(p);
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   for (const c of parts) {
     low = Math.min(low, c.mean + far * c.sd);
-    high = Math.max(high, c.mean + near * c.sd);
+    high = Math.max(high, c.mean + z * c.sd);
   }
   // A little room for rounding in the component quantiles.
   const room = 1e-9 * (high - low) + 1e-12 * (Math.abs(low) + Math.abs(high));

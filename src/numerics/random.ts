@@ -3,6 +3,7 @@ import { stateFromSeed } from './seed.ts';
 import { layerEdge, layerHeight, TAIL_START } from './ziggurat.ts';
 
 const TWO_TO_MINUS_32 = 2 ** -32;
+const TWO_TO_MINUS_31 = 2 ** -31;
 const TWO_TO_MINUS_23 = 2 ** -23;
 const TWO_TO_MINUS_20 = 2 ** -20;
 /** Jump polynomial of xoshiro128: as many steps as 2⁶⁴ calls. Blackman and Vigna's reference implementation, version 1.1. */
@@ -95,17 +96,12 @@ export class SeededDraws {
     for (;;) {
       const first = this.next();
       const layer = first & 0xff;
-      // 32 + 23 bits across the layer; the layer's number and the sign come from bits of their own.
-      const across = ((this.next() >>> 0) + (first >>> 9) * TWO_TO_MINUS_23) * TWO_TO_MINUS_32;
-      const x = across * EDGE[layer];
-      const signed = first & 0x100 ? -x : x;
-      if (x < EDGE[layer + 1]) return signed;
-      if (layer === 0) {
-        const tail = this.normalTail();
-        return first & 0x100 ? -tail : tail;
-      }
+      // 32 + 23 bits from −1 to 1 across the layer; the layer's number comes from bits of its own.
+      const x = (this.next() + (first >>> 9) * TWO_TO_MINUS_23) * TWO_TO_MINUS_31 * EDGE[layer];
+      if (Math.abs(x) < EDGE[layer + 1]) return x;
+      if (layer === 0) return x < 0 ? -this.normalTail() : this.normalTail();
       const height = HEIGHT[layer] + this.uniform() * (HEIGHT[layer + 1] - HEIGHT[layer]);
-      if (height < portableExp(-0.5 * x * x)) return signed;
+      if (height < portableExp(-0.5 * x * x)) return x;
     }
   }
 
