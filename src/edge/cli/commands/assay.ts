@@ -1,0 +1,47 @@
+import { Command, Option } from 'commander';
+import type { Findings } from '../../../findings/schema.ts';
+import { findingsText } from '../findingsText.ts';
+import { readDraws, readLevel } from '../options.ts';
+
+interface AssayOptions {
+  json: boolean;
+  level: number;
+  draws: number | 'auto';
+  units: 'mm2' | 'awg';
+}
+
+/** Widest table that is printed, and narrowest that still holds one, in columns. */
+const WIDEST = 80;
+const NARROWEST = 60;
+
+export function assayCommand(): Command {
+  return new Command('assay')
+    .summary('compute and print what is inside each cable')
+    .description('Computes what is inside each cable of a data package, or of a trial on the shelf, and prints it.')
+    .argument('<package>', 'folder or .zip of a data package, or the name of a trial on the shelf')
+    .option('--json', 'print the findings in their machine-readable form', false)
+    .option('--level <share>', 'share of cases in which an interval holds the true value', readLevel, 0.95)
+    .option('--draws <n>', 'random draws that check the closed form: auto, a number, or 0 for none', readDraws, 'auto')
+    .addOption(new Option('--units <units>', 'units of the table').choices(['mm2', 'awg']).default('mm2'))
+    .addHelpText(
+      'after',
+      '\nExamples:\n  cupel assay demo\n  cupel assay "spring test.zip" --json --draws 0 > findings.json',
+    )
+    .action(assay);
+}
+
+async function assay(named: string, options: AssayOptions): Promise<void> {
+  const { journalOf } = await import('../journalOf.ts');
+  const { entries } = await journalOf(named);
+  const { findingsOf } = await import('../../../findings/findings.ts');
+  const { fold } = await import('../../../trial/fold.ts');
+  const findings = findingsOf(fold(entries), { level: options.level, draws: options.draws });
+  process.stdout.write(options.json ? findingsText(findings) : await table(findings, options));
+}
+
+async function table(findings: Findings, options: AssayOptions): Promise<string> {
+  const { assayTable } = await import('../../../report/text/assayTable.ts');
+  const width = Math.max(NARROWEST, Math.min(process.stdout.columns ?? WIDEST, WIDEST));
+  const text = assayTable(findings, { units: options.units, width });
+  return text.endsWith('\n') ? text : `${text}\n`;
+}

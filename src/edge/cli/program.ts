@@ -1,0 +1,53 @@
+import { Command } from 'commander';
+import { assayCommand } from './commands/assay.ts';
+import { benchCommand } from './commands/bench.ts';
+import { exportCommand } from './commands/export.ts';
+import { importCommand } from './commands/import.ts';
+import { verifyCommand } from './commands/verify.ts';
+import { EXIT, Failure } from './failure.ts';
+
+/** The command line: its commands, its help, and how wrong use is told. */
+export function program(version: string): Command {
+  const cupel = new Command('cupel')
+    .description('What is inside a power cable, weighed and ohmed, against what its label says.')
+    .version(version, '-V, --version', 'print the version')
+    .helpCommand(false)
+    .addHelpText(
+      'after',
+      '\nExamples:\n  cupel                     start the bench page\n  cupel assay demo          print the findings of the invented trial' +
+        '\n\nExit codes: 0 done, 1 the data says no, 2 wrong use. CUPEL_HOME names another folder for the shelf.',
+    );
+  for (const command of [benchCommand(), assayCommand(), importCommand(), exportCommand(), verifyCommand()])
+    cupel.addCommand(command);
+  for (const command of [cupel, ...cupel.commands]) tellWrongUseInOneSentence(command);
+  return cupel;
+}
+
+function tellWrongUseInOneSentence(command: Command): void {
+  const help = command.name() === 'cupel' ? 'cupel --help' : `cupel ${command.name()} --help`;
+  command.exitOverride().configureOutput({
+    outputError: (text) => {
+      throw new Failure(`${sentence(text)} See ${help}.`, EXIT.wrongUse);
+    },
+  });
+}
+
+/** `error: unknown option '--x'` → `Unknown option '--x'.`, with the parser's own suggestion kept. */
+function sentence(text: string): string {
+  const plain = text
+    .trim()
+    .replace(/^error:\s*/, '')
+    .replace(/\s*\n\s*/g, ' ')
+    .replace(/\(Did you mean (.+?)\?\)$/, 'Did you mean $1?');
+  const capital = plain.charAt(0).toUpperCase() + plain.slice(1);
+  return /[.?!]$/.test(capital) ? capital : `${capital}.`;
+}
+
+const HELP_OR_VERSION = ['-h', '--help', '-V', '--version'];
+
+/** Arguments as typed, with the bench put first when no command was named. */
+export function withBenchFirst(args: readonly string[]): string[] {
+  const first = args[0];
+  const none = first === undefined || (first.startsWith('-') && !HELP_OR_VERSION.includes(first));
+  return none ? ['bench', ...args] : [...args];
+}

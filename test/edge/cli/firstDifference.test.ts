@@ -1,0 +1,48 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { compareJson } from '../../../src/edge/cli/firstDifference.ts';
+
+describe('comparing published JSON with computed JSON', () => {
+  it.each([
+    [
+      { a: 1, b: [1, 2] },
+      { b: [1, 2], a: 1 },
+    ],
+    [null, null],
+    [[], []],
+    [{ a: 1 }, { a: 1 + 1e-12 }],
+  ])('%j and %j are the same', (published, computed) => {
+    expect(compareJson(published, computed, 1e-9).first).toBeNull();
+  });
+
+  it.each([
+    [{ a: { b: [1, { c: 2 }] } }, { a: { b: [1, { c: 3 }] } }, 'a.b[1].c', 2, 3],
+    [{ a: 1 }, { a: '1' }, 'a', 1, '1'],
+    [{ a: 1 }, {}, 'a', 1, undefined],
+    [{}, { a: null }, 'a', undefined, null],
+    [{ a: [1] }, { a: [1, 2] }, 'a.length', 1, 2],
+    [{ a: [] }, { a: {} }, 'a', [], {}],
+    [{ a: 0 }, { a: 1e-300 }, 'a', 0, 1e-300],
+    [{ a: -1 }, { a: 1 }, 'a', -1, 1],
+    [1, null, 'the whole', 1, null],
+    [{ a: 1, b: 2 }, { a: 1 + 1e-8, b: 3 }, 'a', 1, 1 + 1e-8],
+  ])('%j and %j differ first at %s', (published, computed, place, theirs, ours) => {
+    expect(compareJson(published, computed, 1e-9).first).toEqual({ place, published: theirs, computed: ours });
+  });
+
+  it('reports the largest difference that it let pass', () => {
+    expect(compareJson([100, 1], [100, 1 + 1e-10], 1e-9).largest).toBeCloseTo(1e-10, 14);
+    expect(compareJson([100, 1], [100, 1], 1e-9).largest).toBe(0);
+  });
+
+  it('finds nothing between a value and itself, and something between a value and the same value changed', () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), (value) => {
+        const copy: unknown = JSON.parse(JSON.stringify(value));
+        expect(compareJson(JSON.parse(JSON.stringify(value)), copy, 0).first).toBeNull();
+        expect(compareJson({ held: copy }, { held: [copy] }, 0).first).not.toBeNull();
+      }),
+      { seed: 20261125 },
+    );
+  });
+});
