@@ -1,0 +1,132 @@
+import type { Measured } from '../findings/schema.ts';
+import { formatMeasured, formatPlain } from '../units/digits.ts';
+import { CIRCULAR_MIL, FOOT, INCH } from '../units/exactFactors.ts';
+import { effectiveAwg } from '../units/gauge.ts';
+
+/** The units in which a reader wants figures; a subset of the display units, each with its usual default. */
+export interface FigureUnits {
+  area?: 'mm2' | 'awg' | 'kcmil';
+  length?: 'mm' | 'in';
+  perLength?: 'm' | 'ft';
+}
+
+export interface FigureText {
+  /** `33.1`; `—` when there is no figure. */
+  value: string;
+  /** `0.4`, without the sign; empty for a figure that is exact or not there. */
+  plusMinus: string;
+  /** `mm²`; empty for counts and ratios. */
+  unit: string;
+  /** `if copper`; empty when the figure holds without one. */
+  condition: string;
+}
+
+/** What stands where a figure could not be computed. */
+export const UNKNOWN = '—';
+
+/** Units of the findings as people write them. */
+const SYMBOLS: Readonly<Record<string, string>> = {
+  mm2: 'mm²',
+  AWG: 'AWG',
+  'ohm g/m2': 'Ω·g/m²',
+  'mohm/m': 'mΩ/m',
+  'ohm/km': 'Ω/km',
+  mohm: 'mΩ',
+  ohm: 'Ω',
+  'g/cm3': 'g/cm³',
+  'kg/m3': 'kg/m³',
+  '1': '',
+};
+
+/** Square metres and metres in the millimetres that findings are given in. */
+const SQUARE_MILLIMETRE = 1e-6;
+const MILLIMETRE = 1e-3;
+const KCMIL = 1000 * CIRCULAR_MIL;
+
+/** The sign of a unit for a reader: `mm2` → `mm²`. Unknown ones are given back as they are. */
+export const unitSymbol = (unit: string): string => SYMBOLS[unit] ?? unit;
+
+/**
+ * A finding in the reader's units, in parts.
+ *
+ * What stands after ± is half the width of the interval at its level (usually 95 %), not the standard uncertainty; where
+ * the interval reaches further to one side, the larger side is taken, so that ± never promises more than was found.
+ * Rounded by the one rule of `units/digits.ts`. Null gives `—`.
+ */
+export function figureText(figure: Measured | null, units: FigureUnits = {}): FigureText {
+  if (figure === null) return { value: UNKNOWN, plusMinus: '', unit: '', condition: '' };
+  const shown = converted(figure, units);
+  const { value, plusMinus } = formatMeasured(shown.value, halfWidth(shown));
+  return {
+    value,
+    plusMinus: plusMinus === '0' ? '' : plusMinus,
+    unit: unitSymbol(shown.unit),
+    condition: figure.condition ?? '',
+  };
+}
+
+/** `33.1 ± 0.4 mm²`, `26.9 ± 1.0 mm² if copper`, `—`: a finding on one line (see `figureText`). */
+export function measuredText(figure: Measured | null, units: FigureUnits = {}): string {
+  const { value, plusMinus, unit, condition } = figureText(figure, units);
+  return [plusMinus === '' ? value : `${value} ± ${plusMinus}`, unit, condition]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** A ratio in per cent: `85.0 ± 0.9 %`; `—` for null. Only for figures of unit 1. */
+export function percentText(ratio: Measured | null): string {
+  const { value, plusMinus, condition } = percentParts(ratio);
+  if (ratio === null) return value;
+  return [plusMinus === '' ? value : `${value} ± ${plusMinus}`, '%', condition].filter((part) => part !== '').join(' ');
+}
+
+/** The parts of `percentText`. */
+export function percentParts(ratio: Measured | null): FigureText {
+  if (ratio === null) return { value: UNKNOWN, plusMinus: '', unit: '', condition: '' };
+  const percent = {
+    ...ratio,
+    value: 100 * ratio.value,
+    interval: [100 * ratio.interval[0], 100 * ratio.interval[1]] as [number, number],
+  };
+  return { ...figureText(percent), unit: '%' };
+}
+
+/** An amount without an uncertainty of its own, such as a limit: four digits at most, no trailing zeros after a point. */
+export function plainText(value: number, unit: string): string {
+  const text = formatPlain(value, 4)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
+  return unit === '' || unit === '1' ? text : `${text} ${unitSymbol(unit)}`;
+}
+
+/** The larger of the two sides of an interval about its value. */
+export function halfWidth({ value, interval }: Pick<Measured, 'value' | 'interval'>): number {
+  return Math.max(interval[1] - value, value - interval[0], 0);
+}
+
+type Shown = Pick<Measured, 'value' | 'interval' | 'unit'>;
+
+/** The figure in the reader's units: areas, lengths, and amounts per length. Others stay as they are. */
+export function converted(figure: Measured, units: FigureUnits): Shown {
+  if (figure.unit === 'mm2' && units.area === 'kcmil')
+    return mapped(figure, 'kcmil', (x) => (x * SQUARE_MILLIMETRE) / KCMIL);
+  if (figure.unit === 'mm2' && units.area === 'awg') return inGauge(figure);
+  if (figure.unit === 'mm' && units.length === 'in')
+    return mapped(figure, 'in', (x) => (x * MILLIMETRE * INCH[1]) / INCH[0]);
+  if (figure.unit === 'mohm/m' && units.perLength === 'ft')
+    return mapped(figure, 'mΩ/ft', (x) => (x * FOOT[0]) / FOOT[1]);
+  if (figure.unit === 'g/m' && units.perLength === 'ft') return mapped(figure, 'g/ft', (x) => (x * FOOT[0]) / FOOT[1]);
+  return figure;
+}
+
+function mapped(figure: Measured, unit: string, map: (x: number) => number): Shown {
+  const [a, b] = [map(figure.interval[0]), map(figure.interval[1])];
+  return { value: map(figure.value), interval: [Math.min(a, b), Math.max(a, b)], unit };
+}
+
+/** Gauge only where the trade reads it: sizes above 1 would be zero or negative, and stay in mm². */
+function inGauge(figure: Measured): Shown {
+  if (!(figure.interval[0] > 0)) return figure;
+  const gauge = mapped(figure, 'AWG', (x) => effectiveAwg(x * SQUARE_MILLIMETRE));
+  return gauge.interval[0] >= 0.5 ? gauge : figure;
+}

@@ -1,0 +1,39 @@
+import { displayWidth, graphemes } from './displayWidth.ts';
+
+/** The text in lines of at most `width` columns, broken at spaces; a word longer than a line is broken inside. At least one line. */
+export function wrap(text: string, width: number): string[] {
+  if (width < 2) throw new RangeError(`Lines need at least two columns, and got ${width}.`);
+  const lines: string[] = [];
+  let current = '';
+  for (const word of text.split(' ').filter((part) => part !== '')) {
+    for (const piece of pieces(word, width)) {
+      if (current !== '' && displayWidth(current) + 1 + displayWidth(piece) <= width) current += ` ${piece}`;
+      else {
+        if (current !== '') lines.push(current);
+        current = piece;
+      }
+    }
+  }
+  return [...lines, current];
+}
+
+/** A word cut so that each piece fits a line. */
+function pieces(word: string, width: number): string[] {
+  if (displayWidth(word) <= width) return [word];
+  const list: string[] = [];
+  let current = '';
+  for (const grapheme of graphemes(word)) {
+    if (displayWidth(current + grapheme) > width && current !== '') {
+      list.push(current);
+      current = '';
+    }
+    current += grapheme;
+  }
+  return current === '' ? list : [...list, current];
+}
+
+/** Lines with `first` before the first of them and as many spaces before the others. */
+export function hanging(first: string, text: string, width: number): string[] {
+  const indent = ' '.repeat(displayWidth(first));
+  return wrap(text, width - displayWidth(first)).map((line, i) => (i === 0 ? first : indent) + line);
+}
