@@ -1,5 +1,5 @@
 import { mean } from '../../numerics/describe.ts';
-import { meanVariance, typeA } from '../../numerics/typeA.ts';
+import { typeA } from '../../numerics/typeA.ts';
 import type { Reading, Trial } from '../../trial/trial.ts';
 import type { Tool, ToolBox } from './tools.ts';
 
@@ -77,8 +77,10 @@ function fillScatter(list: readonly Group[]): void {
     const resolution = Math.max(...pool.map((g) => g.step));
     const single = typeA({ groups: values, resolution });
     pool.forEach((g, i) => {
-      const allEqual = values[i].every((v) => v === values[i][0]);
-      g.scatter = { variance: meanVariance(single, g.n, resolution, allEqual), dof: single.dof };
+      // Rounding of a value that always falls on the same step does not average out.
+      const onOneStep = values[i].every((v) => v === values[i][0]);
+      const floor = onOneStep ? resolution ** 2 / 12 : 0;
+      g.scatter = { variance: Math.max(single.variance / g.n, floor), dof: single.dof };
     });
   }
 }

@@ -1,4 +1,5 @@
 import { mean, sampleStandardDeviation } from '../../numerics/describe.ts';
+import { typeA } from '../../numerics/typeA.ts';
 import type { Reading } from '../../trial/trial.ts';
 import { type CableGroups, doubt } from './cableGroups.ts';
 
@@ -17,7 +18,7 @@ export interface StrandCount {
 const COUNTED_WITHOUT_SLIP = 60;
 /** One count of many strands may be off by 1 %, uniform. Common practice, no source. */
 const SLIP = 0.01;
-/** Standard deviation of strands from bundle to bundle, relative, when only one bundle was counted. Common practice, no source. */
+/** Standard deviation of strands from bundle to bundle, relative, before they are counted. Common practice, no source. */
 const BUNDLE_VARIATION = 0.015;
 /** The lengths of strands cut together differ by this much, relative standard deviation. Common practice, no source. */
 const STRAND_LENGTH_VARIATION = 0.005;
@@ -49,6 +50,11 @@ function bundleTotal(readings: readonly Reading[]): number {
   return [...levels.values()].reduce((product, values) => product * mean(values), 1);
 }
 
+/** Variance of strands from bundle to bundle: the counted ones, leaning on the usual variation with 4 degrees of freedom. */
+function bundleVariance(values: readonly number[], each: number) {
+  return typeA({ groups: [values], resolution: 1, repeatability: BUNDLE_VARIATION * each });
+}
+
 const isCentre = (r: Reading) => /cent(re|er)|middle|core/i.test(r.position);
 
 function fromBundles(groups: CableGroups): StrandCount | null {
@@ -63,7 +69,8 @@ function fromBundles(groups: CableGroups): StrandCount | null {
   const each = mean(values);
   const value = outer * each + (centre.length ? mean(centre) : 0);
   const m = values.length;
-  const perBundle = m > 1 ? sampleStandardDeviation(values) : BUNDLE_VARIATION * each;
+  const bundle = bundleVariance(values, each);
+  const perBundle = Math.sqrt(bundle.variance);
   // Bundles that were counted are known; only the uncounted ones are foretold from them.
   const uncounted = Math.max(outer - m, 0);
   const sdOfMean = perBundle / Math.sqrt(m);
@@ -71,7 +78,7 @@ function fromBundles(groups: CableGroups): StrandCount | null {
   return {
     value,
     sd,
-    dof: m > 1 && uncounted > 0 ? m - 1 : Infinity,
+    dof: uncounted > 0 ? bundle.dof : Infinity,
     how: 'bundles × strands in one bundle',
     quantity: 'strands_in_bundle',
     readings: ids([...bundles, ...inBundle]),

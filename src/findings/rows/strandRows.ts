@@ -59,6 +59,12 @@ export function countEffect(count: StrandCount): OwnEffect[] {
   ];
 }
 
+/** Doubt of an area that was read on `looked` strands of a bundle; a single solid wire differs from nobody. */
+function strandsThatDiffer(count: number, looked: number): OwnEffect[] {
+  if (count < 2) return [];
+  return [ownNormal('strand to strand', 'Strands that differ', (2 * STRAND_VARIATION) / Math.sqrt(looked))];
+}
+
 /** Area from count and diameter: n π d² / 4. */
 function geometryRow(count: StrandCount, diameter: StrandDiameter, tools: ToolBox): MeasuredRow {
   const effects = effectsOf(diameter.group, tools, 'm', 1 / diameter.group.mean, 2);
@@ -69,11 +75,7 @@ function geometryRow(count: StrandCount, diameter: StrandDiameter, tools: ToolBo
     specimen: null,
     y: Math.log((count.value * Math.PI * diameter.value ** 2) / 4),
     shared: effects.shared,
-    own: [
-      ...countEffect(count),
-      ...effects.own,
-      ownNormal('strand to strand', 'Strands that differ', (2 * STRAND_VARIATION) / Math.sqrt(diameter.n)),
-    ],
+    own: [...countEffect(count), ...effects.own, ...strandsThatDiffer(count.value, diameter.n)],
     temperature: null,
     mean: (count.value * Math.PI * diameter.value ** 2 * 1e6) / 4,
     unit: 'mm²',
@@ -102,12 +104,7 @@ function weighedStrandRow(
     specimen,
     y: Math.log((count.value * mass.mean) / (sample.mean * length.mean)),
     shared: [...byMass.shared, ...byLength.shared],
-    own: [
-      ...countEffect(count),
-      ...byMass.own,
-      ...byLength.own,
-      ownNormal('strand to strand', 'Strands that differ', (2 * STRAND_VARIATION) / Math.sqrt(sample.mean)),
-    ],
+    own: [...countEffect(count), ...byMass.own, ...byLength.own, ...strandsThatDiffer(count.value, sample.mean)],
     temperature: null,
     mean: mass.mean * 1000,
     unit: 'g',

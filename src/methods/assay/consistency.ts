@@ -22,12 +22,6 @@ export interface Consistency {
 /** Disagreement less likely than this is reported. */
 export const DISAGREE_BELOW = 0.01;
 
-/** The most believed supposition without a gross error, and without "other", which would agree with anything. */
-function bestNamed(assay: CableAssay): AssayComponent | null {
-  const named = assay.components.filter((c) => c.supposition.fault === null && c.supposition.metal.metal !== 'other');
-  return named.reduce<AssayComponent | null>((best, c) => (best === null || c.weight > best.weight ? c : best), null);
-}
-
 /** χ² of the rows that are kept, ln A being free. */
 function chiSquare(system: System, state: SharedState, keep: readonly number[]): number {
   const { residual, M } = foretell(system, state);
@@ -92,7 +86,7 @@ function distanceOf(kind: RowKind, assay: CableAssay, component: AssayComponent)
  */
 export function consistency(assay: CableAssay): Consistency | null {
   const { rows } = assay.cable;
-  const component = bestNamed(assay);
+  const component = assay.sound;
   if (rows.length < 2 || !component) return null;
   const chi2 = chiSquare(
     component.system,
@@ -116,7 +110,7 @@ export function consistency(assay: CableAssay): Consistency | null {
  */
 export function standardisedResiduals(assay: CableAssay): (number | null)[] {
   const { rows } = assay.cable;
-  const component = bestNamed(assay) ?? assay.components[0];
+  const component = assay.sound;
   if (!component || rows.length < 2) return rows.map(() => null);
   const { weighted, precision } = component.answer;
   return rows.map((_, i) => {

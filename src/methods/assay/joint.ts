@@ -27,6 +27,11 @@ export interface CableAssay {
   cable: AssayCable;
   frame: CableFrame;
   components: AssayComponent[];
+  /**
+   * The most believed named metal with no gross error, however little it is believed: what agreement is judged by. null when
+   * nothing is left to judge by.
+   */
+  sound: AssayComponent | null;
   /** What all other cables say about the shared inputs. */
   others: SharedState;
   /** nb: how far ln A follows each shared input, per standard deviation; averaged over the mixture. */
@@ -62,6 +67,8 @@ interface Working {
 
 /** Belief below which a supposition is dropped from the answer. */
 const NEGLIGIBLE = 1e-9;
+/** Belief below which a supposition is not weighed again in the next pass. */
+const HOPELESS = 1e-30;
 /** Passes over the cables; simulation showed no change after the second. */
 const SWEEPS = 3;
 
@@ -76,10 +83,11 @@ export function normalisedWeights(lnWeights: ArrayLike<number>): Float64Array {
 }
 
 function weigh(work: Working, state: SharedState): Float64Array {
-  const ln = work.systems.map((system, i) =>
-    work.weights[i] < 1e-12 ? -Infinity : work.suppositions[i].lnPrior + lnEvidence(system, state),
+  return normalisedWeights(
+    work.systems.map((system, i) =>
+      work.weights[i] < HOPELESS ? -Infinity : work.suppositions[i].lnPrior + lnEvidence(system, state),
+    ),
   );
-  return normalisedWeights(ln);
 }
 
 /**
@@ -124,12 +132,23 @@ function addTo(total: Float64Array, part: Float64Array, sign: 1 | -1): void {
   for (let i = 0; i < total.length; i++) total[i] += sign * part[i];
 }
 
+/** "Other" would agree with anything, so agreement is never judged by it. */
+function mostBelievedSound<T extends { supposition: Supposition; weight: number }>(all: readonly T[]): T | null {
+  return all
+    .filter((c) => c.supposition.fault === null && c.supposition.metal.metal !== 'other')
+    .reduce<T | null>((best, c) => (best === null || c.weight > best.weight ? c : best), null);
+}
+
 function answer(work: Working, others: SharedState, nb: number): CableAssay {
-  const kept = work.systems
-    .map((system, i) => ({ supposition: work.suppositions[i], weight: work.weights[i], system }))
-    .filter((c) => c.weight > NEGLIGIBLE);
+  const all = work.systems.map((system, i) => ({
+    supposition: work.suppositions[i],
+    weight: work.weights[i],
+    system,
+  }));
+  const kept = all.filter((c) => c.weight > NEGLIGIBLE);
   const sum = kept.reduce((total, c) => total + c.weight, 0);
   const components = kept.map((c) => ({ ...c, weight: c.weight / sum, answer: posterior(c.system, others) }));
+  const sound = mostBelievedSound(all);
   const { n } = work.frame;
   const leansOn = new Float64Array(nb);
   for (const { weight, system, answer: a } of components)
@@ -138,6 +157,7 @@ function answer(work: Working, others: SharedState, nb: number): CableAssay {
     cable: work.frame.cable,
     frame: work.frame,
     components,
+    sound: sound && { ...sound, answer: posterior(sound.system, others) },
     others,
     leansOn,
     collapsed: work.collapsed as Collapsed,

@@ -1,0 +1,132 @@
+import type { SeededDraws } from '../../numerics/random.ts';
+import type { CablePlan, ComponentPlan, DrawPlan, OwnPlan } from './drawPlan.ts';
+
+const ROOT_THREE = Math.sqrt(3);
+
+/** What one block of draws gives: for each cable its ln areas, and whether the drawn metal was copper. */
+export interface DrawnBlock {
+  lnArea: Float64Array[];
+  copper: Uint8Array[];
+}
+
+/** Room for one draw, made once. */
+interface Scratch {
+  b: Float64Array;
+  /** Σ over cables of pull · surprise */
+  told: Float64Array;
+  surprise: Float64Array[];
+  chosen: ComponentPlan[];
+  lnAreaDrawn: Float64Array;
+  toldBy: Float64Array[];
+}
+
+function scratchFor(plan: DrawPlan): Scratch {
+  return {
+    b: new Float64Array(plan.nb),
+    told: new Float64Array(plan.nb),
+    surprise: plan.cables.map((c) => new Float64Array(c.n)),
+    chosen: plan.cables.map((c) => c.components[0]),
+    lnAreaDrawn: new Float64Array(plan.cables.length),
+    toldBy: plan.cables.map(() => new Float64Array(plan.nb)),
+  };
+}
+
+function choose(cable: CablePlan, u: number): ComponentPlan {
+  let i = 0;
+  while (i < cable.upTo.length - 1 && u > cable.upTo[i]) i++;
+  return cable.components[i];
+}
+
+function subtractOwn(own: OwnPlan, into: Float64Array, random: SeededDraws): void {
+  const e = own.sd * (own.dof === Infinity ? random.normal() : random.studentT(own.dof));
+  for (let i = 0; i < into.length; i++) if (own.slopes[i] !== 0) into[i] -= own.slopes[i] * e;
+}
+
+/** Real readings less the readings that this draw would have given; returns the ln A that was drawn. */
+function surpriseOf(
+  cable: CablePlan,
+  c: ComponentPlan,
+  nb: number,
+  b: Float64Array,
+  into: Float64Array,
+  random: SeededDraws,
+): number {
+  const x0 = c.mu[0] + c.sd[0] * random.normal();
+  const x1 = c.mu[1] + c.sd[1] * random.normal();
+  const x2 = c.mu[2] + c.sd[2] * random.normal();
+  const x3 = c.mu[3] + c.sd[3] * random.normal();
+  const { n, G } = cable;
+  for (let i = 0; i < n; i++) {
+    let r = c.y[i] - G[i * 4] * x0 - G[i * 4 + 1] * x1 - G[i * 4 + 2] * x2 - G[i * 4 + 3] * x3;
+    for (const k of c.straight) r -= c.S[i * nb + k] * b[k];
+    into[i] = r;
+  }
+  for (const curve of c.curves) {
+    const moved = curve.slope * b[curve.input];
+    // A slip larger than the reading itself cannot be: the curve is cut where the logarithm would leave it.
+    into[curve.row] -= curve.power * Math.log1p(Math.max(moved, -0.95));
+  }
+  for (const own of cable.own) subtractOwn(own, into, random);
+  if (c.fault) subtractOwn(c.fault, into, random);
+  return x0;
+}
+
+/** ln A of one cable: what was drawn, moved by its readings and by what the other cables tell of the instruments. */
+function settle(cable: CablePlan, c: ComponentPlan, s: Scratch, at: number): number {
+  const surprise = s.surprise[at];
+  const own = s.toldBy[at];
+  let lnArea = s.lnAreaDrawn[at];
+  for (let i = 0; i < cable.n; i++) lnArea += c.gain[i] * surprise[i];
+  for (let k = 0; k < own.length; k++) lnArea -= c.told[k] * (s.told[k] - own[k]);
+  return lnArea;
+}
+
+function drawOnce(plan: DrawPlan, s: Scratch, random: SeededDraws): void {
+  const { nb } = plan;
+  for (let k = 0; k < nb; k++) s.b[k] = plan.uniform[k] ? ROOT_THREE * (2 * random.uniform() - 1) : random.normal();
+  s.told.fill(0);
+  plan.cables.forEach((cable, at) => {
+    const c = choose(cable, random.uniform());
+    s.chosen[at] = c;
+    const surprise = s.surprise[at];
+    s.lnAreaDrawn[at] = surpriseOf(cable, c, nb, s.b, surprise, random);
+    const told = s.toldBy[at];
+    for (let k = 0; k < nb; k++) {
+      let sum = 0;
+      for (let i = 0; i < cable.n; i++) sum += cable.pull[k * cable.n + i] * surprise[i];
+      told[k] = sum;
+      s.told[k] += sum;
+    }
+  });
+}
+
+/**
+ * The assay by Monte Carlo (JCGM 101:2008), beside the closed form: the same model with the true shapes of the limits of
+ * error (uniform, not Gaussian) and exact curves instead of slopes.
+ *
+ * One draw: a supposition for each cable by its weight; the metal's constants, the instruments' errors (common to all
+ * cables) and the scatter from their own distributions; the readings that these would have given; and ln A moved by what
+ * the closed form makes of their difference to the real readings. With Gaussian shapes and straight lines this gives the
+ * closed form's distribution exactly (conditioning by kriging, Matheron's rule: from memory), so a difference shows what the
+ * closed form leaves out.
+ *
+ * @returns a function that draws the next block of the given size.
+ */
+export function areaDraws(plan: DrawPlan, random: SeededDraws): (size: number) => DrawnBlock {
+  const scratch = scratchFor(plan);
+  return (size) => {
+    const block: DrawnBlock = {
+      lnArea: plan.cables.map(() => new Float64Array(size)),
+      copper: plan.cables.map(() => new Uint8Array(size)),
+    };
+    for (let j = 0; j < size; j++) {
+      drawOnce(plan, scratch, random);
+      plan.cables.forEach((cable, at) => {
+        const c = scratch.chosen[at];
+        block.lnArea[at][j] = settle(cable, c, scratch, at);
+        block.copper[at][j] = c.copper ? 1 : 0;
+      });
+    }
+    return block;
+  };
+}
