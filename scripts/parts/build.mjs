@@ -14,6 +14,7 @@ export async function buildWhenNeeded({ force = false } = {}) {
     const hash = sourceHash();
     if (!force && isCurrent(hash)) return;
     rmSync(STAMP, { force: true });
+    rmSync(inProject('dist', 'chunks'), { recursive: true, force: true });
     const vite = await import('vite');
     await vite.build(commandLine());
     await vite.build({ configFile: inProject('vite.config.ts'), logLevel: 'warn' });

@@ -34,12 +34,9 @@ function tellWrongUseInOneSentence(command: Command): void {
 
 /** `error: unknown option '--x'` → `Unknown option '--x'.`, with the parser's own suggestion kept. */
 function sentence(text: string): string {
-  const plain = text
-    .trim()
-    .replace(/^error:\s*/, '')
-    .replace(/\s*\n\s*/g, ' ')
-    .replace(/\(Did you mean (.+?)\?\)$/, 'Did you mean $1?');
-  const capital = plain.charAt(0).toUpperCase() + plain.slice(1);
+  const plain = text.trim().replace(/^error:\s*/, '');
+  const suggested = plain.replace(/\s*\(Did you mean (.+?)\?\)$/s, '. Did you mean $1?');
+  const capital = suggested.charAt(0).toUpperCase() + suggested.slice(1).replace(/\s*\n\s*/g, ' ');
   return /[.?!]$/.test(capital) ? capital : `${capital}.`;
 }
 
