@@ -53,3 +53,8 @@ export function leadingPlace(x: number): number {
 export function leadingDigits(x: number, count: number): number {
   return Number(digitsAt(takeApart(x), leadingPlace(x) - count + 1));
 }
+
+/** Power of ten of the first digit of x once it is rounded to 10^place: (9.996, -2) → 1. x must not round to zero. */
+export function leadingPlaceRounded(x: number, place: number): number {
+  return place + digitsAt(takeApart(x), place).toString().length - 1;
+}

@@ -1,4 +1,4 @@
-import { leadingDigits, leadingPlace, roundedText } from './decimalRounding.ts';
+import { leadingDigits, leadingPlace, leadingPlaceRounded, roundedText } from './decimalRounding.ts';
 
 /**
  * How many digits to show: the one rule for page, command line, report and card.
@@ -44,11 +44,10 @@ function scaledText(x: number, place: number, power: number): string {
   return power === 0 ? roundedText(x, place) : `${roundedText(x, place, power)}${powerOfTen(power)}`;
 }
 
-/** The power of ten to write out, 0 for none. */
+/** The power of ten to write out, 0 for none; `largest` is what sets it, and does not round to zero. */
 function powerToShow(largest: number, place: number): number {
-  if (largest === 0) return 0;
-  const power = leadingPlace(largest);
-  return power > LARGEST_PLAIN_POWER || place > LARGEST_PLAIN_POWER - 1 || power < SMALLEST_PLAIN_POWER ? power : 0;
+  const power = leadingPlaceRounded(largest, place);
+  return power > LARGEST_PLAIN_POWER || power < SMALLEST_PLAIN_POWER ? power : 0;
 }
 
 /**

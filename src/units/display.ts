@@ -69,9 +69,10 @@ export function showResistancePerLength(resistance: number, u: number, units: Di
   return convert(resistance, u, `mohm/${units.perLength}`);
 }
 
-/** Mass per length (kg/m) in g/m or g/ft, or oz/ft where masses are shown in ounces over feet. */
+/** Mass per length (kg/m) in g/m or g/ft; oz/ft where masses are shown in ounces and lengths in feet. */
 export function showMassPerLength(massPerLength: number, u: number, units: DisplayUnits): Shown {
-  return convert(massPerLength, u, `${units.mass}/${units.perLength}`);
+  const mass = units.perLength === 'ft' ? units.mass : 'g';
+  return convert(massPerLength, u, `${mass}/${units.perLength}`);
 }
 
 /** `33.1 ± 0.4 mm²`, with no-break spaces; `expandedFactor` turns a standard uncertainty into the half-width to show. */

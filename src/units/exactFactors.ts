@@ -1,6 +1,6 @@
 /**
- * Exact factors between customary units and SI, written as whole-number ratios `[times, over]` so that a decimal reading
- * converts to the nearest double and 312 g is 0.312 kg to the last bit.
+ * Exact factors between customary units and SI, written as whole-number ratios `[times, over]`, so that a factor brings in
+ * no rounding of its own: 312 g is 0.312 kg to the last bit, which 312 · 0.001 is not sure to be.
  *
  * Source: 1959 international yard and pound agreement, as printed in NIST Special Publication 811 (2008), Appendix B.8;
  * SI prefixes: BIPM, The International System of Units, 9th ed. (2019), Table 7. All are exact by definition.

@@ -49,7 +49,7 @@ const B173: TableSource = {
 const BY_DEFINITION: TableSource = {
   standard: 'none',
   table: 'a solid wire has no lay',
-  known: 'from memory',
+  known: 'by definition',
   verified: true,
 };
 
@@ -68,6 +68,9 @@ const INCREMENTS: Readonly<Record<Stranding, readonly [percent: number, source: 
   'rope of concentric members, 427 wires': [5, B173],
   'rope of concentric members, more than 427 wires': [6, B173],
 };
+
+/** Every stranding that has an increment here. */
+export const STRANDINGS = Object.keys(INCREMENTS) as readonly Stranding[];
 
 /**
  * The share by which a standard takes mass and resistance per length to grow through the strands' lay: 0.02 for 2 %. It is

@@ -1,3 +1,5 @@
+import { CIRCULAR_MIL, INCH } from './exactFactors.ts';
+
 /**
  * What published standards ask of a size: printed tables, each with its source and how it is known here. SI throughout.
  *
@@ -8,7 +10,7 @@ export interface TableSource {
   standard: string;
   table: string;
   /** How these figures came to be here. */
-  known: 'read in reproductions of the table' | 'from memory' | 'from memory, uncertain';
+  known: 'read in reproductions of the table' | 'from memory' | 'from memory, uncertain' | 'by definition';
   verified: boolean;
 }
 
@@ -20,9 +22,6 @@ export interface StandardLimit {
 
 const OHM_PER_KM = 1 / 1000;
 const MILLIMETRE = 1 / 1000;
-/** ASTM prints minimum areas in circular mils; π/4 · (0.001 in)² in m². */
-const CMIL = (Math.PI / 4) * (0.0254 / 1000) ** 2;
-const INCH = 0.0254;
 
 const IEC_CLASS_5: TableSource = {
   standard: 'IEC 60228:2004, third edition (kept in the fourth, 2023)',
@@ -144,7 +143,7 @@ export function iso6722LeastWall(mm2: number, wall: 'thick' | 'thin'): StandardL
 /** Least conductor area of an SAE battery-cable size, m², by gauge number (4/0 is −3). Unverified; 3 to 11 % below AWG. */
 export function saeMinimumArea(awg: number): StandardLimit | null {
   const row = SAE_ROWS.find(([size]) => size === awg);
-  return row ? { value: row[1] * CMIL, source: SAE } : null;
+  return row ? { value: row[1] * CIRCULAR_MIL, source: SAE } : null;
 }
 
 /**
@@ -154,7 +153,8 @@ export function saeMinimumArea(awg: number): StandardLimit | null {
  * @example tinnedResistivityMaximum(0.000254)?.value // 0.00016454, for a strand of 0.0100 in
  */
 export function tinnedResistivityMaximum(diameter: number): StandardLimit | null {
-  const inches = diameter / INCH;
+  // Rounded to a millionth of an inch, so that a diameter typed as the edge of a row belongs to that row.
+  const inches = Math.round(((diameter * INCH[1]) / INCH[0]) * 1e6) / 1e6;
   const row = inches <= ASTM_B33_THICKEST ? ASTM_B33_ROWS.find(([thinnest]) => inches >= thinnest) : undefined;
   return row ? { value: row[1] / 1000, source: ASTM_B33 } : null;
 }
