@@ -31,6 +31,8 @@ export interface Column {
   values?: readonly string[];
   /** The cell is the key of a row of that kind. */
   refersTo?: EntryKind;
+  /** With `refersTo`: when nothing of that kind is described at all, the name may stand alone. */
+  mayBeUndescribed?: boolean;
   /** The column must be there, its cell may be blank (a count has no unit). */
   mayBeBlank?: boolean;
 }

@@ -12,7 +12,7 @@ export const READING_TABLE: TableShape = {
     needed('quantity', 'What was measured', { values: QUANTITY_NAMES }),
     needed('value', 'Number exactly as read'),
     needed('unit', 'Unit of value; blank for a count', { mayBeBlank: true }),
-    text('instrument', 'Tool that it was read from', { refersTo: 'instrument' }),
+    text('instrument', 'Tool that it was read from', { refersTo: 'instrument', mayBeUndescribed: true }),
     text('at', 'When', { moment: true }),
     quantity(
       'temperature',

@@ -1,0 +1,97 @@
+/**
+ * `datapackage.json`: what is in the package, for any program that knows the Frictionless Data Package standard
+ * (specs.frictionlessdata.io, version 1: tabular-data-package, tabular-data-resource, table-schema).
+ */
+import { plainDecimal } from '../../journal/cellQuantity.ts';
+import type { Column, TableShape } from '../../journal/tableShape.ts';
+import { tableOfKind } from '../../journal/tables.ts';
+import type { Trial } from '../../trial/trial.ts';
+
+export interface WrittenTable {
+  shape: TableShape;
+  columns: readonly string[];
+  rows: readonly Readonly<Record<string, string>>[];
+}
+
+/** A name that the standard allows: lower-case letters, digits, `.`, `_` and `-`. */
+function standardName(text: string): string {
+  const plain = text
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9._-]+/g, '-')
+    .replace(/^[-.]+|[-.]+$/g, '');
+  return plain || 'trial';
+}
+
+const holdsNumbers = (column: Column): boolean =>
+  column.number === true || column.dimension !== undefined || column.name === 'value';
+
+/** `number` only where every cell is a plain one: cells stay as typed, and people type `1 3/8`. */
+function typeOf(column: Column, { rows }: WrittenTable): 'number' | 'string' {
+  const cells = rows.map((row) => (row[column.name] ?? '').trim()).filter((cell) => cell !== '');
+  const plain = holdsNumbers(column) && cells.every((cell) => plainDecimal(cell.replace(/^-/, '')) !== null);
+  return plain ? 'number' : 'string';
+}
+
+function fieldOf(name: string, table: WrittenTable) {
+  const column = table.shape.columns.find((one) => one.name === name);
+  if (!column) return { name, type: 'string' };
+  const required = column.required && !column.mayBeBlank;
+  return {
+    name,
+    type: typeOf(column, table),
+    description: column.meaning,
+    ...(required ? { constraints: { required: true } } : {}),
+  };
+}
+
+/** Columns that name rows of other tables in the package, or of their own (an empty resource name, as the standard has it). */
+function foreignKeysOf(table: WrittenTable, present: ReadonlySet<string>) {
+  return table.shape.columns.flatMap((column) => {
+    if (!column.refersTo || !table.columns.includes(column.name)) return [];
+    const target = tableOfKind(column.refersTo)!;
+    if (!present.has(target.file)) return [];
+    const resource = target === table.shape ? '' : resourceName(target);
+    return [{ fields: column.name, reference: { resource, fields: target.key![0]! } }];
+  });
+}
+
+const resourceName = (shape: TableShape): string => shape.file.replace(/\.csv$/, '');
+
+/** The standard allows no blanks in a primary key, so a key with an optional part is left unsaid. */
+function primaryKeyOf(shape: TableShape): readonly string[] | null {
+  const required = shape.columns.filter((column) => column.required).map(({ name }) => name);
+  return shape.key?.every((name) => required.includes(name)) ? shape.key : null;
+}
+
+function resourceOf(table: WrittenTable, present: ReadonlySet<string>) {
+  const foreignKeys = foreignKeysOf(table, present);
+  const primaryKey = primaryKeyOf(table.shape);
+  return {
+    name: resourceName(table.shape),
+    path: table.shape.file,
+    profile: 'tabular-data-resource',
+    format: 'csv',
+    mediatype: 'text/csv',
+    encoding: 'utf-8',
+    dialect: { delimiter: ',', lineTerminator: '\n', doubleQuote: true, header: true },
+    schema: {
+      fields: table.columns.map((name) => fieldOf(name, table)),
+      missingValues: [''],
+      ...(primaryKey ? { primaryKey } : {}),
+      ...(foreignKeys.length > 0 ? { foreignKeys } : {}),
+    },
+  };
+}
+
+/** The descriptor of a package of these tables. */
+export function describePackage(trial: Trial, tables: readonly WrittenTable[]) {
+  const present = new Set(tables.map((table) => table.shape.file));
+  return {
+    profile: 'tabular-data-package',
+    name: standardName(trial.trial),
+    ...(trial.title ? { title: trial.title } : {}),
+    ...(trial.purpose ? { description: trial.purpose } : {}),
+    resources: tables.map((table) => resourceOf(table, present)),
+  };
+}

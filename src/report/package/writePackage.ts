@@ -1,0 +1,60 @@
+import Papa from 'papaparse';
+import type { TableShape } from '../../journal/tableShape.ts';
+import { tableOfKind } from '../../journal/tables.ts';
+import type { Trial, TypedRow } from '../../trial/trial.ts';
+import { describePackage, type WrittenTable } from './describePackage.ts';
+
+type Row = Readonly<Record<string, string>>;
+
+const rows = (typed: readonly TypedRow[]): Row[] => typed.map(({ row }) => row);
+
+/** The rows of each table, in the order in which they are folded again. */
+function rowsByKind(trial: Trial): [string, Row[]][] {
+  const described = { ...(trial.described?.row ?? {}), trial: trial.trial };
+  return [
+    ['trial', [described]],
+    ['cable', rows(trial.cables)],
+    ['fitting', rows(trial.fittings)],
+    ['instrument', rows(trial.instruments)],
+    ['specimen', rows(trial.specimens)],
+    ['evidence', rows(trial.evidence)],
+    ['reading', rows(trial.readings)],
+    ['strike', rows(trial.strikes)],
+    ['judgement', rows(trial.judgements)],
+    ['endurance', rows(trial.endurance)],
+    ['current', rows(trial.currents)],
+  ];
+}
+
+const cellOf = (row: Row, name: string): string => (row[name] ?? '').replace(/\r\n?/g, '\n').trim();
+
+/** Columns that are required or say something: known ones in their order, then unknown ones by name. */
+function columnsOf(shape: TableShape, written: readonly Row[]): string[] {
+  const filled = new Set(written.flatMap((row) => Object.keys(row).filter((name) => cellOf(row, name) !== '')));
+  const known = shape.columns.filter((column) => column.required || filled.has(column.name)).map(({ name }) => name);
+  const unknown = [...filled].filter((name) => !shape.columns.some((column) => column.name === name));
+  return [...known, ...unknown.sort()];
+}
+
+function tableText({ columns, rows: written }: WrittenTable): string {
+  const data = written.map((row) => columns.map((name) => cellOf(row, name)));
+  return `${Papa.unparse({ fields: [...columns], data }, { newline: '\n' })}\n`;
+}
+
+/**
+ * Writes a trial as the files of a data package: a CSV file for each table that has rows, and `datapackage.json`, which
+ * describes them. UTF-8, comma, header row; every cell as it was typed, unknown columns, struck and replaced readings
+ * included. Reading the files again gives the same content.
+ *
+ * Cells that begin with `=`, `+`, `-` or `@` are written as they are, because changing them would change the data: a
+ * spreadsheet may take them for formulas, so open packages of strangers as text.
+ */
+export function writePackage(trial: Trial): Map<string, string> {
+  const tables: WrittenTable[] = rowsByKind(trial).flatMap(([kind, written]) => {
+    const shape = tableOfKind(kind)!;
+    return written.length === 0 ? [] : [{ shape, columns: columnsOf(shape, written), rows: written }];
+  });
+  const files = new Map(tables.map((table) => [table.shape.file, tableText(table)]));
+  files.set('datapackage.json', `${JSON.stringify(describePackage(trial, tables), null, 2)}\n`);
+  return files;
+}
