@@ -3,13 +3,8 @@ import { EXIT, Failure } from './failure.ts';
 
 /** The journal of a package (a folder or a .zip) or, when there is no such path, of a trial on the shelf. */
 export async function journalOf(named: string): Promise<{ trial: string; entries: Entry[] }> {
-  const { isPath, packageAt, refuseWhenRefused, tellRefusals } = await import('./packageAt.ts');
-  if (isPath(named)) {
-    const read = packageAt(named, new Date(), false);
-    refuseWhenRefused(read, named);
-    tellRefusals(read);
-    return read;
-  }
+  const { isPath, soundPackage } = await import('./packageAt.ts');
+  if (isPath(named)) return soundPackage(named);
   return { trial: named, entries: await entriesOnShelf(named) };
 }
 

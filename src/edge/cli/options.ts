@@ -27,6 +27,35 @@ export function readPort(text: string): number {
   throw wrong('--port', text, `a whole number from 0 to ${LAST_PORT}`);
 }
 
+/** Units of the table; what is left out is metric. */
+export interface TableUnits {
+  area?: 'mm2' | 'awg' | 'kcmil';
+  length?: 'mm' | 'in';
+  perLength?: 'm' | 'ft';
+}
+
+const UNITS: Readonly<Record<string, TableUnits>> = {
+  mm2: { area: 'mm2' },
+  awg: { area: 'awg' },
+  kcmil: { area: 'kcmil' },
+  mm: { length: 'mm' },
+  in: { length: 'in' },
+  m: { perLength: 'm' },
+  ft: { perLength: 'ft' },
+};
+
+/** `awg,in,ft` → one unit of each kind. */
+export function readUnits(text: string): TableUnits {
+  const words = text
+    .toLowerCase()
+    .split(',')
+    .map((word) => word.trim());
+  const units = Object.assign({}, ...words.map((word) => UNITS[word] ?? {})) as TableUnits;
+  // A word that is unknown, or two of one kind, leave fewer units than words.
+  if (Object.keys(units).length === words.length) return units;
+  throw wrong('--units', text, 'mm2, awg or kcmil; mm or in; m or ft, with commas between, such as awg,in,ft');
+}
+
 function wholeNumber(text: string): number | null {
   return /^\d{1,12}$/.test(text) ? Number(text) : null;
 }

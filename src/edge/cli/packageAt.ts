@@ -1,8 +1,8 @@
 import { statSync } from 'node:fs';
 import { basename, extname, resolve } from 'node:path';
 import type { Entry } from '../../journal/entry.ts';
-import { readPackage } from '../../report/package/readPackage.ts';
-import { type Refusal, refusalText } from '../../report/package/refusal.ts';
+import { type PackageReading, readPackage } from '../../report/package/readPackage.ts';
+import { refusalText } from '../../report/package/refusal.ts';
 import { unzipPackage } from '../../report/package/zip.ts';
 import { FileRefusal } from '../files/fileRefusal.ts';
 import { readBytes } from '../files/readBytes.ts';
@@ -12,13 +12,11 @@ import { EXIT, Failure } from './failure.ts';
 /** The findings that a published package brings along, to be computed again by whoever doubts them. */
 export const FINDINGS_FILE = 'findings.json';
 
-export interface PackageAt {
-  trial: string;
-  entries: Entry[];
-  refusals: Refusal[];
-  notes: string[];
-  /** The text of findings.json, null when the package has none. */
-  findings: string | null;
+/** A package as it lies on the disk, not yet understood. */
+export interface Brought {
+  files: Map<string, Uint8Array>;
+  /** Stands in for the trial's name where no table gives one. */
+  name: string;
 }
 
 /** True when there is a file or folder of that name. */
@@ -26,35 +24,50 @@ export function isPath(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false }) !== undefined;
 }
 
-/** Reads the package in a folder or a .zip: what it holds, and what was refused of it. */
-export function packageAt(path: string, now: Date, keepGood: boolean): PackageAt {
-  const files = filesAt(path);
-  const findings = files.get(FINDINGS_FILE);
-  files.delete(FINDINGS_FILE);
-  const name = basename(resolve(path), extname(path).toLowerCase() === '.zip' ? extname(path) : undefined);
-  const read = readPackage(files, { trial: name, keepGood, now: now.toISOString() });
-  return { ...read, findings: findings === undefined ? null : new TextDecoder().decode(findings) };
-}
-
-function filesAt(path: string): Map<string, Uint8Array> {
+/** The files of a package in a folder or a .zip. Throws FileRefusal with a sentence. */
+export function broughtFrom(path: string): Brought {
   const about = statSync(path, { throwIfNoEntry: false });
   if (about === undefined) throw new FileRefusal(`${path} is not there.`);
-  if (about.isDirectory()) return readFolder(path);
-  if (extname(path).toLowerCase() !== '.zip')
+  const zipped = extname(path).toLowerCase() === '.zip';
+  if (!about.isDirectory() && !zipped)
     throw new FileRefusal(`${path} is neither a folder nor a .zip; name the folder that its tables lie in.`);
-  return unzipPackage(readBytes(path));
+  const files = about.isDirectory() ? readFolder(path) : unzipPackage(readBytes(path));
+  return { files, name: basename(resolve(path), zipped ? extname(path) : undefined) };
 }
 
-/** Writes each refusal and note on a line of its own to stderr. */
-export function tellRefusals({ refusals, notes }: Pick<PackageAt, 'refusals' | 'notes'>): void {
+/** The text of the findings that a package brings along; null when there are none. */
+export function broughtFindings({ files }: Brought): string | null {
+  const bytes = files.get(FINDINGS_FILE);
+  return bytes === undefined ? null : new TextDecoder().decode(bytes);
+}
+
+/** What the package says, and what was refused of it. `shelf`: what is known of its trial already. */
+export function readBrought(
+  { files, name }: Brought,
+  { keepGood = false, shelf = [] }: { keepGood?: boolean; shelf?: readonly Entry[] } = {},
+): PackageReading {
+  return readPackage(files, { trial: name, now: new Date().toISOString(), keepGood, shelf });
+}
+
+/** Writes each note and each refusal on a line of its own to stderr. */
+export function tellRefusals({ refusals, notes }: PackageReading): void {
   for (const note of notes) process.stderr.write(`${note}\n`);
   for (const refusal of refusals) process.stderr.write(`${refusalText(refusal)}\n`);
 }
 
-/** Ends the command when any row was refused, after saying which ones and why. */
-export function refuseWhenRefused(read: PackageAt, path: string): void {
-  if (read.refusals.length === 0) return;
+/** Tells the notes; ends the command when anything was refused, after saying what and why. */
+export function refuseWhenRefused(read: PackageReading, path: string): void {
   tellRefusals(read);
-  const rows = read.refusals.length === 1 ? 'One thing in it was' : `${read.refusals.length} things in it were`;
-  throw new Failure(`${path} could not be read: ${rows} refused (above), and nothing was kept.`, EXIT.dataSaysNo);
+  const count = read.refusals.length;
+  if (count === 0) return;
+  const things = count === 1 ? 'one thing in it was' : `${count} things in it were`;
+  throw new Failure(`${path} was not taken: ${things} refused (above).`, EXIT.dataSaysNo);
+}
+
+/** A package that must be sound from the first row to the last. */
+export function soundPackage(path: string): PackageReading & { findings: string | null } {
+  const brought = broughtFrom(path);
+  const read = readBrought(brought);
+  refuseWhenRefused(read, path);
+  return { ...read, findings: broughtFindings(brought) };
 }

@@ -1,4 +1,5 @@
 import { CommanderError } from 'commander';
+import { PackageRefused } from '../../report/package/refusal.ts';
 import { FileRefusal } from '../files/fileRefusal.ts';
 import { StoreRefusal } from '../store/store.ts';
 import { debugging } from './debugging.ts';
@@ -23,8 +24,11 @@ function told(error: unknown): number {
   return error instanceof Failure ? error.code : EXIT.dataSaysNo;
 }
 
+/** Errors whose message was written for the person. */
+const SENTENCES = [Failure, FileRefusal, StoreRefusal, PackageRefused];
+
 function sentenceOf(error: unknown): string {
-  if (error instanceof Failure || error instanceof FileRefusal || error instanceof StoreRefusal) return error.message;
+  if (SENTENCES.some((kind) => error instanceof kind)) return (error as Error).message;
   const text = error instanceof Error ? error.message : String(error);
   return `Cupel could not finish: ${text.split('\n')[0]} (set CUPEL_DEBUG=1 to see where).`;
 }

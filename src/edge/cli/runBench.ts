@@ -7,7 +7,7 @@ import type { BenchOptions } from './commands/bench.ts';
 import { debugging } from './debugging.ts';
 import { EXIT, Failure } from './failure.ts';
 import { openBrowser, wantsBrowser } from './openBrowser.ts';
-import { isPath, packageAt } from './packageAt.ts';
+import { broughtFrom, isPath, readBrought } from './packageAt.ts';
 
 const USUAL_PORT = 4870;
 
@@ -40,7 +40,7 @@ async function serve(store: Store, asked: number | undefined): Promise<Listening
 /** A shelf with nothing on it gets the invented trial, so that there is something to look at. */
 async function showDemoOnEmptyShelf(store: Store): Promise<void> {
   if ((await store.trials()).length > 0 || !isPath(demoFolder())) return;
-  const { trial, entries } = packageAt(demoFolder(), new Date(), false);
+  const { trial, entries } = readBrought(broughtFrom(demoFolder()));
   await store.append(trial, entries);
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { EXIT, type Failure } from '../../../src/edge/cli/failure.ts';
 import { browserCommand, wantsBrowser } from '../../../src/edge/cli/openBrowser.ts';
-import { readDraws, readLevel, readPort } from '../../../src/edge/cli/options.ts';
+import { readDraws, readLevel, readPort, readUnits } from '../../../src/edge/cli/options.ts';
 import { withBenchFirst } from '../../../src/edge/cli/program.ts';
 
 function failureOf(act: () => unknown): Failure | null {
@@ -38,6 +38,16 @@ describe('options as typed', () => {
   it.each(['0', '4870', '65535'])('--port %s', (text) => expect(readPort(text)).toBe(Number(text)));
   it.each(['', '65536', '-1', 'http', '80.5'])('--port "%s" is refused', (text) => {
     expect(failureOf(() => readPort(text))?.code).toBe(EXIT.wrongUse);
+  });
+});
+
+describe('units of the table', () => {
+  it.each([
+    ['awg', { area: 'awg' }],
+    ['AWG, in,ft', { area: 'awg', length: 'in', perLength: 'ft' }],
+  ])('--units %s', (text, units) => expect(readUnits(text)).toEqual(units));
+  it.each(['', 'kg', 'awg,', 'awg,mm2', 'constructor', 'mm mm2'])('--units "%s" is refused', (text) => {
+    expect(failureOf(() => readUnits(text))?.code).toBe(EXIT.wrongUse);
   });
 });
 

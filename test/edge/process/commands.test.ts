@@ -116,7 +116,7 @@ describe('cupel assay', () => {
     expect([code, stdout]).toEqual([1, '']);
     expect(stderr).toContain('readings.csv');
     expect(stderr).toMatch(/no-such-piece/);
-    expect(stderr).toMatch(/could not be read: One thing in it was refused \(above\), and nothing was kept\.\n$/);
+    expect(stderr).toMatch(/was not taken: one thing in it was refused \(above\)\.\n$/);
     expect(stderr).not.toMatch(/\bat .*\.js:\d+/);
   });
 
@@ -155,10 +155,10 @@ describe('cupel import', () => {
     const home = newHome();
     const first = cupel(['import', demo], home);
     expect(first.code).toBe(0);
-    expect(first.stdout).toMatch(new RegExp(`^${TRIAL}: \\d+ entries kept\\.\n$`));
-    const kept = /\d+ entries/.exec(first.stdout.slice(TRIAL.length))?.[0];
+    expect(first.stdout).toMatch(new RegExp(`^${TRIAL}: \\d+ rows kept\\.\n$`));
+    const kept = /\d+ rows/.exec(first.stdout.slice(TRIAL.length))?.[0];
     expect(cupel(['import', demo], home).stdout).toBe(
-      `${TRIAL}: 0 entries kept, ${kept?.split(' ')[0]} were there already.\n`,
+      `${TRIAL}: 0 rows kept, ${kept?.split(' ')[0]} were there already.\n`,
     );
   });
 
@@ -173,7 +173,7 @@ describe('cupel import', () => {
     expect(cupel(['assay', TRIAL], home).code).toBe(2);
     const kept = cupel(['import', bad, '--keep-good'], home);
     expect(kept.code).toBe(1);
-    expect(kept.stdout).toMatch(/entries kept\.\n$/);
+    expect(kept.stdout).toMatch(/rows kept\.\n$/);
     expect(kept.stderr).toContain('also-no-such-piece');
     expect(cupel(['assay', TRIAL, '--draws', '0'], home).code).toBe(0);
   });

@@ -1,13 +1,14 @@
-import { Command, Option } from 'commander';
+import { Command } from 'commander';
 import type { Findings } from '../../../findings/schema.ts';
 import { findingsText } from '../findingsText.ts';
-import { readDraws, readLevel } from '../options.ts';
+import { readDraws, readLevel, readUnits, type TableUnits } from '../options.ts';
 
 interface AssayOptions {
   json: boolean;
   level: number;
   draws: number | 'auto';
-  units: 'mm2' | 'awg';
+  units: TableUnits;
+  ascii: boolean;
 }
 
 /** Widest table that is printed, and narrowest that still holds one, in columns. */
@@ -22,10 +23,11 @@ export function assayCommand(): Command {
     .option('--json', 'print the findings in their machine-readable form', false)
     .option('--level <share>', 'share of cases in which an interval holds the true value', readLevel, 0.95)
     .option('--draws <n>', 'random draws that check the closed form: auto, a number, or 0 for none', readDraws, 'auto')
-    .addOption(new Option('--units <units>', 'units of the table').choices(['mm2', 'awg']).default('mm2'))
+    .option('--units <list>', 'units of the table: mm2, awg or kcmil; mm or in; m or ft', readUnits, {})
+    .option('--ascii', 'draw the table with characters that every terminal has', false)
     .addHelpText(
       'after',
-      '\nExamples:\n  cupel assay demo\n  cupel assay "spring test.zip" --json --draws 0 > findings.json',
+      '\nExamples:\n  cupel assay demo --units awg,in,ft\n  cupel assay "spring test.zip" --json --draws 0 > findings.json',
     )
     .action(assay);
 }
@@ -42,6 +44,6 @@ async function assay(named: string, options: AssayOptions): Promise<void> {
 async function table(findings: Findings, options: AssayOptions): Promise<string> {
   const { assayTable } = await import('../../../report/text/assayTable.ts');
   const width = Math.max(NARROWEST, Math.min(process.stdout.columns ?? WIDEST, WIDEST));
-  const text = assayTable(findings, { units: options.units, width });
+  const text = assayTable(findings, { units: options.units, width, ascii: options.ascii });
   return text.endsWith('\n') ? text : `${text}\n`;
 }

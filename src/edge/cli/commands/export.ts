@@ -48,8 +48,9 @@ async function publishedFiles(entries: readonly Entry[], options: ExportOptions)
   const { findingsOf } = await import('../../../findings/findings.ts');
   const { findingsText } = await import('../findingsText.ts');
   const { FINDINGS_FILE } = await import('../packageAt.ts');
-  const findings = findingsOf(fold(entries), { level: options.level, draws: options.draws });
-  return new Map([...writePackage(entries), [FINDINGS_FILE, findingsText(findings)]]);
+  const trial = fold(entries);
+  const findings = findingsOf(trial, { level: options.level, draws: options.draws });
+  return new Map([...writePackage(trial), [FINDINGS_FILE, findingsText(findings)]]);
 }
 
 /** Every file that an export may write: what a replacing export removes when it has no more use for it. */

@@ -1,6 +1,7 @@
 import { Command } from 'commander';
-import type { Appended } from '../../store/store.ts';
+import type { Store } from '../../store/store.ts';
 import { EXIT } from '../failure.ts';
+import type { Brought } from '../packageAt.ts';
 
 export function importCommand(): Command {
   return new Command('import')
@@ -13,22 +14,31 @@ export function importCommand(): Command {
 }
 
 async function importPackage(path: string, options: { keepGood: boolean }): Promise<void> {
-  const { packageAt, refuseWhenRefused, tellRefusals } = await import('../packageAt.ts');
-  const read = packageAt(path, new Date(), options.keepGood);
-  if (!options.keepGood) refuseWhenRefused(read, path);
-  tellRefusals(read);
+  const { broughtFrom } = await import('../packageAt.ts');
+  const brought = broughtFrom(path);
   const { openShelf } = await import('../../store/openShelf.ts');
   const shelf = await openShelf();
   try {
-    const appended = await shelf.append(read.trial, read.entries);
-    process.stdout.write(keptSentence(read.trial, appended));
+    await keep(brought, path, shelf, options.keepGood);
   } finally {
     await shelf.close();
   }
+}
+
+async function keep(brought: Brought, path: string, shelf: Store, keepGood: boolean): Promise<void> {
+  const { readBrought, refuseWhenRefused, tellRefusals } = await import('../packageAt.ts');
+  const alone = readBrought(brought, { keepGood });
+  const known = await shelf.entries(alone.trial);
+  // Read beside what the shelf holds, an edited row comes after the one that it corrects.
+  const read = known.length === 0 ? alone : readBrought(brought, { keepGood, shelf: known });
+  if (keepGood) tellRefusals(read);
+  else refuseWhenRefused(read, path);
+  const { added } = await shelf.append(read.trial, read.entries);
+  process.stdout.write(keptSentence(read.trial, added, alone.entries.length - added));
   if (read.refusals.length > 0) process.exitCode = EXIT.dataSaysNo;
 }
 
-function keptSentence(trial: string, { added, known }: Appended): string {
-  const already = known === 0 ? '' : `, ${known} were there already`;
-  return `${trial}: ${added} ${added === 1 ? 'entry' : 'entries'} kept${already}.\n`;
+function keptSentence(trial: string, added: number, known: number): string {
+  const already = known <= 0 ? '' : `, ${known} were there already`;
+  return `${trial}: ${added} ${added === 1 ? 'row' : 'rows'} kept${already}.\n`;
 }

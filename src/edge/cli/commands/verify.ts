@@ -21,10 +21,8 @@ export function verifyCommand(): Command {
 }
 
 async function verify(path: string): Promise<void> {
-  const { packageAt, refuseWhenRefused, tellRefusals } = await import('../packageAt.ts');
-  const read = packageAt(path, new Date(), false);
-  refuseWhenRefused(read, path);
-  tellRefusals(read);
+  const { soundPackage } = await import('../packageAt.ts');
+  const read = soundPackage(path);
   const { fold } = await import('../../../trial/fold.ts');
   const { contentHash } = await import('../../../trial/content.ts');
   const trial = fold(read.entries);
