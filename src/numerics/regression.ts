@@ -5,10 +5,10 @@ import { leastSquares } from './leastSquares.ts';
 export interface StraightLine {
   intercept: number;
   slope: number;
-  /** Standard errors, and the correlation of the two estimates (near ±1 when x lies far from 0). */
   interceptError: number;
   slopeError: number;
-  correlation: number;
+  /** Correlation of the two estimates: near ±1 when x lies far from 0. */
+  estimatesCorrelation: number;
   /** Standard deviation of the points about the line, with `dof` = n − 2. */
   residualSd: number;
   dof: number;
@@ -46,7 +46,7 @@ export function straightLine(x: readonly number[], y: readonly number[]): Straig
     slope,
     interceptError: residualSd * Math.sqrt(meanSquare / sxx),
     slopeError: residualSd / Math.sqrt(sxx),
-    correlation: -xMean / Math.sqrt(meanSquare),
+    estimatesCorrelation: -xMean / Math.sqrt(meanSquare),
     residualSd,
     dof,
     rSquared: taken / (taken + left),
@@ -63,8 +63,22 @@ export function lineAt(line: StraightLine, x: number): { value: number; u: numbe
   const b = line.slopeError * x;
   return {
     value: line.intercept + line.slope * x,
-    u: Math.sqrt(Math.max(0, a * a + b * b + 2 * a * b * line.correlation)),
+    u: Math.sqrt(Math.max(0, a * a + b * b + 2 * a * b * line.estimatesCorrelation)),
   };
+}
+
+/**
+ * Correlation coefficient of paired values, Σ(x − x̄)(y − ȳ) / √(Σ(x − x̄)² Σ(y − ȳ)²), between −1 and 1.
+ *
+ * @throws RangeError when the lengths differ, there are fewer than 2 pairs, or one of the two does not vary.
+ */
+export function correlationCoefficient(x: readonly number[], y: readonly number[]): number {
+  requirePoints(x, y, 2);
+  const xMean = mean(x);
+  const yMean = mean(y);
+  const squares = sumOfSquaredDeviations(x, xMean) * sumOfSquaredDeviations(y, yMean);
+  if (!(squares > 0)) throw new RangeError('values that do not vary have no correlation');
+  return compensatedSum(x.map((value, i) => (value - xMean) * (y[i] - yMean))) / Math.sqrt(squares);
 }
 
 /** A line y = slope · x held to pass through the origin. */
