@@ -108,12 +108,12 @@ type Shown = Pick<Measured, 'value' | 'interval' | 'unit'>;
 
 /** The figure in the reader's units: areas, lengths, and amounts per length. Others stay as they are. */
 export function converted(figure: Measured, units: FigureUnits): Shown {
-  if (figure.unit === 'mm2' && units.area === 'kcmil')
-    return mapped(figure, 'kcmil', (x) => (x * SQUARE_MILLIMETRE) / KCMIL);
-  if (figure.unit === 'mm2' && units.area === 'awg') return inGauge(figure);
+  const isArea = unitSymbol(figure.unit) === 'mm²';
+  if (isArea && units.area === 'kcmil') return mapped(figure, 'kcmil', (x) => (x * SQUARE_MILLIMETRE) / KCMIL);
+  if (isArea && units.area === 'awg') return inGauge(figure);
   if (figure.unit === 'mm' && units.length === 'in')
     return mapped(figure, 'in', (x) => (x * MILLIMETRE * INCH[1]) / INCH[0]);
-  if (figure.unit === 'mohm/m' && units.perLength === 'ft')
+  if (unitSymbol(figure.unit) === 'mΩ/m' && units.perLength === 'ft')
     return mapped(figure, 'mΩ/ft', (x) => (x * FOOT[0]) / FOOT[1]);
   if (figure.unit === 'g/m' && units.perLength === 'ft') return mapped(figure, 'g/ft', (x) => (x * FOOT[0]) / FOOT[1]);
   return figure;

@@ -142,7 +142,7 @@ export function markOfClaim(claim: Claim, copperShare: number | null): MarkInput
   if (found === null || required === null || !(required > 0) || !(found.value > 0)) {
     return { outcome: claim.outcome, kind: 'size', share: 0, interval: [0, 1] };
   }
-  const isGreatest = claim.unit?.includes('ohm') ?? false;
+  const isGreatest = /ohm|Ω/.test(claim.unit ?? '');
   const over = (x: number): number => (isGreatest ? required / Math.max(x, Number.MIN_VALUE) : x / required);
   const [a, b] = [over(found.interval[0]), over(found.interval[1])];
   return { outcome: claim.outcome, kind: 'size', share: over(found.value), interval: [Math.min(a, b), Math.max(a, b)] };

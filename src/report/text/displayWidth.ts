@@ -90,8 +90,8 @@ export function truncate(text: string, width: number, ellipsis = '…'): string 
 }
 
 /** The text with spaces after it (or before it) up to `width` columns; longer text is cut. */
-export function pad(text: string, width: number, side: 'left' | 'right' = 'left'): string {
-  const fitted = truncate(text, width);
+export function pad(text: string, width: number, side: 'left' | 'right' = 'left', ellipsis = '…'): string {
+  const fitted = truncate(text, width, ellipsis);
   const space = ' '.repeat(Math.max(0, width - displayWidth(fitted)));
   return side === 'left' ? fitted + space : space + fitted;
 }

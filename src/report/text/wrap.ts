@@ -31,9 +31,3 @@ function pieces(word: string, width: number): string[] {
   }
   return current === '' ? list : [...list, current];
 }
-
-/** Lines with `first` before the first of them and as many spaces before the others. */
-export function hanging(first: string, text: string, width: number): string[] {
-  const indent = ' '.repeat(displayWidth(first));
-  return wrap(text, width - displayWidth(first)).map((line, i) => (i === 0 ? first : indent) + line);
-}

@@ -1,0 +1,106 @@
+import type { CableFindings } from '../../findings/schema.ts';
+import { failsOnMetal, headlineClaim } from '../cableOutcome.ts';
+import { figureColumn } from '../figureColumn.ts';
+import { type FigureText, UNKNOWN } from '../figures.ts';
+import { type AssayPage, GAP, LEAST_NAME, nameColumns, rowName, shown, WIDEST_NAME } from './assayPage.ts';
+import { ASCII } from './glyphs.ts';
+import { type Cell, type TextColumn, tableHead, tableRow } from './textTable.ts';
+import { wrap } from './wrap.ts';
+
+const AREA = 13;
+const GAUGE = 8;
+const SHARE = 12;
+const METAL = 11;
+const OUTCOME = 11;
+/** The sign ± spelt out takes two more. */
+const SPELT_SIGN = 2;
+
+type Key = 'name' | 'area' | 'gauge' | 'share' | 'metal' | 'outcome';
+
+interface Planned {
+  key: Key;
+  column: TextColumn;
+}
+
+/** The table's rows under their heads: area, gauge, share of the label's copper, metal, and the outcome in words. */
+export function assayRows(page: AssayPage): string[] {
+  const { cables, units, glyphs } = page;
+  if (cables.length === 0) return [];
+  const areas = figureColumn(
+    cables.map((cable) => cable.conductor_area),
+    units,
+  );
+  const shares = figureColumn(
+    cables.map((cable) => cable.copper_of_claim),
+    units,
+    'percent',
+  );
+  const areaCells = aligned(areas, page);
+  const shareCells = aligned(shares, page);
+  const plan = columnPlan(page, areas.find((area) => area.unit !== '')?.unit ?? 'mm²');
+  const columns = plan.map(({ column }) => column);
+  const rows = cables.flatMap((cable, i) => {
+    const gauge = shown(gaugeText(cable), page);
+    const condition = shown(areas[i]!.condition, page);
+    const cells: Record<Key, Cell> = {
+      name: rowName(cable, page),
+      area: condition === '' ? areaCells[i]! : [areaCells[i]!, condition],
+      gauge: gauge.length <= GAUGE ? gauge : '',
+      share: shareCells[i]!,
+      metal: shown(cable.metal_found ?? (cable.conductor_area === null ? UNKNOWN : 'not told'), page),
+      outcome: outcomeCell(cable, page),
+    };
+    const row = tableRow(
+      columns,
+      plan.map(({ key }) => cells[key]),
+      glyphs.ellipsis,
+    );
+    // A phrase such as 'between 1/0 and 2/0, 40 % of the way' has a line of its own.
+    const phrase = gauge.length <= GAUGE ? [] : wrap(gauge, page.width - GAP).map((line) => `  ${line}`);
+    return [...row, ...phrase];
+  });
+  return [...tableHead(columns, glyphs.rule), ...rows];
+}
+
+/** The columns that the width holds: the gauge goes first, then the metal; the name takes what it needs of the rest. */
+function columnPlan(page: AssayPage, unit: string): Planned[] {
+  const extra = page.glyphs === ASCII ? SPELT_SIGN : 0;
+  const head = (...lines: string[]): string[] => lines.map((line) => shown(line, page));
+  let kept: Planned[] = [
+    { key: 'area', column: { head: head('Metal area', unit), width: AREA + extra, side: 'right' } },
+    { key: 'gauge', column: { head: head('Gauge', 'AWG'), width: GAUGE, side: 'right' } },
+    { key: 'share', column: { head: head('Of label’s', 'copper, %'), width: SHARE + extra, side: 'right' } },
+    { key: 'metal', column: { head: head('Metal', 'found'), width: METAL, side: 'left' } },
+    { key: 'outcome', column: { head: head('Copper', 'claim'), width: OUTCOME, side: 'left' } },
+  ];
+  for (const key of ['gauge', 'metal']) {
+    if (page.width - roomOf(kept) < LEAST_NAME) kept = kept.filter((planned) => planned.key !== key);
+  }
+  const width = nameColumns(page, LEAST_NAME, Math.min(WIDEST_NAME, page.width - roomOf(kept)));
+  return [{ key: 'name', column: { head: ['Cable'], width, side: 'left', cut: true } }, ...kept];
+}
+
+const roomOf = (columns: readonly Planned[]): number =>
+  columns.reduce((sum, { column }) => sum + column.width + GAP, 0);
+
+/** `34.8 ± 0.3` with the signs of all rows under one another. */
+function aligned(figures: readonly FigureText[], page: AssayPage): string[] {
+  const values = figures.map(({ value }) => shown(value, page));
+  const valueWidth = Math.max(...values.map((value) => value.length));
+  const plusWidth = Math.max(...figures.map(({ plusMinus }) => plusMinus.length));
+  return figures.map(({ value, plusMinus }, i) => {
+    if (value === UNKNOWN) return values[i]!;
+    const left = values[i]!.padStart(valueWidth);
+    return plusMinus === '' ? left : `${left} ${shown('±', page)} ${shown(plusMinus, page).padEnd(plusWidth)}`;
+  });
+}
+
+/** `2.1`, or the whole phrase for sizes between the aughts; `—` when not known. */
+const gaugeText = (cable: CableFindings): string =>
+  cable.effective_gauge_text?.replace(/^about /, '').replace(/ AWG$/, '') ?? UNKNOWN;
+
+function outcomeCell(cable: CableFindings, page: AssayPage): Cell {
+  const outcome = headlineClaim(cable)?.outcome ?? null;
+  if (outcome === null) return shown(UNKNOWN, page);
+  return failsOnMetal(cable) ? [outcome, 'on metal'] : outcome;
+}

@@ -1,0 +1,63 @@
+import type { CableFindings, Findings } from '../../findings/schema.ts';
+import type { FigureUnits } from '../figures.ts';
+import { assayBars } from './assayBars.ts';
+import { type AssayPage, paragraph } from './assayPage.ts';
+import { assayRows } from './assayRows.ts';
+import { ASCII, LINE_DRAWING } from './glyphs.ts';
+import { noteLines } from './noteLines.ts';
+
+export interface AssayTableOptions {
+  units?: FigureUnits;
+  /** Columns of the terminal; at least 60, 80 when left out. */
+  width?: number;
+  /** Only characters that every terminal has. */
+  ascii?: boolean;
+}
+
+const USUAL_WIDTH = 80;
+const LEAST_WIDTH = 60;
+
+/**
+ * The findings for a terminal: the sentence, the control piece, a row for each cable, its interval drawn on one axis with
+ * the claim's limit through all rows, what to know and what to read next. Plain text without colour; no line is wider than
+ * `width`, whatever the names hold. Ends with a line break.
+ */
+export function assayTable(findings: Findings, options: AssayTableOptions = {}): string {
+  // Control pieces check the tools and are spoken of above the table; references stand after the compared cables.
+  const cables = [...withRole(findings, 'compared'), ...withRole(findings, 'reference')];
+  const page: AssayPage = {
+    findings,
+    cables,
+    units: options.units ?? {},
+    width: Math.max(LEAST_WIDTH, Math.floor(options.width ?? USUAL_WIDTH)),
+    glyphs: options.ascii === true ? ASCII : LINE_DRAWING,
+  };
+  const blocks = [
+    paragraph(findings.title, page),
+    paragraph(findings.sentence, page),
+    findings.control.flatMap((control) => paragraph(control.sentence, page)),
+    assayRows(page),
+    assayBars(page),
+    ...noteLines(page),
+    paragraph(legend(findings, cables), page),
+  ];
+  return `${blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.map((line) => line.trimEnd()).join('\n'))
+    .join('\n\n')}\n`;
+}
+
+const withRole = (findings: Findings, role: CableFindings['role']): CableFindings[] =>
+  findings.cables.filter((cable) => cable.role === role);
+
+function legend({ engine }: Findings, cables: readonly CableFindings[]): string {
+  const percent = (x: number): string => `${Number((100 * x).toFixed(2))} %`;
+  const sentences = [
+    `± is half the interval that holds the true value ${Number((100 * engine.level).toFixed(1))} times in 100.`,
+    `“Meets” is said from ${percent(engine.meets_above)} on, “falls short” up to ${percent(engine.short_below)}; between them the claim is not settled.`,
+    'Findings speak of the pieces that were measured.',
+  ];
+  if (cables.some(({ role }) => role === 'reference'))
+    sentences.push('Names in brackets are references outside the order.');
+  return sentences.join(' ');
+}
