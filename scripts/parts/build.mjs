@@ -1,5 +1,5 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { inProject } from './root.mjs';
+import { inProject, stopWith } from './root.mjs';
 import { sourceHash } from './sources.mjs';
 
 const STAMP = inProject('dist', '.stamp');
@@ -10,16 +10,28 @@ const STALE_LOCK_MS = 120_000;
 /** Builds the command line with its server, and the page, unless what is in dist/ came from exactly these sources. */
 export async function buildWhenNeeded({ force = false } = {}) {
   if (!force && isCurrent(sourceHash())) return;
-  await withLock(async () => {
+  const trouble = await withLock(async () => {
     const hash = sourceHash();
-    if (!force && isCurrent(hash)) return;
+    if (!force && isCurrent(hash)) return null;
     rmSync(STAMP, { force: true });
     rmSync(inProject('dist', 'chunks'), { recursive: true, force: true });
-    const vite = await import('vite');
-    await vite.build(commandLine());
-    await vite.build({ configFile: inProject('vite.config.ts'), logLevel: 'warn' });
-    writeFileSync(STAMP, hash);
+    const trouble = await build();
+    if (trouble === null) writeFileSync(STAMP, hash);
+    return trouble;
   });
+  if (trouble) stopWith(`The build did not finish.\n${trouble}`);
+}
+
+/** Builds both parts; answers null, or what stood in the way. */
+async function build() {
+  const vite = await import('vite');
+  try {
+    await vite.build(commandLine());
+    await vite.build({ configFile: inProject('vite.config.ts'), logLevel: 'silent' });
+    return null;
+  } catch (error) {
+    return error.message;
+  }
 }
 
 function isCurrent(hash) {
@@ -36,7 +48,7 @@ function commandLine() {
   return {
     configFile: false,
     root: inProject(),
-    logLevel: 'warn',
+    logLevel: 'silent',
     publicDir: false,
     ssr: { noExternal: true, external: ['libsql'] },
     build: {
@@ -56,7 +68,7 @@ async function withLock(work) {
   mkdirSync(inProject('dist'), { recursive: true });
   while (!taken()) await new Promise((resume) => setTimeout(resume, 100));
   try {
-    await work();
+    return await work();
   } finally {
     rmSync(LOCK, { recursive: true, force: true });
   }

@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import type { Findings } from '../../../findings/schema.ts';
-import { findingsText } from '../findingsText.ts';
+import { findingsText } from '../../../report/findingsText.ts';
 import { readDraws, readLevel, readUnits, type TableUnits } from '../options.ts';
 
 interface AssayOptions {

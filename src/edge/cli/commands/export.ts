@@ -46,7 +46,7 @@ async function publishedFiles(entries: readonly Entry[], options: ExportOptions)
   const { writePackage } = await import('../../../report/package/writePackage.ts');
   const { fold } = await import('../../../trial/fold.ts');
   const { findingsOf } = await import('../../../findings/findings.ts');
-  const { findingsText } = await import('../findingsText.ts');
+  const { findingsText } = await import('../../../report/findingsText.ts');
   const { FINDINGS_FILE } = await import('../packageAt.ts');
   const trial = fold(entries);
   const findings = findingsOf(trial, { level: options.level, draws: options.draws });

@@ -1,6 +1,0 @@
-import type { Findings } from '../../findings/schema.ts';
-
-/** Findings as they are printed and published: indented JSON whose keys stand in the order of their schema. */
-export function findingsText(findings: Findings): string {
-  return `${JSON.stringify(findings, null, 2)}\n`;
-}
