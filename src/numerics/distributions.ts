@@ -38,8 +38,18 @@ export function normalCdf(z: number): number {
  */
 export function normalQuantile(p: number): number {
   requireProbability(p);
-  return normalQuantileOf(p, 0, 1);
+  const z = normalQuantileOf(p, 0, 1);
+  const tail = Math.min(p, 1 - p);
+  if (tail >= WHERE_QUANTILE_IS_FULL || tail === 0) return z;
+  // One step of Halley's method on the smaller tail; it takes nine digits to all that the tail function has.
+  const distance = Math.abs(z);
+  const error = (normalCdfOf(-distance, 0, 1) - tail) / Math.exp(normalLogPdf(distance));
+  const refined = distance + error / (1 - 0.5 * distance * error);
+  return z < 0 ? -refined : refined;
 }
+
+/** Tail probability below which the library's normal quantile has fewer than 15 digits (9 at 1e-9). */
+const WHERE_QUANTILE_IS_FULL = 1e-4;
 
 /** Logarithm of the standard normal density, −z²/2 − ln √(2π). @throws RangeError when z is not a number. */
 export function normalLogPdf(z: number): number {
