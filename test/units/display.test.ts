@@ -62,6 +62,8 @@ describe('display', () => {
     expect(areaText(awgArea(2.3), awgArea(2.3) * 0.01, GAUGE)).toBe('2.30\u00a0±\u00a00.04\u00a0AWG');
     expect(areaText(awgArea(-0.4), 1e-7, GAUGE)).toBe('between 1/0 and 2/0, 40 % of the way');
     expect(areaText(awgArea(1), 1e-7, GAUGE)).toBe('1.0 AWG');
+    expect(areaText(awgArea(1.2), awgArea(1.2) * 0.03, GAUGE, 1)).toBe('1.20\u00a0±\u00a00.13\u00a0AWG');
+    expect(areaText(awgArea(1.2), awgArea(1.2) * 0.03, GAUGE, 2)).toBe('1.2 AWG');
     expect(areaText(33.149e-6, 0.4e-6, METRIC)).toBe('33.1\u00a0±\u00a00.4\u00a0mm²');
   });
 
