@@ -69,11 +69,16 @@ function judgeCable(lot: string, subset: Subset, cable: TrueCable, found: CableF
   };
 }
 
-/** Tinned and bare copper count as one family; the names are those of the findings. */
+/** Tin on the outside does not make another family; the names are those of the findings. */
+const FAMILIES: Readonly<Record<string, string>> = {
+  'tinned copper': 'copper',
+  'tinned clad aluminium': 'copper-clad aluminium',
+};
+
 function likeliestFamily(metal: Readonly<Record<string, number>>, cable: TrueCable): boolean | null {
   const families = new Map<string, number>();
   for (const [name, probability] of Object.entries(metal)) {
-    const family = name === 'tinned copper' ? 'copper' : name;
+    const family = FAMILIES[name] ?? name;
     families.set(family, (families.get(family) ?? 0) + probability);
   }
   if (families.size === 0) return null;

@@ -1,0 +1,6 @@
+/** Runs every benchmark and prints what each took. */
+import { assaySpeed } from '../bench/assaySpeed.mjs';
+import { wholeProcess } from '../bench/wholeProcess.mjs';
+
+console.log(await wholeProcess());
+console.log(await assaySpeed());
