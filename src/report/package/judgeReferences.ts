@@ -40,6 +40,11 @@ function judgeTable(table: ReadTable, described: KnownKeys, gone: KnownKeys): Se
   }
 }
 
+/** Kinds whose file is there but could not be read: that was said already. */
+function unreadKinds(tables: readonly ReadTable[]): Set<EntryKind> {
+  return new Set(tables.filter((table) => table.refusals.length > 0).map((table) => table.shape.kind));
+}
+
 /** Tables that others cannot do without, with what names them. */
 function missingTableRefusals(table: ReadTable, missing: ReadonlySet<EntryKind>, said: Set<EntryKind>): void {
   for (const kind of missing) {
@@ -85,7 +90,7 @@ function refuseWideStrands(readings: ReadTable, specimens: readonly PlacedRow[],
 export function judgeReferences(tables: readonly ReadTable[], described: KnownKeys): void {
   const known: KnownKeys = new Map([...described].map(([kind, keys]) => [kind, new Set(keys)]));
   const gone: KnownKeys = new Map();
-  const said = new Set<EntryKind>();
+  const said = unreadKinds(tables);
   const pieces = tables.find((table) => table.shape.kind === 'specimen')?.good ?? [];
   for (const table of tables) {
     if (table.shape.kind === 'reading') refuseWideStrands(table, pieces, gone);

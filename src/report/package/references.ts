@@ -78,7 +78,7 @@ function unknownName(
   wasRefused: boolean,
   names: ReadonlySet<string> | undefined,
 ): Refusal {
-  const expected = `a ${target.key![0]} that ${target.file} describes`;
+  const expected = `a name that ${target.file} describes`;
   if (wasRefused) {
     const found = `${quoted(name)}, whose own row in ${target.file} was refused`;
     return refusal(shape.file, placed.line, column, { found, expected });
