@@ -38,8 +38,9 @@ function directoryOf(bytes: Uint8Array, limits: ZipLimits): ZipItem[] {
     return zipDirectory(bytes, limits.files);
   } catch (problem) {
     const found = problem instanceof RangeError ? problem.message : 'a damaged archive';
-    const expected = / files$/.test(found) ? `at most ${limits.files} files` : 'a whole .zip archive';
-    return refuse('the .zip', found, expected, 'Make it again, or bring the folder itself.');
+    if (/^\d+ files$/.test(found))
+      return refuse('the .zip', found, `at most ${limits.files} files`, 'Leave photos and other files out.');
+    return refuse('the .zip', found, 'a whole .zip archive', 'Make it again, or bring the folder itself.');
   }
 }
 
