@@ -1,4 +1,3 @@
-import { type QuantityName, quantityNamed } from '../../journal/quantities.ts';
 import type { SharedInput } from '../../methods/assay/row.ts';
 import type { ErrorLimit, Instrument, Reading, Trial } from '../../trial/trial.ts';
 import { usualInstrumentFor } from '../../trial/usualLimits.ts';
@@ -79,8 +78,7 @@ export class ToolBox {
 
   /** The usual tool for a quantity, its limit assumed; a tool without error where none is usual (a count). */
   usual(quantity: string, step: number, value: number): Tool {
-    const dimension = quantityNamed(quantity)?.dimension ?? 'count';
-    const usual = usualInstrumentFor(quantity as QuantityName, dimension, step, value);
+    const usual = usualInstrumentFor(quantity, step, value);
     const kind = usual?.kind ?? 'eye';
     // A limit in counts of the display differs with the step, so the step belongs to the identity.
     const id = `usual ${kind} ${step}`;

@@ -32,3 +32,6 @@ export const CLAD_STEEL_ALPHA = 0.00378;
 
 /** Density of water at 20 °C, kg/m³. CRC Handbook of Chemistry and Physics, water properties. From memory. */
 export const WATER_DENSITY = 998.2;
+
+/** Mass resistivity of annealed copper, Ω·kg/m²: 0.15328 Ω·g/m². ASTM B193, NBS Handbook 100. From memory. */
+export const MASS_RESISTIVITY_OF_COPPER = 0.15328e-3;

@@ -1,0 +1,52 @@
+import { type Consistency, DISAGREE_BELOW } from '../../methods/assay/consistency.ts';
+import type { RowKind } from '../../methods/assay/row.ts';
+import type { CableFindings } from '../schema.ts';
+
+const WORDS: Readonly<Record<RowKind, { quantity: string; name: string; again: string }>> = {
+  mass: {
+    quantity: 'conductor_mass',
+    name: 'The mass',
+    again: 'weigh it again, with nothing but bare metal on the scale',
+  },
+  resistance: {
+    quantity: 'resistance',
+    name: 'The resistance',
+    again: 'take the ohms again with four wires, all strands clamped, and the temperature of the copper',
+  },
+  strands: {
+    quantity: 'strand_count',
+    name: 'The strand count with its diameter',
+    again: 'count again, bundle by bundle',
+  },
+  'strand mass': {
+    quantity: 'strand_sample_mass',
+    name: 'The weight of the strand sample',
+    again: 'weigh more strands',
+  },
+  lay: { quantity: 'lay_length', name: 'The lay length', again: 'measure the lay again' },
+  density: {
+    quantity: 'submerged_mass',
+    name: 'The weight under water',
+    again: 'weigh it again under water, without bubbles',
+  },
+};
+
+function awayBy(off: number | null): string {
+  if (off === null) return 'stands apart from what the other readings ask for';
+  const p = Math.abs(100 * off);
+  const figure = p < 10 ? p.toFixed(1) : Math.round(p).toString();
+  return `stands ${figure} % ${off > 0 ? 'above' : 'below'} what the other readings ask for`;
+}
+
+/** Agreement of a cable's readings in words, with the reading to take again named. */
+export function agreementOf(c: Consistency | null): CableFindings['consistency'] {
+  if (!c) return null;
+  const { chi2, dof, p } = c;
+  if (!c.recheck) {
+    const sentence = p < DISAGREE_BELOW ? 'The readings do not agree.' : 'The readings agree with one another.';
+    return { chi2, dof, p, recheck: null, sentence };
+  }
+  const words = WORDS[c.recheck];
+  const sentence = `${words.name} ${awayBy(c.off)}: ${words.again}.`;
+  return { chi2, dof, p, recheck: words.quantity, sentence };
+}

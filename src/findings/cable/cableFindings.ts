@@ -1,0 +1,206 @@
+import type { OutcomeLevels } from '../../methods/assay/conformity.ts';
+import { consistency, standardisedResiduals } from '../../methods/assay/consistency.ts';
+import { copperBelief, type Direction, lnFigure, lnFigureIf, metalBelief } from '../../methods/assay/figures.ts';
+import type { CableAssay, JointAssay } from '../../methods/assay/joint.ts';
+import { spreadOfArea } from '../../methods/assay/spread.ts';
+import { COPPER_FAMILY } from '../../methods/metal/hypotheses.ts';
+import type { Component } from '../../numerics/mixture.ts';
+import type { Fitting } from '../../trial/trial.ts';
+import { AWG_PER_LOG_AREA, awgName, effectiveAwg, effectiveGaugeText, nearestAwgMet } from '../../units/gauge.ts';
+import { claimsOf } from '../claims/claims.ts';
+import { type ReadLabel, readLabel } from '../claims/label.ts';
+import { mapped, measuredFromLn } from '../measured.ts';
+import type { CableReadings } from '../rows/rowsOfTrial.ts';
+import type { CableFindings, Measured } from '../schema.ts';
+import { agreementOf } from './agreement.ts';
+import { copperOf } from './copper.ts';
+import { fitOf } from './fit.ts';
+import { geometryOf } from './geometry.ts';
+import { massesOf } from './masses.ts';
+import { metalFound } from './metalWords.ts';
+import { missingOf } from './missing.ts';
+import { firstReading, nextReading } from './nextReading.ts';
+import { cableSentence } from './sentence.ts';
+import { strandsOf } from './strands.ts';
+import { toolErrorsOf } from './toolErrors.ts';
+
+export interface CableContext {
+  joint: JointAssay;
+  level: number;
+  levels: OutcomeLevels;
+  fittings: readonly Fitting[];
+}
+
+/** Belief in copper from which "if copper" need not be said. */
+const COPPER_SETTLED = 0.95;
+
+/** How a cable's figures are conditioned: plainly, or "if copper" where the readings cannot name the metal. */
+function condition(assay: CableAssay): 'if copper' | undefined {
+  const kinds = new Set(assay.cable.rows.map((r) => r.kind));
+  const namesMetal = kinds.has('density') || [...kinds].filter((k) => k !== 'lay').length > 1;
+  const copper = copperBelief(assay);
+  return !namesMetal && copper < COPPER_SETTLED && copper > 0 ? 'if copper' : undefined;
+}
+
+function rowsUsed(c: CableReadings): string[] {
+  return [...new Set(c.rows.map((r) => r.quantity))];
+}
+
+/** One cable as findings, given the joint assay of all. */
+export function cableFindings(c: CableReadings, assay: CableAssay | null, context: CableContext): CableFindings {
+  const label = readLabel(c.cable.label);
+  const measured = assay !== null && c.rows.length > 0;
+  return measured ? withAssay(c, assay, label, context) : withoutAssay(c, label, context);
+}
+
+function labelFindings(c: CableReadings, label: ReadLabel): CableFindings['label'] {
+  return {
+    size: c.cable.label.size,
+    metal: c.cable.label.metal,
+    read_as: label.readAs,
+    vague: label.vague,
+    claimed_area_mm2: label.area === null ? null : label.area * 1e6,
+  };
+}
+
+function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, context: CableContext): CableFindings {
+  const { joint, level, levels } = context;
+  const from = rowsUsed(c);
+  const ifCopper = condition(assay);
+  const ln = (d: Direction): Component[] => (ifCopper ? lnFigureIf(assay, d, COPPER_FAMILY) : lnFigure(assay, d));
+  const figure = (d: Direction, scale: number, unit: string): Measured =>
+    measuredFromLn(ln(d), { scale, unit, level, from, condition: ifCopper });
+  const has = (kind: string) => c.rows.some((r) => r.kind === kind);
+  const area = figure('area', 1e6, 'mm2');
+  const resistance = has('resistance') ? figure('resistancePerMetre', 1e3, 'mohm/m') : null;
+  const massResistivity = has('resistance') && has('mass') ? figure('massResistivity', 1e3, 'ohm g/m2') : null;
+  const belief = metalBelief(assay);
+  const found = metalFound(belief);
+  const strands = strandsOf(c, level);
+  const eye = Object.values(c.assay.sight).some((l) => l < 0);
+  const claims = claimsOf({
+    assay,
+    label,
+    level,
+    levels,
+    area,
+    resistance,
+    massResistivity,
+    metalKnown: eye || c.rows.some((r) => r.kind !== 'mass' && r.kind !== 'lay'),
+    strandsClaimed: c.cable.label.strands,
+    strands: strands.strands,
+    ohmsClaimed: c.cable.label.ohmsPerMetre,
+  });
+  const agreement = agreementOf(consistency(assay));
+  const residuals = standardisedResiduals(assay);
+  const geometry = geometryOf(c.groups, assay, level);
+  const copper = copperOf(assay, label, { level, from, condition: ifCopper });
+  const spread = spreadOfArea(joint, assay);
+  const met = nearestAwgMet(area.interval[0] * 1e-6);
+  const result: CableFindings = {
+    ...withoutAssay(c, label, context),
+    conductor_area: area,
+    effective_awg: mapped(
+      area,
+      'AWG',
+      (a) => effectiveAwg(a * 1e-6),
+      (a) => AWG_PER_LOG_AREA / a,
+    ),
+    effective_gauge_text: effectiveGaugeText(area.value * 1e-6),
+    nearest_size_met: met === null ? null : `${awgName(met)} AWG`,
+    mass_resistivity: massResistivity,
+    metal: Object.fromEntries(belief),
+    metal_found: found,
+    ...copper,
+    lay_factor: figure('lay', 1, '1'),
+    density: figure('density', 1e-3, 'g/cm3'),
+    resistance_20C: resistance,
+    mass_per_metre: has('mass') ? figure('massPerMetre', 1e3, 'g/m') : null,
+    strand_count: strands.strands,
+    strand_diameter: strands.diameter,
+    strands_sentence: strands.sentence,
+    ...geometry,
+    consistency: agreement,
+    claims,
+    residuals: c.rows.map((row, i) => ({
+      quantity: row.quantity,
+      specimen: row.specimen,
+      n: row.n,
+      readings: row.readings,
+      mean: row.mean,
+      unit: row.unit,
+      text: row.text,
+      residual: residuals[i],
+    })),
+    spread_from: spread.map(({ input, label: words, share, assumed }) => ({
+      input,
+      label: assumed ? `${words} (assumed)` : words,
+      share,
+    })),
+    tool_errors: toolErrorsOf(joint, assay, claims),
+    next_reading: nextReading(joint, c, assay, level, resistance ? resistance.value * 1e-3 : null),
+    missing: missingOf(c),
+    masses: massesOf(c),
+    fit: fitOf(c.cable.cable, context.fittings, geometry.bundle_diameter, area),
+    assumed: assumedLimits(joint, c),
+  };
+  return { ...result, sentence: cableSentence(result, label) };
+}
+
+/** Limits of error that this cable leans on and that nobody stated. */
+function assumedLimits(joint: JointAssay, c: CableReadings): string[] {
+  const used = new Set(c.rows.flatMap((r) => [...r.shared.map((s) => s.input), r.temperature?.input ?? '']));
+  const shown = (limit: number, unit: string) =>
+    unit === '1'
+      ? `± ${+(limit * 100).toPrecision(2)} %`
+      : unit === 'K'
+        ? `± ${+limit.toPrecision(3)} K`
+        : `± ${+(limit * 1e3).toPrecision(2)} ${{ kg: 'g', m: 'mm', ohm: 'mΩ' }[unit] ?? unit}`;
+  return joint.inputs
+    .filter((i) => i.assumed && used.has(i.input))
+    .map((i) => `${i.label}: ${shown(i.limit, i.unit)}, assumed because nothing was stated.`);
+}
+
+function withoutAssay(c: CableReadings, label: ReadLabel, context: CableContext): CableFindings {
+  const strands = strandsOf(c, context.level);
+  return {
+    cable: c.cable.cable,
+    name: c.cable.name,
+    role: c.cable.role,
+    jacket_colour: c.cable.jacketColour,
+    label: labelFindings(c, label),
+    sentence: 'Nothing has been measured on this piece that tells what is inside.',
+    conductor_area: null,
+    effective_awg: null,
+    effective_gauge_text: null,
+    nearest_size_met: null,
+    mass_resistivity: null,
+    metal: {},
+    metal_found: null,
+    copper_share: null,
+    lay_factor: null,
+    density: null,
+    resistance_20C: null,
+    mass_per_metre: null,
+    strand_count: strands.strands,
+    strand_diameter: strands.diameter,
+    strands_sentence: strands.sentence,
+    outer_diameter: null,
+    bundle_diameter: null,
+    wall: null,
+    metal_of_section: null,
+    metal_of_claim: null,
+    copper_of_claim: null,
+    consistency: null,
+    claims: [],
+    residuals: [],
+    spread_from: [],
+    tool_errors: [],
+    next_reading: firstReading(),
+    missing: missingOf(c),
+    masses: massesOf(c),
+    fit: [],
+    assumed: [],
+    monte_carlo: null,
+  };
+}

@@ -1,0 +1,68 @@
+import type { ReadLabel } from '../claims/label.ts';
+import type { CableFindings, Claim } from '../schema.ts';
+
+type Parts = Pick<
+  CableFindings,
+  | 'name'
+  | 'role'
+  | 'claims'
+  | 'metal_found'
+  | 'copper_of_claim'
+  | 'metal_of_claim'
+  | 'consistency'
+  | 'copper_share'
+  | 'conductor_area'
+>;
+
+const percent = (x: number) => `${Math.round(100 * x)} %`;
+
+/** `103 ± 1 %`, the ± being half the interval, to whole per cent or to a tenth when it is smaller. */
+function share(m: { value: number; interval: [number, number] }): string {
+  const half = ((m.interval[1] - m.interval[0]) / 2) * 100;
+  const digits = half < 0.95 ? 1 : 0;
+  return `${(100 * m.value).toFixed(digits)} ± ${half.toFixed(digits)} %`;
+}
+
+const claimNamed = (claims: readonly Claim[], reading: string) => claims.find((c) => c.reading === reading);
+
+function aboutMetal(p: Parts, label: ReadLabel): string | null {
+  const metal = claimNamed(p.claims, 'metal');
+  if (metal?.outcome !== 'falls short' || !p.metal_found) return null;
+  const skin = p.copper_share ? `, about ${percent(p.copper_share.value)} copper by volume` : '';
+  return `Label says ${label.metal.metal}; we found ${p.metal_found}${skin}.`;
+}
+
+function aboutCopper(p: Parts, label: ReadLabel): string {
+  const held = claimNamed(p.claims, 'copper held');
+  const m = p.copper_of_claim;
+  if (!held || !m) return '';
+  const size = label.size ? `the label's ${sizeWords(label)}` : 'the label';
+  const condition = m.condition ? `, ${m.condition}` : '';
+  const figure = `${share(m)} of the copper that ${size} claims${condition}`;
+  if (held.outcome === 'meets') return `Holds ${figure}.`;
+  if (held.outcome === 'falls short') return `Holds ${figure}: falls short.`;
+  return `Holds ${figure}; whether that is enough is not settled.`;
+}
+
+function sizeWords(label: ReadLabel): string {
+  return label.readAs.length < 24 ? label.readAs : 'size';
+}
+
+/** The finding about one piece in one or two plain sentences. It speaks of this piece, never of anybody's intent. */
+export function cableSentence(p: Parts, label: ReadLabel): string {
+  if (!p.conductor_area) return 'Nothing has been measured on this piece that tells what is inside.';
+  const parts = [aboutMetal(p, label), aboutCopper(p, label)].filter(Boolean) as string[];
+  const notCopper = p.metal_found === 'copper-clad aluminium' || p.metal_found === 'aluminium';
+  if (parts.length === 0) {
+    const claim = p.metal_of_claim;
+    const metal = p.metal_found ? ` of ${p.metal_found}` : '';
+    parts.push(
+      claim
+        ? `Holds ${share(claim)} of the metal area that its label claims${metal ? `;${metal.slice(3)} was found` : ''}.`
+        : `${p.conductor_area.value.toFixed(1)} mm²${metal}; the label gives no area to judge it by.`,
+    );
+  } else if (notCopper && p.metal_of_claim)
+    parts.push(`Its metal fills ${share(p.metal_of_claim)} of the claimed area.`);
+  if (p.consistency?.recheck) parts.push(p.consistency.sentence);
+  return parts.join(' ');
+}

@@ -1,0 +1,79 @@
+import { DEFAULT_LEVELS, type OutcomeLevels } from '../methods/assay/conformity.ts';
+import { jointAssay } from '../methods/assay/joint.ts';
+import { contentHash } from '../trial/content.ts';
+import type { Trial } from '../trial/trial.ts';
+import { cableFindings } from './cable/cableFindings.ts';
+import { comparisonsOf } from './comparisons.ts';
+import { controlOf } from './control.ts';
+import { drawsFor, monteCarloOf } from './monteCarlo.ts';
+import { pageSentence } from './pageSentence.ts';
+import { rowsOfTrial } from './rows/rowsOfTrial.ts';
+import type { Findings } from './schema.ts';
+import { ENGINE_VERSION } from './version.ts';
+import { warningsOf } from './warnings.ts';
+
+export interface FindingsOptions {
+  /** Probability that every interval claims; 0.95 unless said otherwise. */
+  level?: number;
+  /**
+   * Monte Carlo beside the closed form: 0 for none, a number, or 'auto' (the default): until the shown digits stand still,
+   * for trials of up to 24 cables.
+   */
+  draws?: number | 'auto';
+  /** When a claim is said to be met or to fall short. */
+  levels?: OutcomeLevels;
+  /** Called after each block of draws; a return of true stops the draws. */
+  onBlock?: (draws: number) => boolean;
+}
+
+/** Hexadecimal digits of the content hash that seed the draws: 128 bits. */
+const SEED_DIGITS = 32;
+
+/**
+ * Everything that a trial's readings say about its cables. Pure and deterministic: the seed of the draws is the trial's own
+ * content, so whoever computes a published trial again gets the same digits.
+ *
+ * @throws RangeError when the level is not between 0 and 1.
+ */
+export function findingsOf(trial: Trial, options: FindingsOptions = {}): Findings {
+  const { level = 0.95, draws = 'auto', levels = DEFAULT_LEVELS, onBlock } = options;
+  if (!(level > 0 && level < 1)) throw new RangeError(`a level lies between 0 and 1, got ${level}`);
+  const content = contentHash(trial);
+  const seed = content.slice(0, SEED_DIGITS);
+  const rows = rowsOfTrial(trial);
+  const readable = rows.cables.filter((c) => c.rows.length > 0);
+  const joint = jointAssay(
+    readable.map((c) => c.assay),
+    rows.inputs,
+  );
+  const assayOf = new Map(joint.cables.map((a, at) => [a.cable.cable, { assay: a, at }]));
+  const context = { joint, level, levels, fittings: trial.fittings };
+  const plain = rows.cables.map((c) => cableFindings(c, assayOf.get(c.cable.cable)?.assay ?? null, context));
+  const drawn = drawsFor(joint, new Map(plain.map((f) => [f.cable, f])), { seed, level, draws, onBlock });
+  const cables = plain.map((f) => {
+    const found = assayOf.get(f.cable);
+    return { ...f, monte_carlo: found ? monteCarloOf(drawn, found.at, f.conductor_area) : null };
+  });
+  const control = rows.cables.flatMap((c) =>
+    c.cable.role === 'control' ? (controlOf(c, joint.inputs, level) ?? []) : [],
+  );
+  return {
+    trial: trial.trial,
+    title: trial.title,
+    engine: {
+      version: ENGINE_VERSION,
+      method: drawn ? 'closed form, with Monte Carlo beside it' : 'closed form',
+      level,
+      draws: drawn?.draws ?? 0,
+      seed,
+      content,
+      meets_above: levels.meetsAbove,
+      short_below: levels.shortBelow,
+    },
+    sentence: pageSentence(cables),
+    control,
+    cables,
+    comparisons: comparisonsOf(joint, level),
+    warnings: warningsOf(trial, rows, cables, control),
+  };
+}

@@ -1,0 +1,65 @@
+import type { JointAssay } from '../methods/assay/joint.ts';
+import { type MonteCarloAssay, monteCarloAssay } from '../methods/assay/monteCarlo.ts';
+import { numericalTolerance } from '../numerics/monteCarlo.ts';
+import type { CableFindings, Measured } from './schema.ts';
+
+export interface DrawOptions {
+  seed: string;
+  level: number;
+  draws: number | 'auto';
+  onBlock?: (draws: number) => boolean;
+}
+
+/** More cables than this are drawn only when a number of draws is asked for. */
+export const MOST_DRAWN_UNASKED = 24;
+
+/** Draws for all assayed cables at once, or null when none were asked for. */
+export function drawsFor(
+  joint: JointAssay,
+  findings: ReadonlyMap<string, CableFindings>,
+  o: DrawOptions,
+): MonteCarloAssay | null {
+  if (o.draws === 0 || joint.cables.length === 0) return null;
+  if (o.draws === 'auto' && joint.cables.length > MOST_DRAWN_UNASKED) return null;
+  const copperRequired = joint.cables.map((c) => {
+    const held = findings.get(c.cable.cable)?.claims.find((claim) => claim.reading === 'copper held');
+    return held?.required ? held.required * 1e-6 : null;
+  });
+  return monteCarloAssay(joint, { ...o, copperRequired });
+}
+
+/** One digit of agreement: the closed form may stand by so much of its u from the draws (JCGM 101:2008, 8.1, one significant digit). */
+const AGREE_DIGITS = 1;
+
+/** One cable's draws beside its closed form; null where the closed form speaks only "if copper" and the draws of every metal. */
+export function monteCarloOf(
+  drawn: MonteCarloAssay | null,
+  at: number,
+  area: Measured | null,
+): CableFindings['monte_carlo'] {
+  if (!drawn || !area) return null;
+  const d = drawn.cables[at];
+  const held = { draws: drawn.draws, stable: drawn.stable, copper_held_probability: d.copperHeld };
+  if (area.condition) return { ...held, conductor_area: null, difference_in_u: 0, agrees: true };
+  const mm2 = 1e6;
+  const conductor_area: Measured = {
+    value: d.mean * mm2,
+    unit: 'mm2',
+    u: d.u * mm2,
+    interval: [d.interval[0] * mm2, d.interval[1] * mm2],
+    level: area.level,
+    from: area.from,
+  };
+  const differences = [
+    conductor_area.value - area.value,
+    conductor_area.interval[0] - area.interval[0],
+    conductor_area.interval[1] - area.interval[1],
+  ].map(Math.abs);
+  const largest = Math.max(...differences);
+  return {
+    ...held,
+    conductor_area,
+    difference_in_u: largest / area.u,
+    agrees: largest <= numericalTolerance(area.u, AGREE_DIGITS),
+  };
+}

@@ -1,0 +1,68 @@
+import type { CableFindings } from './schema.ts';
+
+const NUMBERS = [
+  'none',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+const numberWord = (n: number) => NUMBERS[n] ?? String(n);
+const capital = (text: string) => text[0].toUpperCase() + text.slice(1);
+
+type Kind = 'meets' | 'short' | 'notCopper' | 'clad' | 'open' | 'unmeasured';
+
+/** What one cable adds to the sentence: the metal first, for a wrong metal is no matter of size. */
+function kindOf(c: CableFindings): Kind {
+  if (!c.conductor_area) return 'unmeasured';
+  const metal = c.claims.find((claim) => claim.reading === 'metal');
+  if (metal?.outcome === 'falls short')
+    return c.metal_found === 'copper-clad aluminium' || c.metal_found === 'tinned clad aluminium'
+      ? 'clad'
+      : 'notCopper';
+  const held = c.claims.find((claim) => claim.reading === 'copper held') ?? c.claims.find((claim) => claim.of_label);
+  if (held?.outcome === 'meets') return 'meets';
+  return held?.outcome === 'falls short' ? 'short' : 'open';
+}
+
+function plural(n: number, one: string, many: string): string {
+  return `${numberWord(n)} ${n === 1 ? one : many}`;
+}
+
+/** The whole trial in one or two sentences: how many hold the copper that their label claims, and what of the others. */
+export function pageSentence(cables: readonly CableFindings[]): string {
+  const judged = cables.filter((c) => c.role !== 'control');
+  if (judged.length === 0) return 'No cable has been entered yet.';
+  const count = (kind: Kind) => judged.filter((c) => kindOf(c) === kind).length;
+  const n = judged.length;
+  if (count('unmeasured') === n)
+    return `Nothing has been measured on ${n === 1 ? 'this cable' : `these ${numberWord(n)} cables`} yet.`;
+  if (n === 1) return judged[0].sentence;
+  const meets = count('meets');
+  const first =
+    meets === n
+      ? `All ${numberWord(n)} hold the copper that their label claims.`
+      : meets === 0
+        ? `None of the ${numberWord(n)} is shown to hold the copper that its label claims.`
+        : `${capital(plural(meets, 'of', 'of'))} the ${numberWord(n)} ${meets === 1 ? 'holds' : 'hold'} the copper that ${meets === 1 ? 'its' : 'their'} label claims.`;
+  const rest = [
+    count('short') && plural(count('short'), 'falls short', 'fall short'),
+    count('clad') && plural(count('clad'), 'is aluminium under a copper skin', 'are aluminium under a copper skin'),
+    count('notCopper') &&
+      plural(count('notCopper'), 'is not the metal that its label says', 'are not the metal that their label says'),
+    count('open') && plural(count('open'), 'cannot be told yet', 'cannot be told yet'),
+    count('unmeasured') && plural(count('unmeasured'), 'was not measured', 'were not measured'),
+  ].filter((part): part is string => Boolean(part));
+  if (rest.length === 0) return first;
+  const last = rest.pop() as string;
+  const list = rest.length ? `${rest.join(', ')}${rest.length > 1 ? ',' : ''} and ${last}` : last;
+  return `${first} ${capital(list)}.`;
+}
