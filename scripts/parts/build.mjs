@@ -1,4 +1,5 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { stripVTControlCharacters } from 'node:util';
 import { inProject, stopWith } from './root.mjs';
 import { sourceHash } from './sources.mjs';
 
@@ -30,7 +31,7 @@ async function build() {
     await vite.build({ configFile: inProject('vite.config.ts'), logLevel: 'silent' });
     return null;
   } catch (error) {
-    return error.message;
+    return stripVTControlCharacters(error.message);
   }
 }
 
