@@ -16,11 +16,9 @@ export interface Component {
 
 /** Components with less than this share of the weight cannot be seen in any result and are left out. */
 const NEGLIGIBLE_WEIGHT = 1e-12;
-/**
- * A cubically converging step this small, in units of the narrowest spread, leaves an error far below 1e-10 of it; a bisection must
- * reach FINEST instead.
- */
+/** A cubically converging step this small, in units of the narrowest spread, leaves an error far below 1e-10 of it. */
 const LAST_STEP = 1e-5;
+/** A bracket this narrow, in units of the narrowest spread, is as good as a point, even where steps do not converge. */
 const FINEST = 1e-13;
 const MOST_STEPS = 200;
 
@@ -164,7 +162,8 @@ function tailBelow(parts: readonly Part[], x: number, withFixed = true): Tail {
 
 function quantileOf(parts: readonly Part[], p: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError(`a quantile needs a probability above 0 and below 1, got ${p}`);
-  return p <= 0.5 ? quantileBelow(parts, p) : quantileAbove(parts, 1 - p);
+  if (p <= 0.5) return quantileBelow(parts, p);
+  return fixedValueAt(parts, p) ?? quantileAbove(parts, 1 - p);
 }
 
 /** The x above which the share q ≤ ½ lies: the lower quantile of the mirrored mixture, so both tails are equally exact. */
@@ -192,7 +191,7 @@ function quantileBelow(parts: readonly Part[], p: number): number {
     lastMove = next - x;
     x = next;
     const settled = good && Math.abs(lastMove) <= LAST_STEP * narrowest;
-    if (settled || high - low <= FINEST * (Math.abs(x) + narrowest)) return x;
+    if (settled || high - low <= FINEST * narrowest + 2 * Number.EPSILON * Math.abs(x)) return x;
   }
   return x;
 }
