@@ -31,6 +31,7 @@ export interface CableContext {
   fittings: readonly Fitting[];
 }
 
+const CONTROL_SENTENCE = 'Control piece: it checks the tools and is not compared with the cables.';
 /** Belief in copper from which "if copper" need not be said. */
 const COPPER_SETTLED = 0.95;
 
@@ -141,10 +142,10 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
     next_reading: nextReading(joint, c, assay, level, resistance ? resistance.value * 1e-3 : null),
     missing: missingOf(c),
     masses: massesOf(c),
-    fit: fitOf(c.cable.cable, context.fittings, geometry.bundle_diameter, area),
+    fit: c.cable.role === 'control' ? [] : fitOf(c.cable.cable, context.fittings, geometry.bundle_diameter, area),
     assumed: assumedLimits(joint, c),
   };
-  return { ...result, sentence: cableSentence(result, label) };
+  return { ...result, sentence: c.cable.role === 'control' ? CONTROL_SENTENCE : cableSentence(result, label) };
 }
 
 /** Limits of error that this cable leans on and that nobody stated. */

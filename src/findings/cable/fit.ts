@@ -5,7 +5,7 @@ import type { CableFindings, Measured } from '../schema.ts';
  * Least share of a barrel's bore that metal must take for a crimp to close on it, when nothing else is stated. Common
  * practice, no source: the maker of the lug says what fits it.
  */
-export const LEAST_FILL = 0.45;
+export const LEAST_FILL = 0.4;
 const CRIMPED = /lug|ferrule|terminal/i;
 
 function words(f: Fitting, enters: boolean | null, fills: boolean | null, fill: number | null): string {

@@ -32,26 +32,21 @@ function aboutMetal(p: Parts, label: ReadLabel): string | null {
   return `Label says ${label.metal.metal}; we found ${p.metal_found}${skin}.`;
 }
 
-function aboutCopper(p: Parts, label: ReadLabel): string {
+function aboutCopper(p: Parts): string {
   const held = claimNamed(p.claims, 'copper held');
   const m = p.copper_of_claim;
   if (!held || !m) return '';
-  const size = label.size ? `the label's ${sizeWords(label)}` : 'the label';
   const condition = m.condition ? `, ${m.condition}` : '';
-  const figure = `${share(m)} of the copper that ${size} claims${condition}`;
+  const figure = `${share(m)} of the copper that its label claims${condition}`;
   if (held.outcome === 'meets') return `Holds ${figure}.`;
   if (held.outcome === 'falls short') return `Holds ${figure}: falls short.`;
   return `Holds ${figure}; whether that is enough is not settled.`;
 }
 
-function sizeWords(label: ReadLabel): string {
-  return label.readAs.length < 24 ? label.readAs : 'size';
-}
-
 /** The finding about one piece in one or two plain sentences. It speaks of this piece, never of anybody's intent. */
 export function cableSentence(p: Parts, label: ReadLabel): string {
   if (!p.conductor_area) return 'Nothing has been measured on this piece that tells what is inside.';
-  const parts = [aboutMetal(p, label), aboutCopper(p, label)].filter(Boolean) as string[];
+  const parts = [aboutMetal(p, label), aboutCopper(p)].filter(Boolean) as string[];
   const notCopper = p.metal_found === 'copper-clad aluminium' || p.metal_found === 'aluminium';
   if (parts.length === 0) {
     const claim = p.metal_of_claim;

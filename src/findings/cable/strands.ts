@@ -39,14 +39,15 @@ export function strandsOf(c: CableReadings, level: number) {
 
 function strandSentence(strands: Measured, c: CableReadings): string {
   const [low, high] = strands.interval.map(Math.round);
-  const found = low === high ? whole(low) : `${whole(low)} to ${whole(high)}`;
+  const found =
+    low === high ? `${whole(low)}${low === 1 ? ' strand' : ' strands'}` : `${whole(low)} to ${whole(high)} strands`;
   const how = c.count ? ` (${c.count.how})` : '';
   const claimed = c.cable.label.strands;
-  if (claimed === null) return `${found} strands${how}; the label does not say how many.`;
-  if (claimed < low) return `${found} strands${how}; the label says ${whole(claimed)}: more than it says.`;
+  if (claimed === null) return `${found}${how}; the label does not say how many.`;
+  if (claimed < low) return `${found}${how}; the label says ${whole(claimed)}: more than it says.`;
   return claimed <= high
-    ? `${found} strands${how}; the label says ${whole(claimed)}: agrees.`
-    : `${found} strands${how}; the label says ${whole(claimed)}: fewer than it says.`;
+    ? `${found}${how}; the label says ${whole(claimed)}: agrees.`
+    : `${found}${how}; the label says ${whole(claimed)}: fewer than it says.`;
 }
 
 /** Tools that cannot decide what they were used for, said where they were used. */

@@ -1,5 +1,6 @@
 import type { CableAssay, JointAssay } from '../../methods/assay/joint.ts';
-import { errorsThatReach, type NeededError } from '../../methods/assay/toolError.ts';
+import { errorsThatMakeCopper, errorsThatReach, type NeededError } from '../../methods/assay/toolError.ts';
+import { MASS_RESISTIVITY_OF_COPPER } from '../../methods/metal/constants.ts';
 import type { Claim, ToolError } from '../schema.ts';
 
 /** How SI units of shared inputs are shown. */
@@ -21,13 +22,20 @@ function shownNumber(x: number): string {
   return Math.abs(x) >= 100 ? Math.round(x).toString() : Number(x.toPrecision(2)).toString();
 }
 
-function toolError(claim: Claim, e: NeededError): ToolError {
+function toolName(e: NeededError): string {
+  return e.label.replace(/, its (limit|percentage)$/, '');
+}
+
+function shownError(e: NeededError) {
   const { unit, scale } = SHOWN[e.unit] ?? { unit: e.unit, scale: 1 };
   const needed = Math.abs(e.needed) * scale;
   const limit = e.limit * scale;
-  const way = e.needed > 0 ? 'too high' : 'too low';
-  const name = e.label.replace(/, its (limit|percentage)$/, '');
-  const times = needed / limit;
+  return { unit, needed, limit, way: e.needed > 0 ? 'too high' : 'too low', times: needed / limit };
+}
+
+function toolError(claim: Claim, e: NeededError): ToolError {
+  const { unit, needed, limit, way, times } = shownError(e);
+  const name = toolName(e);
   const aim =
     claim.outcome === 'falls short' ? 'for this piece to reach the limit' : 'for this piece to fall to the limit';
   return {
@@ -40,13 +48,44 @@ function toolError(claim: Claim, e: NeededError): ToolError {
   };
 }
 
+/** Least mass resistivity that copper can show, whatever its lay: the figure of ASTM B193, less 1 %. */
+const COPPER_PRODUCT = 0.99 * MASS_RESISTIVITY_OF_COPPER;
+
+function metalToolError(claim: Claim, e: NeededError): ToolError {
+  const { unit, needed, limit, way, times } = shownError(e);
+  return {
+    claim: claim.reading,
+    input: e.input,
+    needed,
+    limit,
+    unit,
+    text: `${toolName(e)} would have to read ${shownNumber(needed)} ${unit} ${way} (its limit is ${shownNumber(limit)} ${unit}, so ${shownNumber(times)} times that) for this metal to pass for copper.`,
+  };
+}
+
+/** A tool has a zero and a percentage; the one that would have to be wrong by fewer limits is named. */
+function leastPerTool(errors: readonly NeededError[]): NeededError[] {
+  const seen = new Set<string>();
+  return errors.filter((e) => {
+    const name = toolName(e);
+    if (seen.has(name)) return false;
+    seen.add(name);
+    return true;
+  });
+}
+
 /** "How wrong would we have to be?" for the first settled claim on the area; empty when nothing is settled. */
 export function toolErrorsOf(joint: JointAssay, assay: CableAssay, claims: readonly Claim[]): ToolError[] {
+  const metal = claims.find((c) => c.reading === 'metal');
+  if (metal?.outcome === 'falls short' && metal.asks.includes('copper'))
+    return leastPerTool(errorsThatMakeCopper(joint, assay, COPPER_PRODUCT))
+      .slice(0, NAMED)
+      .map((e) => metalToolError(metal, e));
   const claim = ON_AREA.map((reading) => claims.find((c) => c.reading === reading)).find(
     (c) => c?.required && (c.outcome === 'meets' || c.outcome === 'falls short'),
   );
   if (!claim?.required) return [];
-  return errorsThatReach(joint, assay, claim.required * 1e-6)
+  return leastPerTool(errorsThatReach(joint, assay, claim.required * 1e-6))
     .slice(0, NAMED)
     .map((e) => toolError(claim, e));
 }

@@ -63,6 +63,9 @@ export function groupsOf(trial: Trial, tools: ToolBox): Group[] {
   return list;
 }
 
+/** Strands differ among themselves in proportion to their size, so their scatter is pooled in proportion too. */
+const SCATTERS_WITH_SIZE: ReadonlySet<string> = new Set(['strand_diameter']);
+
 /** Pools the scatter of repeats by tool and quantity over the whole trial (see {@link typeA}). */
 function fillScatter(list: readonly Group[]): void {
   const pools = new Map<string, Group[]>();
@@ -73,14 +76,16 @@ function fillScatter(list: readonly Group[]): void {
     else pools.set(key, [g]);
   }
   for (const pool of pools.values()) {
-    const values = pool.map((g) => g.readings.map((r) => r.value));
-    const resolution = Math.max(...pool.map((g) => g.step));
+    const scaleOf = (g: Group) => (SCATTERS_WITH_SIZE.has(g.quantity) ? Math.abs(g.mean) || 1 : 1);
+    const values = pool.map((g) => g.readings.map((r) => r.value / scaleOf(g)));
+    const resolution = Math.max(...pool.map((g) => g.step / scaleOf(g)));
     const single = typeA({ groups: values, resolution });
     pool.forEach((g, i) => {
       // Rounding of a value that always falls on the same step does not average out.
       const onOneStep = values[i].every((v) => v === values[i][0]);
-      const floor = onOneStep ? resolution ** 2 / 12 : 0;
-      g.scatter = { variance: Math.max(single.variance / g.n, floor), dof: single.dof };
+      const floor = onOneStep ? g.step ** 2 / 12 : 0;
+      const variance = (single.variance * scaleOf(g) ** 2) / g.n;
+      g.scatter = { variance: Math.max(variance, floor), dof: single.dof };
     });
   }
 }

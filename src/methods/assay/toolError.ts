@@ -50,3 +50,37 @@ export function errorsThatReach(joint: JointAssay, assay: CableAssay, required: 
   });
   return needed.sort((a, b) => Math.abs(a.needed) / a.limit - Math.abs(b.needed) / b.limit);
 }
+
+/**
+ * For a metal that is not copper: the error of each instrument that would lift mass per length times ohms per length to the
+ * least that copper can show. Needs a mass and a resistance; the lay and the area drop out of the question.
+ *
+ * @param product Ω·kg/m²
+ */
+export function errorsThatMakeCopper(joint: JointAssay, assay: CableAssay, product: number): NeededError[] {
+  const top = assay.components.reduce((a, b) => (b.weight > a.weight ? b : a));
+  const { S } = top.system;
+  const nb = joint.inputs.length;
+  const { rows } = assay.cable;
+  const kinds = ['mass', 'resistance'] as const;
+  const found = kinds.map((kind) => rows.flatMap((row, i) => (row.kind === kind ? [i] : [])));
+  if (found.some((list) => list.length === 0)) return [];
+  const average = (list: number[], f: (i: number) => number) => list.reduce((s, i) => s + f(i), 0) / list.length;
+  const distance = Math.log(product) - found.reduce((sum, list) => sum + average(list, (i) => top.system.y[i]), 0);
+  const needed: NeededError[] = [];
+  joint.inputs.forEach((input, k) => {
+    if (input.unit === '1' && input.shape === 'normal') return;
+    const slope = found.reduce((sum, list) => sum + average(list, (i) => S[i * nb + k]), 0);
+    if (Math.abs(slope) < 1e-9) return;
+    const inSd = -distance / slope;
+    if (Math.abs(inSd * slope) > BEYOND_REASON) return;
+    needed.push({
+      input: input.input,
+      label: input.label,
+      needed: inSd * input.sd,
+      limit: input.limit,
+      unit: input.unit,
+    });
+  });
+  return needed.sort((a, b) => Math.abs(a.needed) / a.limit - Math.abs(b.needed) / b.limit);
+}
