@@ -82,7 +82,7 @@ export function toolErrorsOf(joint: JointAssay, assay: CableAssay, claims: reado
       .slice(0, NAMED)
       .map((e) => metalToolError(metal, e));
   const claim = ON_AREA.map((reading) => claims.find((c) => c.reading === reading)).find(
-    (c) => c?.required && (c.outcome === 'meets' || c.outcome === 'falls short'),
+    (c) => c?.of_label && c.required && (c.outcome === 'meets' || c.outcome === 'falls short'),
   );
   if (!claim?.required) return [];
   return leastPerTool(errorsThatReach(joint, assay, claim.required * 1e-6))

@@ -77,7 +77,8 @@ function ownPlans(assay: CableAssay): OwnPlan[] {
   return [...plans.values()];
 }
 
-function curvePlans(assay: CableAssay, alpha: number): CurvePlan[] {
+/** The exact curve of every shared input on every row: in standard deviations of the input. */
+export function curvePlans(assay: CableAssay, alpha: number): CurvePlan[] {
   const { index } = assay.frame;
   const place = (input: string) => index.get(input) ?? { at: -1, sd: 0 };
   return assay.cable.rows.flatMap((row, i) => {
