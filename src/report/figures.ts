@@ -73,6 +73,14 @@ export function measuredText(figure: Measured | null, units: FigureUnits = {}): 
     .join(' ');
 }
 
+/** A count as whole numbers: `665 ± 2`; `665` when counted without doubt; `—` for null. Only for figures of unit 1. */
+export function countText(count: Measured | null): string {
+  if (count === null) return UNKNOWN;
+  const doubt = Math.round(halfWidth(count));
+  const whole = Math.round(count.value).toLocaleString('en-GB');
+  return doubt === 0 ? whole : `${whole} ± ${doubt.toLocaleString('en-GB')}`;
+}
+
 /** A ratio in per cent: `85.0 ± 0.9 %`; `—` for null. Only for figures of unit 1. */
 export function percentText(ratio: Measured | null): string {
   const { value, plusMinus, condition } = percentParts(ratio);

@@ -67,7 +67,7 @@ export function intervalHead(axis: IntervalAxis, options: Omit<RowOptions, 'heig
     ...claimTexts(axis, x, width, theme),
   );
   if (options.as === 'group') return marks;
-  return svgDocument({ width, height: HEAD_HEIGHT, description: '' }, marks);
+  return svgDocument({ width, height: HEAD_HEIGHT, description: '', overflow: true }, marks);
 }
 
 export const intervalHeadHeight = HEAD_HEIGHT;
@@ -77,6 +77,9 @@ export interface ColumnRow {
   metal: MetalKind;
 }
 
+/** Room beside the chart for what stands out over its ends: half a tick's value left, the label's value right. px */
+const BESIDE = { left: 12, right: 28 };
+
 /** A whole chart column: the axis and every row under it at one scale, the limit unbroken through all. */
 export function intervalColumn(
   rows: readonly ColumnRow[],
@@ -85,16 +88,17 @@ export function intervalColumn(
 ): { svg: string; width: number; height: number } {
   const { width, rowHeight, theme } = options;
   const height = HEAD_HEIGHT + rows.length * rowHeight;
+  const chart = width - BESIDE.left - BESIDE.right;
   const drawn = rows.map(({ figure, metal }, i) =>
     group(
       { transform: `translate(0 ${HEAD_HEIGHT + i * rowHeight})` },
-      intervalRow(figure, metal, axis, { width, height: rowHeight, theme, as: 'group' }),
+      intervalRow(figure, metal, axis, { width: chart, height: rowHeight, theme, as: 'group' }),
     ),
   );
+  const head = intervalHead(axis, { width: chart, theme, as: 'group' });
   const svg = svgDocument(
     { width, height, description: options.description },
-    intervalHead(axis, { width, theme, as: 'group' }),
-    ...drawn,
+    group({ transform: `translate(${BESIDE.left} 0)` }, head, ...drawn),
   );
   return { svg, width, height };
 }

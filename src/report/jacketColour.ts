@@ -19,7 +19,7 @@ const MUTED = {
   green: { light: '#2F5A42', dark: '#38664C' },
   teal: { light: '#2C575B', dark: '#346367' },
   yellow: { light: '#A28C45', dark: '#9A8747' },
-  orange: { light: '#B68A52', dark: '#A98150', heavyOutline: true },
+  orange: { light: '#B68A52', dark: '#B9955F', heavyOutline: true },
   brown: { light: '#5C4233', dark: '#664A3A' },
   purple: { light: '#54406A', dark: '#5F4B77' },
   pink: { light: '#A2617A', dark: '#9C607A' },

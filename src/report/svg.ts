@@ -66,16 +66,19 @@ export interface Document {
   height: number;
   /** Said by a screen reader in place of the picture; empty for a mark whose word stands beside it, which is then passed over. */
   description: string;
+  /** True where marks at the edge may stand out over it, as the ends of an axis do. */
+  overflow?: boolean;
 }
 
 /** A whole picture that can stand in a page or be saved as a file. */
-export function svgDocument({ width, height, description }: Document, ...children: string[]): string {
+export function svgDocument({ width, height, description, overflow }: Document, ...children: string[]): string {
   return element(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
       width,
       height,
+      overflow: overflow === true ? 'visible' : null,
       viewBox: `0 0 ${round(width)} ${round(height)}`,
       ...(description === '' ? { 'aria-hidden': 'true' } : { role: 'img', 'aria-label': description }),
     },

@@ -4,7 +4,7 @@ import { displayWidth, graphemes, printable } from './text/displayWidth.ts';
 /** Mean width of a letter, and of the letters that are much wider or narrower, as shares of the size. */
 const MEAN = 0.52;
 const NARROW = 0.29;
-const BROAD = 0.86;
+const BROAD = 0.92;
 const FULL = 1;
 
 /** Estimated width of a text, px. */

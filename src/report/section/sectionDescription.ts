@@ -1,6 +1,5 @@
 import type { CableFindings } from '../../findings/schema.ts';
-import { measuredText, percentText, plainText } from '../figures.ts';
-import { andList } from '../words/andList.ts';
+import { countText, measuredText, percentText, plainText } from '../figures.ts';
 
 /**
  * The drawing of a cut face in one sentence with all its figures: what a screen reader says in its place. What was not
@@ -19,15 +18,13 @@ export function sectionDescription(cable: CableFindings): string {
     metal(cable),
     claim(cable),
   ];
-  return `Cut face of ${cable.name || 'a cable without a name'}: ${andList(parts)}.`;
+  return `Cut face of ${cable.name || 'a cable without a name'}: ${parts.join('; ')}.`;
 }
 
 function strands({ strand_count: count, strand_diameter: diameter }: CableFindings): string {
   if (count === null && diameter === null) return 'strands not measured';
   if (count === null) return `strands of ${measuredText(diameter)}`;
-  return diameter === null
-    ? `${measuredText(count)} strands`
-    : `${measuredText(count)} strands of ${measuredText(diameter)}`;
+  return diameter === null ? `${countText(count)} strands` : `${countText(count)} strands of ${measuredText(diameter)}`;
 }
 
 function metal(cable: CableFindings): string {

@@ -20,7 +20,7 @@ const LINE_HEIGHT = 21;
 /** From the lower tick to the base line of the name, px. */
 const CAPTION_GAP = 18;
 /** The display face is this much broader than the text face. */
-const DISPLAY_BREADTH = 1.2;
+const DISPLAY_BREADTH = 1.25;
 
 export interface RowCable {
   section: SectionInput;
@@ -63,9 +63,9 @@ export interface SectionRow {
  */
 export function sectionRow(cables: readonly RowCable[], width: number, options: SectionRowOptions): SectionRow {
   const { theme, captions = true, scale: withScale = true } = options;
-  const columns = Math.max(
-    1,
-    Math.min(options.columns ?? cables.length, cables.length, Math.floor(width / LEAST_COLUMN)),
+  const columns = evenColumns(
+    cables.length,
+    Math.min(options.columns ?? cables.length, Math.floor(width / LEAST_COLUMN)),
   );
   const column = width / columns;
   const scale = options.scalePxPerMm ?? commonScale(cables, column);
@@ -94,6 +94,12 @@ export function sectionRow(cables: readonly RowCable[], width: number, options: 
     columns,
     placed,
   };
+}
+
+/** Columns for so many drawings, at most `most`: as many as make the lines equally long, so that none stands alone. */
+function evenColumns(drawings: number, most: number): number {
+  const lines = Math.ceil(drawings / Math.max(1, most));
+  return Math.max(1, Math.ceil(drawings / Math.max(1, lines)));
 }
 
 /** Whole px per mm that let the widest cable fill its column less the margin; at least 1. */

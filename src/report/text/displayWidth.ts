@@ -48,12 +48,12 @@ export function displayWidth(text: string): number {
 function graphemeWidth(grapheme: string): number {
   if (NOTHING_OF_ITS_OWN.test(grapheme)) return 0;
   if (EMOJI.test(grapheme)) return 2;
-  // A cluster may hold several letters of its own (some scripts): each counts, as terminals draw them.
+  // A cluster may hold several letters of its own (some scripts): each counts, but no cluster takes more than two.
   let width = 0;
   for (const character of grapheme) {
     if (!NOTHING_OF_ITS_OWN.test(character)) width += isWide(character.codePointAt(0)!) ? 2 : 1;
   }
-  return width;
+  return Math.min(2, width);
 }
 
 function isWide(point: number): boolean {
