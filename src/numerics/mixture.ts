@@ -185,13 +185,15 @@ function quantileBelow(parts: readonly Part[], p: number): number {
     const tail = tailBelow(parts, x);
     if (tail.probability < p) low = x;
     else high = x;
-    const stepped = x - stepToTail(tail, p);
-    const good = stepped > low && stepped < high && Math.abs(stepped - x) < 0.5 * Math.abs(lastMove);
+    const step = stepToTail(tail, p);
+    // Clamped, because rounding may put the last step a hair outside the bracket.
+    if (Math.abs(step) <= LAST_STEP * narrowest) return Math.min(high, Math.max(low, x - step));
+    const stepped = x - step;
+    const good = stepped > low && stepped < high && Math.abs(step) < 0.5 * Math.abs(lastMove);
     const next = good ? stepped : 0.5 * (low + high);
     lastMove = next - x;
     x = next;
-    const settled = good && Math.abs(lastMove) <= LAST_STEP * narrowest;
-    if (settled || high - low <= FINEST * narrowest + 2 * Number.EPSILON * Math.abs(x)) return x;
+    if (high - low <= FINEST * narrowest + 2 * Number.EPSILON * Math.abs(x)) return x;
   }
   return x;
 }
