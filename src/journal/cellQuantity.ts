@@ -30,16 +30,20 @@ export function plainDecimal(text: string): TypedNumber | null {
 }
 
 /** A trial types the same few units thousands of times. */
-const REMEMBERED = 500;
-const remembered = new Map<string, Unit | null>();
+const REMEMBERED = 100;
+const remembered = new Map<Dimension, Map<string, Unit | null>>();
 
 function unitOf(text: string, dimension: Dimension): Unit | null {
-  const key = `${dimension}\u001f${text}`;
-  let unit = remembered.get(key);
+  let units = remembered.get(dimension);
+  if (units === undefined) {
+    units = new Map();
+    remembered.set(dimension, units);
+  }
+  let unit = units.get(text);
   if (unit === undefined) {
-    if (remembered.size >= REMEMBERED) remembered.clear();
+    if (units.size >= REMEMBERED) units.clear();
     unit = findUnit(text, dimension);
-    remembered.set(key, unit);
+    units.set(text, unit);
   }
   return unit;
 }

@@ -17,7 +17,7 @@ export function rowTime(row: Entry['body'], openedOn: string): number {
  */
 export function inTimeOrder(entries: readonly Entry[], openedOn: string): readonly Entry[] {
   const opened = rowTime({}, openedOn);
-  const times = entries.map((entry) => (cell(entry.body, 'at') === '' ? opened : rowTime(entry.body, openedOn)));
+  const times = entries.map((entry) => (entry.body.at ? rowTime(entry.body, openedOn) : opened));
   if (times.every((time, i) => i === 0 || times[i - 1]! <= time)) return entries;
   const places = entries.map((_, i) => i).sort((a, b) => times[a]! - times[b]! || a - b);
   return places.map((place) => entries[place]!);
