@@ -1,3 +1,4 @@
+import { remarksOnLabels } from './remarksOnLabels.ts';
 import { remarksOnReferences } from './remarksOnReferences.ts';
 import { remarksOnTemperatures } from './remarksOnTemperatures.ts';
 import { remarksOnTools } from './remarksOnTools.ts';
@@ -9,10 +10,13 @@ import type { Remark, Trial } from './trial.ts';
  * door (`journal/rowCheck.ts`).
  */
 export function remarksOn(trial: Trial): Remark[] {
+  const values = remarksOnValues(trial);
+  const said = new Set(values.flatMap(({ readings }) => readings));
   return [
     ...remarksOnReferences(trial),
     ...remarksOnTools(trial),
-    ...remarksOnValues(trial),
+    ...values,
+    ...remarksOnLabels(trial).filter(({ readings }) => !readings.every((reading) => said.has(reading))),
     ...remarksOnTemperatures(trial),
   ];
 }

@@ -22,7 +22,7 @@ const REPEATABLE: ReadonlySet<string> = new Set([
 const MASSES: ReadonlySet<string> = new Set(['specimen_mass', 'conductor_mass', 'jacket_mass']);
 
 /** Grams in an ounce avoirdupois (28.349523125), to the digits that matter here. */
-const GRAMS_IN_OUNCE = 28.35;
+export const GRAMS_IN_OUNCE = 28.35;
 /** How near to that the ratio must lie: readings of one piece, and readings of pieces that differ by up to a third. */
 const OUNCES_WITHIN = { sameKindOfPiece: 1.35, samePiece: 1.15 };
 /** A slip of the decimal point, give or take what honest pieces differ by: 10 / 1.6 or more. */

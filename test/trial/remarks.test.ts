@@ -62,6 +62,14 @@ describe('remarks on values', () => {
     expect(remarksOn(...right)).toEqual([]);
   });
 
+  it('knows ounces by the label alone, for a single cable', () => {
+    // 2 AWG is 33.6 mm²: 300 mm of it in copper weigh about 90 g, or 3.2 oz; in aluminium 27 g.
+    expect(remarksOn(...masses('3.2'))).toEqual([{ code: 'looks-like-ounces', cable: 'quill', readings: ['r0'] }]);
+    expect(remarksOn(...masses('90'))).toEqual([]);
+    expect(remarksOn(...masses('27'))).toEqual([]);
+    expect(remarksOn(...masses('12'))).toEqual([]);
+  });
+
   it('does not compare cables of different labels, nor control pieces', () => {
     const thick = field({ a: ['93', 'g', '300'], b: ['91', 'g', '300'], c: ['92', 'g', '300'] });
     const thin = field({ z: ['9', 'g', '300'] }, '12 AWG');
