@@ -17,7 +17,7 @@ export function makeSpecimen(entry: Entry, cells: CellReader): Specimen {
     cable: cell(row, 'cable'),
     code: cell(row, 'code'),
     cutLength: length?.value ?? null,
-    cutLengthStep: (length?.step ?? 0) / 2,
+    cutLengthStep: length?.step ?? 0,
     cutFrom: nameOrNull(row, 'cut_from'),
     kind: SPECIMEN_KINDS.includes(kind) ? (kind as SpecimenKind) : '',
   };

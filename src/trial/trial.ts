@@ -119,7 +119,7 @@ export interface Specimen extends TypedRow {
   code: string;
   /** m, as cut; null when not stated. */
   cutLength: number | null;
-  /** m, half a step of the typed cut length. */
+  /** m, one step of the typed cut length; 0 when not stated. */
   cutLengthStep: number;
   cutFrom: string | null;
   kind: SpecimenKind;
@@ -153,6 +153,7 @@ export interface Reading extends TypedRow {
   temperature: number | null;
   /** m; distance between the voltage contacts. */
   atLength: number | null;
+  /** m, one step of the typed distance; 0 when not stated. */
   atLengthStep: number;
   set: string;
   position: string;

@@ -78,6 +78,12 @@ describe('fold', () => {
     expect(trial.cables.map((cable) => `${cable.cable} ${cable.label.size}`)).toEqual(['a 4 AWG', 'b 2 AWG']);
   });
 
+  it('reads a cut length with its step', () => {
+    const [piece] = fold([entry('specimen', { specimen: 's', cable: 'c', cut_length: '11 13/16 in' })]).specimens;
+    expectClose(piece!.cutLength!, 11.8125 * 0.0254, { relative: 1e-12 });
+    expectClose(piece!.cutLengthStep, 0.0254 / 16, { relative: 1e-12 });
+  });
+
   it('keeps a fitting apart for each cable tried in it', () => {
     const fitting = (tried_with: string, tried: string) =>
       entry('fitting', { fitting: 'lug', kind: 'lug', bore: '9', unit: 'mm', tried_with, tried });
