@@ -53,7 +53,7 @@ export function positionOn(axis: IntervalAxis, width: number): (value: number) =
     .range([0, width]);
 }
 
-/** A limit as it is written at its line: as many decimals as it has, at most three. */
+/** A limit as it is written at its line: four significant digits at most, no zeros that say nothing. */
 export function limitText(value: number): string {
-  return format('.3~f')(value).replace('-', '−');
+  return format('.4~r')(value).replace('-', '−');
 }

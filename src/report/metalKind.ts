@@ -11,6 +11,8 @@ export function metalKind(found: string | null): MetalKind {
     case 'copper-clad aluminium':
     case 'aluminium':
       return found;
+    case 'tinned clad aluminium':
+      return 'copper-clad aluminium';
     default:
       return 'unknown';
   }

@@ -86,6 +86,11 @@ describe('the mark of a claim', () => {
     expect(mark.interval[0]).toBeLessThan(mark.interval[1]);
   });
 
+  it('measures copper held by the copper alone', () => {
+    expectClose(markOfClaim(headlineClaim(tollgate)!, 0.15)!.share, (0.15 * 33.3) / 32.96, { relative: 1e-12 });
+    expectClose(markOfClaim(headlineClaim(saltmarsh)!, null)!.share, 26.9 / 32.96, { relative: 1e-12 });
+  });
+
   it('shows copper’s share for a metal claim', () => {
     expect(markOfClaim(metalClaim(tollgate)!, 0.15)).toEqual({
       outcome: 'falls short',

@@ -1,5 +1,6 @@
 import type { CableFindings } from '../../findings/schema.ts';
 import { countText, measuredText, percentText, plainText } from '../figures.ts';
+import { metalKind } from '../metalKind.ts';
 
 /**
  * The drawing of a cut face in one sentence with all its figures: what a screen reader says in its place. What was not
@@ -30,7 +31,7 @@ function strands({ strand_count: count, strand_diameter: diameter }: CableFindin
 function metal(cable: CableFindings): string {
   if (cable.conductor_area === null) return 'metal area not known: weigh it';
   const found = cable.metal_found ?? 'metal not told';
-  const clad = cable.metal_found === 'copper-clad aluminium' && cable.copper_share !== null;
+  const clad = metalKind(cable.metal_found) === 'copper-clad aluminium' && cable.copper_share !== null;
   return `metal area ${measuredText(cable.conductor_area)}, ${found}${clad ? `, copper ${percentText(cable.copper_share)} of it` : ''}`;
 }
 

@@ -1,6 +1,6 @@
 import { max } from 'd3-array';
 import { type MarkInput, outcomeMark } from '../outcomeMark.ts';
-import { DISPLAY, group, label, line, svgDocument } from '../svg.ts';
+import { DISPLAY, element, escapeText, group, label, line, SANS, svgDocument } from '../svg.ts';
 import { fittedLines, textWidth } from '../textFit.ts';
 import type { Theme } from '../theme.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from './scaleBar.ts';
@@ -142,19 +142,13 @@ function caption(name: string, outcome: RowCable['outcome'], at: Placed, column:
     { transform: `translate(${left} ${y - MARK + 2})` },
     outcomeMark(outcome.mark, { size: MARK, theme, as: 'group' }),
   );
-  const word = label(left + MARK + 7, y, outcome.word, {
-    'font-size': OUTCOME,
-    'font-weight': settled ? '600' : '400',
-    fill: settled ? theme.ink : theme.ink2,
-  });
-  const note =
-    outcome.note === ''
-      ? ''
-      : label(left + MARK + 7 + textWidth(`${outcome.word} `, OUTCOME), y, outcome.note, {
-          'font-size': OUTCOME,
-          fill: theme.ink2,
-        });
-  return group({}, ...names, mark, word, note);
+  const word = element(
+    'text',
+    { x: left + MARK + 7, y, 'font-family': SANS, 'font-size': OUTCOME, fill: settled ? theme.ink : theme.ink2 },
+    element('tspan', { 'font-weight': settled ? '600' : '400' }, escapeText(outcome.word)),
+    outcome.note === '' ? '' : element('tspan', { fill: theme.ink2 }, escapeText(` ${outcome.note}`)),
+  );
+  return group({}, ...names, mark, word);
 }
 
 const nameLines = (name: string, column: number): string[] =>

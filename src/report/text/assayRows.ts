@@ -3,6 +3,7 @@ import { failsOnMetal, headlineClaim } from '../cableOutcome.ts';
 import { figureColumn } from '../figureColumn.ts';
 import { type FigureText, UNKNOWN } from '../figures.ts';
 import { type AssayPage, GAP, LEAST_NAME, nameColumns, rowName, shown, WIDEST_NAME } from './assayPage.ts';
+import { truncate } from './displayWidth.ts';
 import { ASCII } from './glyphs.ts';
 import { type Cell, type TextColumn, tableHead, tableRow } from './textTable.ts';
 import { wrap } from './wrap.ts';
@@ -43,7 +44,7 @@ export function assayRows(page: AssayPage): string[] {
     const gauge = shown(gaugeText(cable), page);
     const condition = shown(areas[i]!.condition, page);
     const cells: Record<Key, Cell> = {
-      name: rowName(cable, page),
+      name: nameLines(rowName(cable, page), plan[0]!.column.width, glyphs.ellipsis),
       area: condition === '' ? areaCells[i]! : [areaCells[i]!, condition],
       gauge: gauge.length <= GAUGE ? gauge : '',
       share: shareCells[i]!,
@@ -60,6 +61,12 @@ export function assayRows(page: AssayPage): string[] {
     return [...row, ...phrase];
   });
   return [...tableHead(columns, glyphs.rule), ...rows];
+}
+
+/** A name on two lines at most, the second cut where more is left. */
+function nameLines(name: string, width: number, ellipsis: string): string[] {
+  const lines = wrap(name, width);
+  return lines.length <= 2 ? lines : [lines[0]!, truncate(lines.slice(1).join(' '), width, ellipsis)];
 }
 
 /** The columns that the width holds: the gauge goes first, then the metal; the name takes what it needs of the rest. */

@@ -53,7 +53,7 @@ describe('a row of cut faces', () => {
   });
 
   it('says every outcome beside its mark', () => {
-    const words = named(sectionRow(six, 1360, { theme: lightTheme }).svg, 'text').map((tag) => tag.text);
+    const words = named(sectionRow(six, 1360, { theme: lightTheme }).svg, 'tspan').map((tag) => tag.text);
     expect(words.filter((word) => ['meets', 'falls short', 'not settled'].includes(word))).toEqual([
       'meets',
       'meets',

@@ -65,6 +65,13 @@ describe('lines of a terminal', () => {
     expect(() => wrap('a', 1)).toThrow(RangeError);
   });
 
+  it('do not part a figure from its ± and its unit', () => {
+    expect(wrap('at 33.1 ± 0.4 mm² now', 12)).toEqual(['at', '33.1 ± 0.4 m', 'm² now']);
+    expect(wrap('it is 33.1 ± 0.4 mm² now', 17)).toEqual(['it is', '33.1 ± 0.4 mm²', 'now']);
+    expect(wrap('up to 2.5 %; then', 10)).toEqual(['up to', '2.5 %;', 'then']);
+    expect(wrap('becomes ± 0.29 mm²', 14)).toEqual(['becomes', '± 0.29 mm²']);
+  });
+
   it('lose no letter and hold their width', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme', maxLength: 200 }), fc.integer({ min: 2, max: 40 }), (text, width) => {
