@@ -41,7 +41,8 @@ const GRUBBS_FROM = 6;
  * Which values lie suspiciously far from their fellows. It points; it never drops: what becomes of a flagged value is for a person
  * to say.
  *
- * From 6 values on Grubbs' two-sided test, repeated on the rest after each hit, so that one wild value does not hide another. For 3
+ * From 6 values on Grubbs' two-sided test, repeated on the rest after each hit. Two wild values of like size among few can hide each
+ * other from it; looking for pairs at once would flag sound samples more often than the level says. For 3
  * to 5 values the largest robust z against its own critical value; with so few the test is weak, because two of
  * three readings are often close by chance. With one or two values nothing can be said.
  *
