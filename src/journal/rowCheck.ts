@@ -7,6 +7,7 @@ import type { ReadOutcome } from '../units/reading.ts';
 import { findUnit } from '../units/unit.ts';
 import { cellNumber, cellQuantity } from './cellQuantity.ts';
 import { leastProblem, outOfReach } from './impossible.ts';
+import { readLimitText } from './limitText.ts';
 import { readMoment } from './moment.ts';
 import { nearestWord } from './nearestWord.ts';
 import { quantityNamed } from './quantities.ts';
@@ -79,6 +80,12 @@ function numberProblem(column: Column, typed: string): Refused | null {
   return leastProblem(typed, outcome.value.value, column.least ?? 'any', null);
 }
 
+function limitProblem(typed: string, row: Row): Refused | null {
+  const unit = findUnit((row.unit ?? '').trim());
+  const outcome = unit === null ? null : readLimitText(typed, unit);
+  return outcome === null || outcome.ok ? null : refusedBy(outcome);
+}
+
 function cellProblem(column: Column, row: Row, now: number): Refused | null {
   const typed = (row[column.name] ?? '').trim();
   if (typed === '')
@@ -88,6 +95,7 @@ function cellProblem(column: Column, row: Row, now: number): Refused | null {
   if (column.values) return wordProblem(typed, column.values);
   if (column.moment) return momentProblem(typed, now);
   if (column.dimension) return quantityProblem(column, typed, row);
+  if (column.limit) return limitProblem(typed, row);
   return column.number ? numberProblem(column, typed) : null;
 }
 

@@ -21,6 +21,8 @@ export interface Column {
   defaultUnit?: string;
   /** The cell holds a bare number; its unit, if any, is not ours to judge. */
   number?: boolean;
+  /** The cell holds a limit of error, in the unit of the row's `unit` column or as the box prints it. */
+  limit?: boolean;
   /** Smallest possible value of `dimension` or `number`. Default: positive for a quantity, any for temperatures. */
   least?: Least;
   /** What a label claims rather than a bench reading: a wider span of temperatures is possible. */

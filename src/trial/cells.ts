@@ -1,4 +1,5 @@
 import { cellQuantity } from '../journal/cellQuantity.ts';
+import { leastProblem, outOfReach } from '../journal/impossible.ts';
 import type { Column, TableShape } from '../journal/tableShape.ts';
 import type { Remark } from './trial.ts';
 
@@ -14,6 +15,12 @@ export const nameOrNull = (row: Row, name: string): string | null => cell(row, n
 export function unreadable(table: TableShape, key: string, column: string, found: string, expected: string): Remark {
   const text = `${table.file}, ${key || 'a row without a name'}: ${column} is ${found}; expected ${expected}. It is left out.`;
   return { code: 'cannot-be-read', cable: null, readings: table.kind === 'reading' ? [key] : [], text };
+}
+
+/** The doors refuse impossible values; a journal that came past them must not bring them into a computation. */
+function impossibleIn({ dimension, least, label }: Column, typed: string, value: number) {
+  const usual = dimension === 'temperature' ? 'any' : 'positive';
+  return leastProblem(typed, value, least ?? usual, dimension!) ?? outOfReach(typed, value, dimension!, label ?? false);
 }
 
 /** Reads optional quantities out of the rows of one table, remarking on those that cannot be read. */
@@ -34,8 +41,9 @@ export class CellReader {
     if (!typed) return null;
     const column = this.#columns.get(name)!;
     const outcome = cellQuantity(typed, column.dimension!, cell(row, column.unitColumn!), column.defaultUnit);
-    if (outcome.ok) return outcome.value;
-    this.remark(row, name, outcome.found, outcome.expected);
+    const problem = outcome.ok ? impossibleIn(column, typed, outcome.value.value) : outcome;
+    if (outcome.ok && problem === null) return outcome.value;
+    this.remark(row, name, problem!.found, problem!.expected);
     return null;
   }
 

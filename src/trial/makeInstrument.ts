@@ -1,5 +1,6 @@
 import { cellNumber } from '../journal/cellQuantity.ts';
 import type { Entry } from '../journal/entry.ts';
+import { type LimitParts, readLimitText } from '../journal/limitText.ts';
 import { ZERO_CELSIUS } from '../units/dimension.ts';
 import { findUnit, type Unit } from '../units/unit.ts';
 import { type CellReader, cell } from './cells.ts';
@@ -18,15 +19,28 @@ function numberIn(row: Entry['body'], name: string, cells: CellReader): number |
   return null;
 }
 
-/** The limit as the box prints it: ±(max_error + max_error_percent of the reading + max_error_counts steps); null when all are blank. */
+const NO_PARTS: LimitParts = { absolute: 0, percent: 0, counts: 0 };
+
+/** What stands in max_error, or null when it is blank or cannot be read. */
+function printedParts(row: Entry['body'], unit: Unit, cells: CellReader): LimitParts | null {
+  const typed = cell(row, 'max_error');
+  if (typed === '') return null;
+  const outcome = readLimitText(typed, unit);
+  if (outcome.ok) return outcome.value;
+  cells.remark(row, 'max_error', outcome.found, outcome.expected);
+  return null;
+}
+
+/** The stated limit: ±(max_error + max_error_percent of the reading + max_error_counts steps); null when all are blank. */
 function statedLimit(row: Entry['body'], unit: Unit, resolution: number, cells: CellReader): ErrorLimit | null {
-  const absolute = numberIn(row, 'max_error', cells);
+  const printed = printedParts(row, unit, cells);
   const percent = numberIn(row, 'max_error_percent', cells);
   const counts = numberIn(row, 'max_error_counts', cells);
-  if (absolute === null && percent === null && counts === null) return null;
+  if (printed === null && percent === null && counts === null) return null;
+  const parts = printed ?? NO_PARTS;
   return {
-    absolute: unit.stepToSI(absolute ?? 0) + (counts ?? 0) * resolution,
-    fraction: (percent ?? 0) * PER_CENT,
+    absolute: parts.absolute + (parts.counts + (counts ?? 0)) * resolution,
+    fraction: (parts.percent + (percent ?? 0)) * PER_CENT,
     assumed: false,
   };
 }

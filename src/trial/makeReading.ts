@@ -1,15 +1,22 @@
 import { type CellQuantity, cellNumber, cellQuantity } from '../journal/cellQuantity.ts';
 import type { Entry } from '../journal/entry.ts';
+import { leastProblem, outOfReach } from '../journal/impossible.ts';
 import { quantityNamed } from '../journal/quantities.ts';
 import type { ReadOutcome } from '../units/reading.ts';
 import { type CellReader, cell, nameOrNull } from './cells.ts';
 import type { Reading } from './trial.ts';
 
-/** The value of a reading in SI by its quantity, or why it cannot be read. */
+/** The value of a reading in SI by its quantity, or why it cannot be read or cannot be. */
 export function readingValue(quantity: string, value: string, unit: string): ReadOutcome<CellQuantity> {
   const named = quantityNamed(quantity);
   if (named === null) return { ok: false, found: `"${quantity}"`, expected: 'a quantity from the list' };
-  return named.dimension === null ? cellNumber(value) : cellQuantity(value, named.dimension, unit);
+  const { dimension, least } = named;
+  const outcome = dimension === null ? cellNumber(value) : cellQuantity(value, dimension, unit);
+  if (!outcome.ok) return outcome;
+  const problem =
+    leastProblem(value, outcome.value.value, least, dimension) ??
+    (dimension === null ? null : outOfReach(value, outcome.value.value, dimension, false));
+  return problem === null ? outcome : { ok: false, ...problem };
 }
 
 /**

@@ -131,6 +131,21 @@ describe('fold', () => {
     expect(trial.remarks.map((one) => one.text).join('\n')).toContain('"12 mm" (a length)');
   });
 
+  it('leaves out what cannot be, had it come past the doors', () => {
+    const trial = fold([
+      ...onePiece(),
+      entry('specimen', { specimen: 'q1', cable: 'quill', cut_length: '-300' }),
+      reading('r1', 'conductor_mass', '-93.1', 'g'),
+      reading('r2', 'conductor_mass', '0', 'g'),
+      reading('r3', 'resistance', '0.97', 'mohm', { at_length: '0', temperature: '500' }),
+      reading('r4', 'tip_drop', '-12', 'mm'),
+    ]);
+    expect(trial.readings.map((one) => one.reading)).toEqual(['r3', 'r4']);
+    expect([trial.readings[0]!.atLength, trial.readings[0]!.temperature]).toEqual([null, null]);
+    expect(trial.specimens[0]!.cutLength).toBeNull();
+    expect(trial.remarks.map(({ code }) => code)).toEqual(Array(5).fill('cannot-be-read'));
+  });
+
   it('refuses to mix two trials', () => {
     expect(() => fold([entry('trial', { trial: 'a' }), entry('trial', { trial: 'b' }, { trial: 'b' })])).toThrow(
       'entries of two trials, "club" and "b", cannot be folded into one',

@@ -23,6 +23,28 @@ describe('limits as the box prints them', () => {
     expect(limit.assumed).toBe(false);
   });
 
+  it.each([
+    ['0.02', 'mm', 2e-5, 0],
+    ['±0.02 mm', 'mm', 2e-5, 0],
+    ['+/- 0.001 in', 'mm', 2.54e-5, 0],
+    ['0.5 % + 3 counts', 'mm', 3e-5, 0.005],
+    ['±(1% + 5 digits)', 'mm', 5e-5, 0.01],
+    ['1 % of reading + 0,02 mm', 'mm', 2e-5, 0.01],
+  ])('reads "%s" for a tool in %s', (max_error, unit, absolute, fraction) => {
+    const { limit } = toolOf({ unit, resolution: '0.01', max_error });
+    expectClose(limit.absolute, absolute, { relative: 1e-12 });
+    expectClose(limit.fraction, fraction, { relative: 1e-12, absolute: 1e-18 });
+    expect(limit.assumed).toBe(false);
+  });
+
+  it.each(['good', '0.02 g', '5 %%', '-0.02', '3 counts +'])('does not read "%s", and says so', (max_error) => {
+    const trial = fold([
+      entry('instrument', { instrument: 'tool', kind: 'rule', resolution: '1', unit: 'mm', max_error }),
+    ]);
+    expect(trial.instruments[0]!.limit.assumed).toBe(true);
+    expect(trial.remarks[0]!.code).toBe('cannot-be-read');
+  });
+
   it('reads inches, and a thermometer’s step without the offset of its scale', () => {
     expectClose(toolOf({ unit: 'in', max_error: '0.001' }).limit.absolute, 2.54e-5, { relative: 1e-12 });
     const thermometer = toolOf({ unit: 'F', resolution: '0.1', max_error: '1.8', valid_from_C: '0', valid_to_C: '50' });

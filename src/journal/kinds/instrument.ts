@@ -9,7 +9,7 @@ export const INSTRUMENT_TABLE: TableShape = {
     needed('instrument', 'Short name of the tool'),
     text('kind', 'Pocket scale, steel rule, digital caliper, four-wire meter …'),
     needed('resolution', 'Smallest step that it shows', { number: true, least: 'positive' }),
-    text('max_error', 'Limit of error, absolute part, in the same unit', { number: true, least: 'not negative' }),
+    text('max_error', 'Limit of error in the same unit, or as the box prints it: 0.5 % + 3 counts', { limit: true }),
     text('max_error_percent', 'Limit of error, per cent of the reading', { number: true, least: 'not negative' }),
     text('max_error_counts', 'Limit of error, steps of the last digit', { number: true, least: 'not negative' }),
     needed('unit', 'Unit of resolution and max_error'),

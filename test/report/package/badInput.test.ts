@@ -204,6 +204,11 @@ const REFUSED: readonly [string, Record<string, string | Uint8Array>, string][] 
     'instruments.csv, line 2, unit: found "stone"; expected a unit, such as g, mm, mohm, C, V or A.',
   ],
   [
+    'a limit of error in another kind of unit',
+    { ...GOOD, 'instruments.csv': 'instrument,resolution,max_error,unit\nscale,1,0.5 mm,g\n' },
+    'instruments.csv, line 2, max_error: found "0.5 mm"; expected a limit of error, such as 0.02, ±0.02 mm or 0.5 % + 3 counts.',
+  ],
+  [
     'two trials in one package',
     { ...GOOD, 'trial.csv': 'trial\nclub\nother\n' },
     'trial.csv, line 3: found a second trial; expected one row.',
