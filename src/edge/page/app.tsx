@@ -1,0 +1,12 @@
+import { Inside } from './places/inside/inside.tsx';
+import { Nowhere } from './places/nowhere.tsx';
+import { Shelf } from './places/shelf/shelf.tsx';
+import { route } from './store/route.ts';
+
+/** The page: the place that the address names. */
+export function App() {
+  const now = route.value;
+  if (now.place === 'shelf') return <Shelf />;
+  if (now.place === 'inside') return <Inside key={now.trial} trial={now.trial} cable={now.cable} />;
+  return <Nowhere path={now.path} />;
+}

@@ -1,0 +1,3 @@
+/** What the bundler reads beside TypeScript. */
+declare module '*.css';
+declare module '@fontsource/*';

@@ -1,0 +1,46 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { Header } from './header.tsx';
+import { type PlaceOnRuler, Places } from './places.tsx';
+
+interface FrameProps {
+  /** What the window is called. */
+  title: string;
+  places: readonly PlaceOnRuler[];
+  trial?: { title: string; place: string };
+  /** True once there are figures on the page that units apply to. */
+  units?: boolean;
+  children: ComponentChildren;
+}
+
+/** What stands round every place: header, ruler of places, the foot. Moves the focus to the place when it changes. */
+export function Frame({ title, places, trial, units = false, children }: FrameProps) {
+  const main = useRef<HTMLElement>(null);
+  const here = places.find((place) => place.here)?.href ?? '';
+  useEffect(() => {
+    document.title = `${title} · Cupel`;
+  }, [title]);
+  useEffect(() => {
+    if (document.activeElement === null || document.activeElement === document.body)
+      main.current?.focus({ preventScroll: true });
+  }, [here]);
+  return (
+    <>
+      <a class="skip" href="#main">
+        To the content
+      </a>
+      <Header trial={trial} units={units} />
+      <Places places={places} />
+      <main id="main" ref={main} tabIndex={-1}>
+        {children}
+      </main>
+      <footer class="foot">
+        <p>
+          Findings speak of the pieces measured, with 95 % intervals. Work on live wiring belongs to licensed people
+          under your local code.
+        </p>
+        <p>Cupel: what is inside, against the label.</p>
+      </footer>
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+import type { CableFindings, Findings } from '../../../../findings/schema.ts';
+import type { Entry } from '../../../../journal/entry.ts';
+import { Figure } from '../../parts/figure.tsx';
+import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
+import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
+import { useWidth } from '../../parts/useWidth.ts';
+import { units } from '../../store/units.ts';
+import { CableSheet } from './cableSheet.tsx';
+import { Turn } from './cableTable.tsx';
+import { chartOf } from './chartOf.ts';
+import { columnsFor } from './columns.tsx';
+
+interface BlocksProps {
+  findings: Findings;
+  cables: readonly CableFindings[];
+  entries: readonly Entry[];
+  open: ReadonlySet<string>;
+}
+
+/** Width of a block before it has been measured, px. */
+const FIRST_BLOCK = 354;
+
+/** The cables as one block each, where a table has no room. Every chart has the same axis, so that they can be compared. */
+export function CableBlocks({ findings, cables, entries, open }: BlocksProps) {
+  const [first, width] = useWidth<HTMLDivElement>(FIRST_BLOCK);
+  const { rest } = columnsFor(cables, units.value);
+  const chart = chartOf(cables, width);
+  return (
+    <ul class="blocks">
+      {cables.map((cable, index) => (
+        <li key={cable.cable} class={open.has(cable.cable) ? 'open' : ''}>
+          <Turn cable={cable} open={open.has(cable.cable)} />
+          <div class="lead">
+            {cable.conductor_area === null ? (
+              <span class="unknown">No area yet: weigh it</span>
+            ) : (
+              <Figure of={cable.conductor_area} />
+            )}
+            <HeadlineOutcome cable={cable} />
+          </div>
+          <div class="bar" ref={index === 0 ? first : undefined}>
+            <IntervalAxis chart={chart} />
+            <IntervalRow chart={chart} cable={cable} />
+          </div>
+          <dl class="figures">
+            {rest.map((column) => (
+              <div key={column.id}>
+                <dt>
+                  {column.head} {column.unit}
+                </dt>
+                <dd>{column.cells[index]}</dd>
+              </div>
+            ))}
+          </dl>
+          {open.has(cable.cable) && (
+            <div id={`sheet-${cable.cable}`}>
+              <CableSheet findings={findings} cable={cable} entries={entries} />
+            </div>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

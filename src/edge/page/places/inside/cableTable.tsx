@@ -1,0 +1,107 @@
+import { Fragment } from 'preact';
+import type { CableFindings, Findings } from '../../../../findings/schema.ts';
+import type { Entry } from '../../../../journal/entry.ts';
+import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
+import { Name } from '../../parts/name.tsx';
+import { useWidth } from '../../parts/useWidth.ts';
+import { units } from '../../store/units.ts';
+import { CableSheet } from './cableSheet.tsx';
+import { chartOf } from './chartOf.ts';
+import { columnsFor } from './columns.tsx';
+import { turnCable } from './openCables.ts';
+
+interface CablesProps {
+  findings: Findings;
+  cables: readonly CableFindings[];
+  entries: readonly Entry[];
+  open: ReadonlySet<string>;
+}
+
+/** Width of the chart before it has been measured, px. */
+const FIRST_CHART = 266;
+
+/** The cables as one table, with the intervals drawn on one axis; each row opens to the cable's sheet. */
+export function CableTable({ findings, cables, entries, open }: CablesProps) {
+  const [chartHead, width] = useWidth<HTMLDivElement>(FIRST_CHART);
+  const { area, rest } = columnsFor(cables, units.value);
+  const chart = chartOf(cables, width);
+  const columns = 3 + rest.length;
+  return (
+    <table class="cables">
+      <caption class="hidden">What was found in each cable</caption>
+      <colgroup>
+        <col class="cable" />
+        <col class={area.id} />
+        <col class="chart" />
+        {rest.map((column) => (
+          <col key={column.id} class={column.id} />
+        ))}
+      </colgroup>
+      <thead>
+        <tr>
+          <th scope="col">Cable</th>
+          <th scope="col" class="number">
+            {area.head}
+            <br />
+            {area.unit}
+          </th>
+          <th scope="col" class="chart">
+            <span class="hidden">Interval against the limit</span>
+            <div ref={chartHead}>
+              <IntervalAxis chart={chart} />
+            </div>
+          </th>
+          {rest.map((column) => (
+            <th key={column.id} scope="col" class={column.number ? 'number' : ''}>
+              {column.head}
+              <br />
+              {column.unit}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {cables.map((cable, index) => (
+          <Fragment key={cable.cable}>
+            <tr class={open.has(cable.cable) ? 'open' : ''}>
+              <th scope="row">
+                <Turn cable={cable} open={open.has(cable.cable)} />
+              </th>
+              <td class="number key">{area.cells[index]}</td>
+              <td class="chart">
+                <IntervalRow chart={chart} cable={cable} />
+              </td>
+              {rest.map((column) => (
+                <td key={column.id} class={column.number ? 'number' : ''}>
+                  {column.cells[index]}
+                </td>
+              ))}
+            </tr>
+            {open.has(cable.cable) && (
+              <tr class="sheet-row" id={`sheet-${cable.cable}`}>
+                <td colSpan={columns}>
+                  <CableSheet findings={findings} cable={cable} entries={entries} />
+                </td>
+              </tr>
+            )}
+          </Fragment>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The name of a cable as the handle that opens and closes its sheet. */
+export function Turn({ cable, open }: { cable: CableFindings; open: boolean }) {
+  return (
+    <button
+      type="button"
+      class="turn"
+      aria-expanded={open}
+      aria-controls={open ? `sheet-${cable.cable}` : undefined}
+      onClick={() => turnCable(cable.cable)}
+    >
+      <Name>{cable.name || cable.cable}</Name>
+    </button>
+  );
+}

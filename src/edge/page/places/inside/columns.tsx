@@ -1,0 +1,118 @@
+import type { ComponentChildren } from 'preact';
+import type { CableFindings, Measured } from '../../../../findings/schema.ts';
+import { metalClaim, sizeClaim } from '../../../../report/cableOutcome.ts';
+import type { DisplayUnits } from '../../../../units/display.ts';
+import { columnFigures } from '../../parts/columnFigures.ts';
+import { FigureOf, unitHead } from '../../parts/figure.tsx';
+import { OutcomeWord } from '../../parts/outcomeWord.tsx';
+
+/** One column of the table of cables; the same list gives the lines of a block where there is no room for a table. */
+export interface Column {
+  /** Names the column in the style sheet. */
+  id: string;
+  head: string;
+  /** Second line of the head: the unit, or empty. */
+  unit: string;
+  number: boolean;
+  /** One cell per cable, in the order of the cables. */
+  cells: ComponentChildren[];
+}
+
+/** The columns for these cables in the units that were chosen; `area` stands before the chart, `rest` after it. */
+export function columnsFor(cables: readonly CableFindings[], units: DisplayUnits): { area: Column; rest: Column[] } {
+  const figures = (
+    id: string,
+    head: string,
+    unit: string,
+    of: (cable: CableFindings) => Measured | null,
+    percent = false,
+  ): Column => ({
+    id,
+    head,
+    unit,
+    number: true,
+    cells: columnFigures(cables.map(of), units, percent).map((text) =>
+      text === null ? <NotMeasured /> : <FigureOf text={text} unit={false} />,
+    ),
+  });
+  const words = (id: string, head: string, cell: (cable: CableFindings) => ComponentChildren): Column => ({
+    id,
+    head,
+    unit: '',
+    number: false,
+    cells: cables.map(cell),
+  });
+  const area = figures(
+    'area',
+    'Metal area',
+    unitHead('mm2', { ...units, area: 'mm2' }),
+    (cable) => cable.conductor_area,
+  );
+  const gauge = gaugeColumn(cables, units);
+  const byGauge = units.area === 'awg';
+  return {
+    area: byGauge ? { ...gauge, head: 'Metal area' } : area,
+    rest: [
+      byGauge ? { ...area, head: 'Area' } : gauge,
+      figures('copper', 'Of the label’s', 'copper, %', (cable) => cable.copper_of_claim, true),
+      words('size', 'Size claim', sizeCell),
+      words('metal', 'Metal found', (cable) => cable.metal_found ?? <span class="unknown">not settled</span>),
+      words('metal-claim', 'Metal claim', metalCell),
+      figures(
+        'ohms',
+        'Resistance',
+        `${unitHead('mohm/m', units)} at ${units.temperature === 'F' ? '68 °F' : '20 °C'}`,
+        (cable) => cable.resistance_20C,
+      ),
+      figures('wall', 'Wall', unitHead('mm', units), (cable) => cable.wall?.mean ?? null),
+      figures('section', 'Metal in', 'section, %', (cable) => cable.metal_of_section, true),
+    ],
+  };
+}
+
+/** Sizes are counted 1, 1/0, 2/0 from here on. */
+const LEAST_GAUGE_NUMBER = 1;
+
+/** The gauge as a number down to 1; above that the trade's own words, because a gauge of −0.4 says nothing to anybody. */
+function gaugeColumn(cables: readonly CableFindings[], units: DisplayUnits): Column {
+  const isNumber = (cable: CableFindings) =>
+    cable.effective_awg !== null && cable.effective_awg.value >= LEAST_GAUGE_NUMBER;
+  const texts = columnFigures(
+    cables.map((cable) => (isNumber(cable) ? cable.effective_awg : null)),
+    units,
+  );
+  const cells = cables.map((cable, index) => {
+    const text = texts[index];
+    if (text != null) return <FigureOf text={text} unit={false} />;
+    return cable.effective_gauge_text === null ? (
+      <NotMeasured />
+    ) : (
+      <span class="gauge-words">{cable.effective_gauge_text}</span>
+    );
+  });
+  return { id: 'gauge', head: 'Gauge', unit: 'AWG', number: true, cells };
+}
+
+function sizeCell(cable: CableFindings): ComponentChildren {
+  const claim = sizeClaim(cable);
+  if (claim !== null) return <OutcomeWord claim={claim} />;
+  return <span class="unknown">{cable.label.vague ? 'label is vague' : 'none'}</span>;
+}
+
+function metalCell(cable: CableFindings): ComponentChildren {
+  const claim = metalClaim(cable);
+  return claim === null ? (
+    <span class="unknown">none</span>
+  ) : (
+    <OutcomeWord claim={claim} copperShare={cable.copper_share?.value ?? null} />
+  );
+}
+
+function NotMeasured() {
+  return (
+    <span class="unknown">
+      <span aria-hidden="true">–</span>
+      <span class="hidden">not measured</span>
+    </span>
+  );
+}

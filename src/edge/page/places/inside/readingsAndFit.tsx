@@ -1,0 +1,80 @@
+import type { CableFindings } from '../../../../findings/schema.ts';
+import type { Entry } from '../../../../journal/entry.ts';
+import { plainText } from '../../../../report/figures.ts';
+import { residualSpan } from '../../../../report/sheetStrips.ts';
+import { ResidualStrip } from '../../parts/pictures.tsx';
+import { typedReadings } from '../../store/typedReadings.ts';
+
+/** The readings of one cable, how far each stands from what the others foretell, and all of them as typed. */
+export function ReadingsAndFit({ cable, entries }: { cable: CableFindings; entries: readonly Entry[] }) {
+  const span = residualSpan(cable.residuals.map((row) => row.residual));
+  return (
+    <section>
+      <h3>Readings, and how far each stands from the rest</h3>
+      {cable.residuals.length === 0 ? (
+        <p class="note">Nothing has been measured on this piece yet.</p>
+      ) : (
+        <table class="small">
+          <thead>
+            <tr>
+              <th scope="col">Quantity</th>
+              <th scope="col" class="number">
+                n
+              </th>
+              <th scope="col" class="number">
+                mean
+              </th>
+              <th scope="col" class="strip">
+                marks at ± 2 u
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {cable.residuals.map((row) => (
+              <tr key={`${row.quantity} ${row.specimen} ${row.text}`}>
+                <th scope="row">{row.text}</th>
+                <td class="number">{row.n}</td>
+                <td class="number">{plainText(row.mean, row.unit)}</td>
+                <td class="strip">
+                  <ResidualStrip residual={row.residual} span={span} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {cable.consistency !== null && <p class="note">{cable.consistency.sentence}</p>}
+      {cable.consistency?.recheck != null && (
+        <p>
+          <b>Take again: {cable.consistency.recheck.replaceAll('_', ' ')}.</b>
+        </p>
+      )}
+      <AsTyped cable={cable} entries={entries} />
+    </section>
+  );
+}
+
+function AsTyped({ cable, entries }: { cable: CableFindings; entries: readonly Entry[] }) {
+  const readings = typedReadings(entries, cable.cable);
+  if (readings.length === 0) return null;
+  return (
+    <details>
+      <summary>The {readings.length === 1 ? 'one reading' : `${readings.length} readings`} as typed</summary>
+      <ul class="typed">
+        {readings.map((reading) => (
+          <li key={reading.reading}>
+            <span>
+              {reading.specimen}, {reading.quantity}
+            </span>
+            <span>{reading.standing === 'counted' ? <b>{reading.typed}</b> : <s>{reading.typed}</s>}</span>
+            <span class="note">
+              {reading.circumstances}
+              {reading.standing !== 'counted' &&
+                ` ${reading.standing}${reading.why === '' ? '' : `: “${reading.why}”`}`}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,47 @@
+import { type Assay, drawAgain, stopDrawing } from '../../store/assay.ts';
+
+/** How far the computing is, and the way to stop it; once done, what the figures were held against. Always one line. */
+export function Working({ now }: { now: Assay }) {
+  if (now.stage === 'done') return <p class="held note">{heldSentence(now)}</p>;
+  if (now.stage === 'failed') {
+    return (
+      <p class="trouble-sentence" role="alert">
+        {now.sentence}
+      </p>
+    );
+  }
+  if (now.stage === 'stopped') {
+    return (
+      <p class="working">
+        Stopped. The figures below are the closed form, not yet held against random draws.
+        <button type="button" class="link" onClick={() => void drawAgain()}>
+          Go on
+        </button>
+      </p>
+    );
+  }
+  return (
+    <p class="working" role="status">
+      <progress aria-label={WORDS[now.stage]} />
+      {WORDS[now.stage]}
+      {now.drawn > 0 && ` ${now.drawn.toLocaleString('en')} so far.`}
+      {now.stage === 'drawing' && (
+        <button type="button" class="link" onClick={stopDrawing}>
+          Stop
+        </button>
+      )}
+    </p>
+  );
+}
+
+function heldSentence({ entries, findings }: Assay): string {
+  const draws = findings?.engine.draws ?? 0;
+  const from = `From ${entries.length.toLocaleString('en')} entries`;
+  return draws > 0 ? `${from}, held against ${draws.toLocaleString('en')} random draws.` : `${from}.`;
+}
+
+const WORDS = {
+  fetching: 'Fetching the entries.',
+  computing: 'Computing.',
+  drawing: 'Holding the figures against random draws.',
+};

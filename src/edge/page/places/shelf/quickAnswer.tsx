@@ -1,0 +1,134 @@
+import type { CableFindings } from '../../../../findings/schema.ts';
+import { sectionDrawing } from '../../../../report/section/sectionDrawing.ts';
+import { type SectionInput, sectionInput } from '../../../../report/section/sectionInput.ts';
+import { reach, sectionRadii } from '../../../../report/section/sectionRadii.ts';
+import { variablesTheme } from '../../../../report/theme.ts';
+import { Figure } from '../../parts/figure.tsx';
+import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
+import { Picture } from '../../parts/picture.tsx';
+import { keepAsTrial, keepTrouble, quickAnswer } from '../../store/sixFields.ts';
+
+/** Diameter that the one drawing is fitted to, px. */
+const DRAWN = 230;
+
+/** The answer about one cable: cut face, sentence, figures, and what each blank field costs. */
+export function QuickAnswer() {
+  const now = quickAnswer.value;
+  const cable = now.findings?.cables[0] ?? null;
+  if (now.sentence !== '') {
+    return (
+      <div class="answer">
+        <p class="trouble-sentence" role="alert">
+          {now.sentence}
+        </p>
+      </div>
+    );
+  }
+  if (cable === null) return <NothingYet />;
+  return (
+    <div class="answer" aria-busy={now.busy}>
+      <Face cable={cable} />
+      <p class="said" aria-live="polite">
+        {cable.sentence}
+      </p>
+      <KeyFigures cable={cable} />
+      <Blanks cable={cable} />
+      <div class="buttons">
+        <button type="button" class="button" onClick={() => void keepAsTrial()}>
+          Keep as the start of a trial
+        </button>
+      </div>
+      {keepTrouble.value !== '' && <p role="alert">{keepTrouble.value}</p>}
+    </div>
+  );
+}
+
+/** Before anything was typed: what each reading will settle. */
+function NothingYet() {
+  return (
+    <div class="answer">
+      <p class="said">The answer stands here as soon as there is a label and one reading.</p>
+      <dl class="figures settles">
+        <div>
+          <dt>Label, mass and length</dt>
+          <dd>whether the piece can hold the label’s copper at all</dd>
+        </div>
+        <div>
+          <dt>With ohms and contacts</dt>
+          <dd>which metal it is, and its area to a few per cent</dd>
+        </div>
+        <div>
+          <dt>With the temperature</dt>
+          <dd>the same, no longer blurred by a warm or cold bench</dd>
+        </div>
+      </dl>
+    </div>
+  );
+}
+
+function Face({ cable }: { cable: CableFindings }) {
+  const input = sectionInput(cable);
+  return (
+    <div class="drawing">
+      <Picture
+        svg={sectionDrawing(input, { scalePxPerMm: scaleFor(input), theme: variablesTheme, showTicks: true }).svg}
+      />
+    </div>
+  );
+}
+
+/** A whole number of px per mm that fits the drawing's room. */
+function scaleFor(input: SectionInput): number {
+  const radius = reach(sectionRadii(input));
+  return radius === null ? 1 : Math.max(1, Math.floor(DRAWN / (2 * radius)));
+}
+
+function KeyFigures({ cable }: { cable: CableFindings }) {
+  return (
+    <dl class="key">
+      <div>
+        <dt>Metal area</dt>
+        <dd>{cable.conductor_area === null ? '–' : <Figure of={cable.conductor_area} />}</dd>
+      </div>
+      <div>
+        <dt>Of the label’s copper</dt>
+        <dd>{cable.copper_of_claim === null ? '–' : <Figure of={cable.copper_of_claim} percent />}</dd>
+      </div>
+      <div>
+        <dt>Gauge</dt>
+        <dd class="words">{cable.effective_gauge_text ?? '–'}</dd>
+      </div>
+      <div>
+        <dt>Metal</dt>
+        <dd class="words">{cable.metal_found ?? 'not settled'}</dd>
+      </div>
+      <div>
+        <dt>Against the label</dt>
+        <dd class="words">
+          <HeadlineOutcome cable={cable} />
+        </dd>
+      </div>
+    </dl>
+  );
+}
+
+/** What the blank fields and unknown tools did to the answer, and what would help most. */
+function Blanks({ cable }: { cable: CableFindings }) {
+  const lines = [...cable.missing, ...cable.assumed];
+  return (
+    <>
+      {cable.next_reading !== null && (
+        <p>
+          <b>One more measurement.</b> {cable.next_reading.text}
+        </p>
+      )}
+      {lines.length > 0 && (
+        <ul class="notes note">
+          {lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}

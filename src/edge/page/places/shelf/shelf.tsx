@@ -1,0 +1,33 @@
+import { useEffect } from 'preact/hooks';
+import { numberWordFirst } from '../../../../report/words/numberWords.ts';
+import { Frame } from '../../parts/frame.tsx';
+import { loadShelf, shelf } from '../../store/shelf.ts';
+import { BringIn } from './bringIn.tsx';
+import { SixFields } from './sixFields.tsx';
+import { TrialList } from './trialList.tsx';
+
+/** The first place: all trials, one cable in six fields, and the door for readings from elsewhere. */
+export function Shelf() {
+  useEffect(() => {
+    void loadShelf();
+  }, []);
+  return (
+    <Frame title="Shelf" places={[{ name: 'Shelf', href: '/', here: true, state: '' }]} units>
+      <h1>{sentence()}</h1>
+      <TrialList />
+      <SixFields />
+      <BringIn />
+    </Frame>
+  );
+}
+
+/** The place's sentence: what stands here and what to do with it. */
+function sentence(): string {
+  const now = shelf.value;
+  if (now.state === 'loading') return 'Looking at the shelf.';
+  if (now.state === 'failed') return 'The shelf cannot be read just now.';
+  if (now.trials.length === 0) return 'The shelf is empty. Ask about one cable below, or bring your readings in.';
+  if (now.trials.length === 1)
+    return 'One trial stands on the shelf. Open it, ask about a single cable, or bring readings in.';
+  return `${numberWordFirst(now.trials.length)} trials stand on the shelf. Open one, ask about a single cable, or bring readings in.`;
+}

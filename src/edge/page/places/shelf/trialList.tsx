@@ -1,0 +1,66 @@
+import { Name } from '../../parts/name.tsx';
+import type { TrialLine } from '../../store/api.ts';
+import { addressOf } from '../../store/routeOf.ts';
+import { loadShelf, shelf } from '../../store/shelf.ts';
+
+/** All trials on the shelf, the latest first. */
+export function TrialList() {
+  const now = shelf.value;
+  if (now.state === 'loading') return <p class="note">Asking the bench computer …</p>;
+  if (now.state === 'failed') {
+    return (
+      <div class="trouble-sentence" role="alert">
+        <p>{now.sentence}</p>
+        <button type="button" class="link" onClick={() => void loadShelf()}>
+          Ask again
+        </button>
+      </div>
+    );
+  }
+  if (now.trials.length === 0) return null;
+  return (
+    <table class="trials">
+      <thead>
+        <tr>
+          <th scope="col">Trial</th>
+          <th scope="col">Where</th>
+          <th scope="col" class="number">
+            Cables
+          </th>
+          <th scope="col" class="number">
+            Entries
+          </th>
+          <th scope="col" class="number">
+            Opened
+          </th>
+        </tr>
+      </thead>
+      <tbody>{[...now.trials].sort(latestFirst).map(Line)}</tbody>
+    </table>
+  );
+}
+
+function Line(line: TrialLine) {
+  const href = addressOf({ place: 'inside', trial: line.trial, cable: null });
+  return (
+    <tr key={line.trial}>
+      <th scope="row">
+        <a href={href}>
+          <Name>{line.title || line.trial}</Name>
+        </a>
+      </th>
+      <td class={line.place === '' ? 'empty' : ''}>
+        <bdi dir="auto">{line.place}</bdi>
+      </td>
+      <td class="number" data-unit="cables">
+        {line.cables}
+      </td>
+      <td class="number" data-unit="entries">
+        {line.entries}
+      </td>
+      <td class="number">{line.openedOn?.slice(0, 10) ?? ''}</td>
+    </tr>
+  );
+}
+
+const latestFirst = (a: TrialLine, b: TrialLine) => (b.openedOn ?? '').localeCompare(a.openedOn ?? '');

@@ -1,0 +1,27 @@
+/** The worker's own script: hears a question, does the job, answers. */
+import { assayJob } from './assayJob.ts';
+import type { Answered, Asked } from './jobs.ts';
+import { packJob } from './packJob.ts';
+import { readJob } from './readJob.ts';
+
+const post = (answered: Answered) => postMessage(answered);
+
+addEventListener('message', (event: MessageEvent<Asked>) => {
+  const asked = event.data;
+  try {
+    post({ number: asked.number, ok: true, answer: done(asked) });
+  } catch (error) {
+    post({ number: asked.number, ok: false, sentence: error instanceof Error ? error.message : String(error) });
+  }
+});
+
+function done(asked: Asked) {
+  switch (asked.kind) {
+    case 'assay':
+      return assayJob(asked.ask, (drawn) => post({ number: asked.number, drawn }));
+    case 'read':
+      return readJob(asked.ask);
+    case 'pack':
+      return packJob(asked.ask);
+  }
+}

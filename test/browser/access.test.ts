@@ -1,0 +1,60 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { accessibilityBreaches } from './support/axe.ts';
+import { type Bench, startBench } from './support/bench.ts';
+import { waitForFindings } from './support/findings.ts';
+
+let bench: Bench;
+const INSIDE = '/trial/fenwater-2-awg/inside#quill';
+
+beforeAll(async () => {
+  bench = await startBench();
+});
+afterAll(() => bench.stop());
+
+const LOOKS = (['light', 'dark'] as const).flatMap((colorScheme) =>
+  [1440, 390].map((width) => ({ colorScheme, width })),
+);
+
+describe.each(LOOKS)('$colorScheme at $width px', (look) => {
+  it('the shelf breaks no rule of WCAG 2.2 AA', async () => {
+    const { page } = await bench.open('/', look);
+    await page.getByRole('link', { name: /Six 2 AWG/ }).waitFor();
+    await page.getByLabel('Mass of the bare conductor').fill('300 mm');
+    await page.getByLabel('What the label says').fill('2 AWG');
+    await page.locator('#six-mass-trouble').waitFor();
+    expect(await accessibilityBreaches(page)).toEqual([]);
+  });
+
+  it('inside breaks no rule of WCAG 2.2 AA, with a sheet and all folds open', async () => {
+    const { page } = await bench.open(INSIDE, look);
+    await waitForFindings(page);
+    for (const fold of await page.locator('details:not([open]) > summary').all()) await fold.click();
+    expect(await accessibilityBreaches(page)).toEqual([]);
+  });
+});
+
+describe.each(['/', INSIDE])('%s', (path) => {
+  it('never scrolls sideways, from 320 px up', async () => {
+    for (const width of [320, 360, 560, 900, 1280, 1440, 3840]) {
+      const { page, context } = await bench.open(path, { width });
+      if (path !== '/') await waitForFindings(page);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+        `${width} px`,
+      ).toBeLessThanOrEqual(0);
+      await context.close();
+    }
+  });
+
+  it('gives every control at least 24 px, and the main ones 44', async () => {
+    const { page } = await bench.open(path, { width: 390 });
+    if (path !== '/') await waitForFindings(page);
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll('main button, main select, main summary, .places a, .header a')]
+        .filter((control) => control.getBoundingClientRect().height > 0)
+        .filter((control) => control.getBoundingClientRect().height < (control.matches('.sheet summary') ? 24 : 44))
+        .map((control) => control.textContent),
+    );
+    expect(small).toEqual([]);
+  });
+});

@@ -1,0 +1,98 @@
+import { readFileSync } from 'node:fs';
+import { unzipSync } from 'fflate';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Bench, startBench } from './support/bench.ts';
+import { waitForFindings } from './support/findings.ts';
+
+let bench: Bench;
+const INSIDE = '/trial/fenwater-2-awg/inside';
+
+beforeAll(async () => {
+  bench = await startBench();
+});
+afterAll(() => bench.stop());
+
+describe('inside a trial', () => {
+  it('shows the six cables with their outcomes, and the control piece apart', async () => {
+    const { page, troubles } = await bench.open(INSIDE);
+    await waitForFindings(page);
+    expect(await page.locator('.cables > tbody > tr').count()).toBe(6);
+    expect(await page.locator('.faces li').count()).toBe(6);
+    for (const outcome of await page.locator('.faces .outcome').allInnerTexts()) {
+      expect(outcome).toMatch(/^(meets|falls short|not settled)/);
+    }
+    expect(await page.locator('.control').textContent()).toContain('House wire');
+    expect(await page.locator('.cables').textContent()).not.toContain('House wire');
+    expect(troubles).toEqual([]);
+  });
+
+  it('opens and closes a sheet by keyboard, and keeps it through a reload', async () => {
+    const { page } = await bench.open(INSIDE);
+    await waitForFindings(page);
+    const turn = page.getByRole('button', { name: /Quill/ });
+    await turn.focus();
+    await page.keyboard.press('Enter');
+    expect(await turn.getAttribute('aria-expanded')).toBe('true');
+    await page.getByText('Where the limits come from').waitFor();
+    expect(page.url()).toMatch(/#quill$/);
+    await page.reload();
+    await waitForFindings(page);
+    expect(await page.getByRole('button', { name: /Quill/ }).getAttribute('aria-expanded')).toBe('true');
+    await page.getByRole('button', { name: /Quill/ }).focus();
+    await page.keyboard.press('Space');
+    expect(await page.locator('.sheet').count()).toBe(0);
+  });
+
+  it('goes back to the shelf and forth again', async () => {
+    const { page } = await bench.open('/');
+    await page.getByRole('link', { name: /Six 2 AWG/ }).click();
+    await waitForFindings(page);
+    await page.goBack();
+    await page.getByRole('heading', { name: 'One cable, six fields' }).waitFor();
+    await page.goForward();
+    await waitForFindings(page);
+    expect(new URL(page.url()).pathname).toBe(INSIDE);
+  });
+
+  it('shows other units without a new reading, and remembers them', async () => {
+    const { page } = await bench.open(INSIDE);
+    await waitForFindings(page);
+    const wall = page.locator('.cables > tbody > tr').first().locator('td').nth(8);
+    const inMillimetres = (await wall.textContent()) ?? '';
+    await page.getByLabel('inches').check();
+    const inInches = (await wall.textContent()) ?? '';
+    expect(Number.parseFloat(inMillimetres)).toBeCloseTo(25.4 * Number.parseFloat(inInches), 0);
+    await page.reload();
+    await waitForFindings(page);
+    expect(await wall.textContent()).toBe(inInches);
+    expect(await page.getByLabel('inches').isChecked()).toBe(true);
+  });
+
+  it('puts two cables side by side', async () => {
+    const { page } = await bench.open(`${INSIDE}#brackenfell`);
+    await waitForFindings(page);
+    const choice = page.getByLabel('Put beside another cable');
+    await choice.selectOption('saltmarsh');
+    await page.getByText(/more metal than/).waitFor();
+  });
+
+  it('hands out the data as a .zip with its findings', async () => {
+    const { page } = await bench.open(INSIDE);
+    await waitForFindings(page);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save the data as .zip' }).click(),
+    ]);
+    const files = unzipSync(readFileSync(await download.path()));
+    expect(Object.keys(files).sort()).toContain('readings.csv');
+    expect(JSON.parse(new TextDecoder().decode(files['findings.json'])).trial).toBe('fenwater-2-awg');
+  });
+
+  it('answers an unknown trial with a sentence', async () => {
+    const { page } = await bench.open('/trial/nobody/inside');
+    await page.getByRole('alert').waitFor();
+    expect(await page.getByRole('alert').textContent()).toContain('nobody');
+    await page.getByRole('link', { name: 'Back to the shelf' }).click();
+    await page.getByRole('heading', { name: 'One cable, six fields' }).waitFor();
+  });
+});

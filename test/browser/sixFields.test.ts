@@ -1,0 +1,96 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Bench, startBench } from './support/bench.ts';
+import { waitForFindings } from './support/findings.ts';
+
+let bench: Bench;
+
+beforeAll(async () => {
+  bench = await startBench({ demo: false });
+});
+afterAll(() => bench.stop());
+
+/** An invented honest 2 AWG: 33.6 mm² of copper, laid up 3 %. */
+const HONEST = {
+  'What the label says': '2 AWG OFC',
+  'Mass of the bare conductor': '95.6 g',
+  'Length that was weighed': '300 mm',
+  Ohms: '0.76 mohm',
+  'Length between the voltage contacts': '1500 mm',
+  'Temperature of the copper': '20 C',
+};
+
+async function fill(page: Page, fields: Record<string, string>): Promise<void> {
+  for (const [label, text] of Object.entries(fields)) await page.getByLabel(label, { exact: false }).fill(text);
+}
+
+const answer = (page: Page) => page.locator('.six .answer');
+
+describe('one cable, six fields', () => {
+  it('answers while they are typed', async () => {
+    const { page, troubles } = await bench.open('/');
+    await fill(page, HONEST);
+    await answer(page)
+      .getByText(/copper/)
+      .first()
+      .waitFor();
+    await page.waitForFunction(() => /34\.\d/.test(document.querySelector('.six .answer .key')?.textContent ?? ''));
+    expect(await answer(page).locator('.drawing svg').count()).toBe(1);
+    expect(await answer(page).locator('.key').textContent()).toContain('meets');
+    expect(troubles).toEqual([]);
+  });
+
+  it('widens the answer when the temperature is blank, and says so', async () => {
+    const { page } = await bench.open('/');
+    await fill(page, HONEST);
+    await page.waitForFunction(() => /34\.\d/.test(document.querySelector('.six .answer .key')?.textContent ?? ''));
+    const sharp = await plusMinus(page);
+    await page.getByLabel('Temperature of the copper').fill('');
+    await answer(page)
+      .getByText(/0 to 35 °C/)
+      .waitFor();
+    expect(await plusMinus(page)).toBeGreaterThan(sharp);
+  });
+
+  it('reads other units as the same cable', async () => {
+    const { page } = await bench.open('/');
+    await fill(page, HONEST);
+    await page.waitForFunction(() => /34\.\d/.test(document.querySelector('.six .answer .key')?.textContent ?? ''));
+    await fill(page, { 'Mass of the bare conductor': '3.372 oz', 'Length that was weighed': '11 13/16 in' });
+    await page.waitForFunction(() => document.querySelector('.six .answer')?.getAttribute('aria-busy') === 'false');
+    expect(await answer(page).locator('.key').textContent()).toMatch(/3[45]\.\d/);
+  });
+
+  it('says under the field what was found and what was expected', async () => {
+    const { page } = await bench.open('/');
+    await page.getByLabel('Mass of the bare conductor').fill('300 mm');
+    const field = page.getByLabel('Mass of the bare conductor');
+    await page.locator('#six-mass-trouble').waitFor();
+    expect(await page.locator('#six-mass-trouble').textContent()).toMatch(
+      /Found "300 mm" \(a length\); expected a mass/,
+    );
+    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    await field.fill('95.6 g');
+    await page.waitForFunction(() => document.querySelector('#six-mass-trouble') === null);
+    expect(await field.getAttribute('aria-invalid')).toBeNull();
+  });
+
+  it('keeps the cable as the start of a trial, as it was typed', async () => {
+    const { page } = await bench.open('/');
+    await fill(page, { ...HONEST, 'Mass of the bare conductor': '95,6 gr' });
+    await page.getByRole('button', { name: 'Keep as the start of a trial' }).click();
+    await page.waitForURL(/\/trial\/.+\/inside/);
+    await waitForFindings(page);
+    expect(await page.locator('.faces li').count()).toBe(1);
+    const [line] = await bench.store.trials();
+    const entries = await bench.store.entries(line!.trial);
+    const mass = entries.find((entry) => entry.body.quantity === 'conductor_mass');
+    expect(mass?.body).toMatchObject({ value: '95,6', unit: 'gr' });
+  });
+});
+
+/** The number after ± of the metal area. */
+async function plusMinus(page: Page): Promise<number> {
+  const text = await answer(page).locator('.key .figure span').first().textContent();
+  return Number.parseFloat((text ?? '').replace(/[^\d.]/g, ''));
+}

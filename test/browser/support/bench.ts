@@ -1,0 +1,96 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { demoFolder, pageFolder, projectRoot } from '../../../src/edge/files/projectRoot.ts';
+import { readFolder } from '../../../src/edge/files/readFolder.ts';
+import { benchApp } from '../../../src/edge/server/app.ts';
+import { listen } from '../../../src/edge/server/listen.ts';
+import { openMemoryStore } from '../../../src/edge/store/memory/open.ts';
+import type { Store } from '../../../src/edge/store/store.ts';
+import { readPackage } from '../../../src/report/package/readPackage.ts';
+
+const BROWSER_ARGUMENTS = [
+  '--headless=new',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** Places where a Chromium usually lies; CHROME_PATH comes first. */
+const USUAL_BROWSERS = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+
+/** A bench with the demo on its shelf, and a browser to look at it. */
+export interface Bench {
+  address: string;
+  store: Store;
+  browser: Browser;
+  /** A fresh page. Errors of the page end up in `troubles`. */
+  open(path: string, look?: Look): Promise<Opened>;
+  stop(): Promise<void>;
+}
+
+export interface Look {
+  width?: number;
+  height?: number;
+  colorScheme?: 'light' | 'dark';
+}
+
+export interface Opened {
+  page: Page;
+  context: BrowserContext;
+  /** Uncaught errors, and what the browser itself complained of. */
+  troubles: string[];
+}
+
+/** Builds the page when its sources changed, serves it over a forgetful store, and starts the browser. */
+export async function startBench({ demo = true }: { demo?: boolean } = {}): Promise<Bench> {
+  execFileSync(process.execPath, [join(projectRoot(), 'scripts', 'build.mjs')], { stdio: 'inherit' });
+  const store = openMemoryStore();
+  if (demo) {
+    const read = readPackage(readFolder(demoFolder()), { now: new Date().toISOString() });
+    await store.append(read.trial, read.entries);
+  }
+  let port = 0;
+  const server = await listen(benchApp({ store, pageFolder: pageFolder(), port: () => port }), 0);
+  port = server.port;
+  const browser = await chromium.launch({ executablePath: browserPath(), args: BROWSER_ARGUMENTS });
+  return {
+    address: server.address,
+    store,
+    browser,
+    open: (path, look = {}) => openPage(browser, `${server.address}${path}`, look),
+    async stop() {
+      await browser.close();
+      await server.stop();
+    },
+  };
+}
+
+async function openPage(browser: Browser, address: string, look: Look): Promise<Opened> {
+  const context = await browser.newContext({
+    viewport: { width: look.width ?? 1440, height: look.height ?? 1000 },
+    colorScheme: look.colorScheme ?? 'light',
+    reducedMotion: 'reduce',
+    acceptDownloads: true,
+  });
+  const page = await context.newPage();
+  const troubles: string[] = [];
+  page.on('pageerror', (error) => troubles.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') troubles.push(message.text());
+  });
+  await page.goto(address);
+  await page.waitForSelector('h1');
+  return { page, context, troubles };
+}
+
+function browserPath(): string {
+  const found = [process.env.CHROME_PATH ?? '', ...USUAL_BROWSERS].find((path) => path !== '' && existsSync(path));
+  if (found === undefined) throw new Error('No Chromium was found; name one in CHROME_PATH.');
+  return found;
+}
