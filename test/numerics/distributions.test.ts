@@ -20,6 +20,18 @@ const run = { seed: 20261125, numRuns: 300 };
 const anyDof = fc.double({ min: 0.3, max: 500, noNaN: true });
 const anyP = fc.double({ min: 1e-10, max: 1 - 1e-10, noNaN: true });
 
+describe('the examples in the documentation', () => {
+  it.each([
+    [normalCdf(1.4), 0.919243340766229],
+    [normalQuantile(0.975), 1.959963984540054],
+    [studentTCdf(2.228138851986275, 10), 0.975],
+    [studentTQuantile(0.975, 9), 2.262157162798205],
+    [chiSquareUpperTail(3.841458820694124, 1), 0.05],
+  ])('%d', (got, printed) => {
+    expectClose(got, printed, { relative: 1e-14 });
+  });
+});
+
 describe('the ends of the range', () => {
   it('probabilities 0 and 1, infinite arguments', () => {
     const infinity = Number.POSITIVE_INFINITY;
