@@ -1,6 +1,6 @@
 import type { SharedInput } from '../methods/assay/row.ts';
 import { COPPER_ALPHA, MASS_RESISTIVITY_OF_COPPER } from '../methods/metal/constants.ts';
-import { measuredFromU } from './measured.ts';
+import { measuredFromU, plusMinus } from './measured.ts';
 import type { CableReadings } from './rows/rowsOfTrial.ts';
 import type { Control } from './schema.ts';
 
@@ -38,8 +38,7 @@ export function controlOf(c: CableReadings, inputs: readonly SharedInput[], leve
   const expected = MASS_RESISTIVITY_OF_COPPER * 1e3;
   const distance = (found.value - expected) / Math.hypot(found.u, WIRE_SPREAD * expected);
   const agrees = Math.abs(distance) <= AGREES_WITHIN;
-  const half = (found.interval[1] - found.interval[0]) / 2;
-  const figure = `${found.value.toFixed(4)} ± ${half.toFixed(4)} Ω·g/m²`;
+  const figure = `${found.value.toFixed(4)} ± ${plusMinus(found).toFixed(4)} Ω·g/m²`;
   return {
     cable: c.cable.cable,
     mass_resistivity: found,

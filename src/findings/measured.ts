@@ -50,3 +50,8 @@ export function mapped(m: Measured, unit: string, f: (x: number) => number, slop
   const [a, b] = [f(m.interval[0]), f(m.interval[1])];
   return { ...m, unit, value: f(m.value), u: Math.abs(slope(m.value)) * m.u, interval: a < b ? [a, b] : [b, a] };
 }
+
+/** The ± as it is shown: the larger distance from the value to an end of its interval, so that it never promises too much. */
+export function plusMinus({ value, interval }: Pick<Measured, 'value' | 'interval'>): number {
+  return Math.max(interval[1] - value, value - interval[0], 0);
+}

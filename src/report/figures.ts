@@ -1,3 +1,4 @@
+import { plusMinus as halfWidth } from '../findings/measured.ts';
 import type { Measured } from '../findings/schema.ts';
 import { formatMeasured, formatPlain } from '../units/digits.ts';
 import { CIRCULAR_MIL, FOOT, INCH } from '../units/exactFactors.ts';
@@ -105,11 +106,6 @@ export function plainText(value: number, unit: string): string {
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '');
   return unit === '' || unit === '1' ? text : `${text} ${unitSymbol(unit)}`;
-}
-
-/** The larger of the two sides of an interval about its value. */
-export function halfWidth({ value, interval }: Pick<Measured, 'value' | 'interval'>): number {
-  return Math.max(interval[1] - value, value - interval[0], 0);
 }
 
 type Shown = Pick<Measured, 'value' | 'interval' | 'unit'>;

@@ -1,14 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { plusMinus as halfWidth } from '../../src/findings/measured.ts';
 import type { Measured } from '../../src/findings/schema.ts';
 import { figureColumn } from '../../src/report/figureColumn.ts';
-import {
-  countText,
-  type FigureUnits,
-  halfWidth,
-  measuredText,
-  percentText,
-  plainText,
-} from '../../src/report/figures.ts';
+import { countText, type FigureUnits, measuredText, percentText, plainText } from '../../src/report/figures.ts';
 import { measured } from '../fixtures/findings/build.ts';
 
 const cases: [string, Measured | null, FigureUnits, string][] = [

@@ -1,4 +1,5 @@
 import type { ReadLabel } from '../claims/label.ts';
+import { plusMinus } from '../measured.ts';
 import type { CableFindings, Claim } from '../schema.ts';
 
 type Parts = Pick<
@@ -16,9 +17,9 @@ type Parts = Pick<
 
 const percent = (x: number) => `${Math.round(100 * x)} %`;
 
-/** `103 ± 1 %`, the ± being half the interval, to whole per cent or to a tenth when it is smaller. */
+/** `103 ± 1 %`, to whole per cent or to a tenth when the ± is smaller. */
 function share(m: { value: number; interval: [number, number] }): string {
-  const half = ((m.interval[1] - m.interval[0]) / 2) * 100;
+  const half = plusMinus(m) * 100;
   const digits = half < 0.95 ? 1 : 0;
   return `${(100 * m.value).toFixed(digits)} ± ${half.toFixed(digits)} %`;
 }

@@ -1,4 +1,4 @@
-import { type Component, mixtureInterval } from '../../numerics/mixture.ts';
+import { type Component, mixtureInterval, mixtureMean } from '../../numerics/mixture.ts';
 import type { Metal } from '../metal/hypotheses.ts';
 import { frame, systemUnder } from './hypothesis.ts';
 import { type CableAssay, type JointAssay, normalisedWeights } from './joint.ts';
@@ -62,8 +62,9 @@ export function lnAreaAfter(joint: JointAssay, assay: CableAssay, proposal: Prop
   }));
 }
 
-/** Half the width of the interval of the area, m². */
+/** The ± of the area as it is shown, m²: the larger distance from the estimate to an end of its interval. */
 export function halfWidth(lnArea: readonly Component[], level: number): number {
+  const value = Math.exp(mixtureMean(lnArea));
   const [low, high] = mixtureInterval(lnArea, level);
-  return (Math.exp(high) - Math.exp(low)) / 2;
+  return Math.max(Math.exp(high) - value, value - Math.exp(low));
 }
