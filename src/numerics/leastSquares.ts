@@ -15,7 +15,7 @@ export interface LeastSquares {
 
 /**
  * Linear least squares: the coefficients b that make Σ(yᵢ − Σⱼ Xᵢⱼ bⱼ)² least, by Householder's QR decomposition of the columns
- * scaled to lengths near 1 (by powers of two, so exactly), with two rounds of iterative refinement on compensated residuals.
+ * scaled to lengths near 1 (by powers of two, so exactly).
  *
  * Not for a model that is not linear in its coefficients, and not for columns of which one is a sum of the others.
  *
@@ -35,11 +35,7 @@ export function leastSquares(rows: readonly (readonly number[])[], y: readonly n
   const scale = columnScales(rows, p);
   const columns = scale.map((s, j) => Float64Array.from(rows, (row) => row[j] / s));
   const qr = decompose(columns, n);
-  let scaled = solve(qr, Float64Array.from(y));
-  for (let round = 0; round < 2; round++) {
-    const correction = solve(qr, residualsOf(columns, y, scaled));
-    scaled = scaled.map((value, j) => value + correction[j]);
-  }
+  const scaled = solve(qr, Float64Array.from(y));
   const residualSquares = compensatedSum(residualsOf(columns, y, scaled).map((r) => r * r));
   const dof = n - p;
   const variance = residualSquares / dof;
@@ -122,7 +118,7 @@ function dot(a: Float64Array, b: Float64Array, from: number): number {
   return sum;
 }
 
-/** y − X b with each residual summed in compensated form: the refinement is only as good as these. */
+/** y − X b, each residual summed in compensated form: where terms are large and nearly cancel, that is what is left. */
 function residualsOf(columns: readonly Float64Array[], y: readonly number[], b: Float64Array): Float64Array {
   return Float64Array.from(y, (value, i) => compensatedSum([value, ...columns.map((column, j) => -column[i] * b[j])]));
 }
