@@ -64,6 +64,11 @@ function limitOf(usual: UsualTool, resolution: number): ErrorLimit {
   return { absolute: usual.absolute + usual.counts * resolution, fraction: usual.fraction, assumed: true };
 }
 
+/** Every kind of tool that has a usual limit, the most particular name first. */
+export function usualKinds(): string[] {
+  return USUAL_TOOLS.map((usual) => usual.kind);
+}
+
 /**
  * An ordinary multimeter reads its own leads and contacts, tenths of an ohm, where heavy cable has milliohms: two wires
  * cannot settle this size, whatever the box promises.
