@@ -10,6 +10,8 @@ export interface IntervalAxis {
   ticks: readonly { value: number; text: string }[];
   limit: number | null;
   nominal: number | null;
+  /** How limit and nominal are written, where the axis is marked in another unit than the figures; `limitText` when left out. */
+  write?: (value: number) => string;
 }
 
 /** About how many ticks an axis carries. */

@@ -159,12 +159,12 @@ function claimTexts(axis: IntervalAxis, x: (v: number) => number, width: number,
   const long = (text: string): number => textWidth(text, NOTE) + 6;
   let leftTaken = false;
   if (axis.limit !== null) {
-    const text = `limit ${limitText(axis.limit)}`;
+    const text = `limit ${(axis.write ?? limitText)(axis.limit)}`;
     leftTaken = x(axis.limit) >= long(text);
     texts.push(note(x(axis.limit) + (leftTaken ? -4 : 4), 11, text, theme.ink, leftTaken ? 'end' : 'start', '600'));
   }
   if (axis.nominal !== null && axis.nominal !== axis.limit) {
-    const text = `label ${limitText(axis.nominal)}`;
+    const text = `label ${(axis.write ?? limitText)(axis.nominal)}`;
     const roomRight = width + 24 - x(axis.nominal) >= long(text);
     if ((axis.limit === null || leftTaken) && roomRight)
       texts.push(note(x(axis.nominal) + 4, 11, text, theme.ink2, 'start'));
