@@ -1,5 +1,6 @@
+import { plusMinus } from '../../../findings/measured.ts';
 import type { Measured } from '../../../findings/schema.ts';
-import { converted, type FigureText, figureText, halfWidth, percentParts } from '../../../report/figures.ts';
+import { converted, type FigureText, figureText, percentParts } from '../../../report/figures.ts';
 import type { DisplayUnits } from '../../../units/display.ts';
 
 /** The most decimals that a column is ever written with. */
@@ -39,11 +40,11 @@ function rewritten(
   const factor = percent ? 100 : 1;
   const shown = converted(figure, units);
   const write = (x: number) => (factor * x).toFixed(decimals).replace('-', '−');
-  return { ...text, value: write(shown.value), plusMinus: text.plusMinus === '' ? '' : write(halfWidth(shown)) };
+  return { ...text, value: write(shown.value), plusMinus: text.plusMinus === '' ? '' : write(plusMinus(shown)) };
 }
 
 function shownHalfWidth(figure: Measured, units: DisplayUnits, percent: boolean): number {
-  return halfWidth(converted(figure, units)) * (percent ? 100 : 1);
+  return plusMinus(converted(figure, units)) * (percent ? 100 : 1);
 }
 
 /** Decimals that leave a half-width one digit other than nought. */

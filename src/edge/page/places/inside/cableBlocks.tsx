@@ -1,6 +1,5 @@
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
 import type { Entry } from '../../../../journal/entry.ts';
-import { Figure } from '../../parts/figure.tsx';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
@@ -23,8 +22,8 @@ const FIRST_BLOCK = 354;
 /** The cables as one block each, where a table has no room. Every chart has the same axis, so that they can be compared. */
 export function CableBlocks({ findings, cables, entries, open }: BlocksProps) {
   const [first, width] = useWidth<HTMLDivElement>(FIRST_BLOCK);
-  const { rest } = columnsFor(cables, units.value);
-  const chart = chartOf(cables, width);
+  const { area, rest } = columnsFor(cables, units.value);
+  const chart = chartOf(cables, width, units.value);
   return (
     <ul class="blocks">
       {cables.map((cable, index) => (
@@ -34,7 +33,9 @@ export function CableBlocks({ findings, cables, entries, open }: BlocksProps) {
             {cable.conductor_area === null ? (
               <span class="unknown">No area yet: weigh it</span>
             ) : (
-              <Figure of={cable.conductor_area} />
+              <span>
+                {area.cells[index]} <span class="unknown">{area.unit}</span>
+              </span>
             )}
             <HeadlineOutcome cable={cable} />
           </div>

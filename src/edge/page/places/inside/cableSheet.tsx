@@ -1,10 +1,11 @@
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
 import type { Entry } from '../../../../journal/entry.ts';
 import { Beside } from './beside.tsx';
+import { FurtherFigures } from './furtherFigures.tsx';
 import { LabelReadings } from './labelReadings.tsx';
-import { MoreOnThePiece } from './moreOnThePiece.tsx';
 import { ReadingsAndFit } from './readingsAndFit.tsx';
 import { SpreadFrom } from './spreadFrom.tsx';
+import { SumsAndGaps } from './sumsAndGaps.tsx';
 
 interface SheetProps {
   findings: Findings;
@@ -18,13 +19,18 @@ export function CableSheet({ findings, cable, entries }: SheetProps) {
     <div class="sheet">
       <p class="said">{cable.sentence}</p>
       <div class="columns">
-        <LabelReadings cable={cable} />
-        <ReadingsAndFit cable={cable} entries={entries} />
-        <SpreadFrom cable={cable} />
-      </div>
-      <div class="columns lower">
-        <MoreOnThePiece cable={cable} />
-        <Beside findings={findings} cable={cable} />
+        <div>
+          <LabelReadings cable={cable} />
+          <FurtherFigures cable={cable} />
+        </div>
+        <div>
+          <ReadingsAndFit cable={cable} entries={entries} />
+          <SumsAndGaps cable={cable} />
+        </div>
+        <div>
+          <SpreadFrom cable={cable} />
+          <Beside findings={findings} cable={cable} />
+        </div>
       </div>
     </div>
   );

@@ -24,7 +24,7 @@ const FIRST_CHART = 266;
 export function CableTable({ findings, cables, entries, open }: CablesProps) {
   const [chartHead, width] = useWidth<HTMLDivElement>(FIRST_CHART);
   const { area, rest } = columnsFor(cables, units.value);
-  const chart = chartOf(cables, width);
+  const chart = chartOf(cables, width, units.value);
   const columns = 3 + rest.length;
   return (
     <table class="cables">

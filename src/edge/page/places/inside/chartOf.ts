@@ -1,6 +1,8 @@
 import type { CableFindings, Measured } from '../../../../findings/schema.ts';
 import { headlineClaim, sizeClaim } from '../../../../report/cableOutcome.ts';
 import { type IntervalAxis, intervalAxis } from '../../../../report/intervalAxis.ts';
+import type { DisplayUnits } from '../../../../units/display.ts';
+import { inGauge } from './gaugeAxis.ts';
 
 /** One axis for all cables. Where their labels differ, each row has its own limit and the head has none. */
 export interface Chart {
@@ -19,8 +21,8 @@ interface AreaLimit {
 const PX_PER_TICK = 44;
 const MOST_TICKS = 12;
 
-/** The chart of all cables' areas in a column `width` px wide. */
-export function chartOf(cables: readonly CableFindings[], width: number): Chart {
+/** The chart of all cables' areas in a column `width` px wide, marked in gauge sizes where those were chosen. */
+export function chartOf(cables: readonly CableFindings[], width: number, units: DisplayUnits): Chart {
   const limits = cables.map(areaLimit).filter((limit) => limit !== null);
   const first = limits[0] ?? null;
   const shared = limits.every((limit) => limit.required === first?.required && limit.nominal === first.nominal);
@@ -29,7 +31,7 @@ export function chartOf(cables: readonly CableFindings[], width: number): Chart 
   const axis = shared
     ? intervalAxis(areas, first?.required ?? null, first?.nominal ?? null, ticks)
     : intervalAxis([...areas, ...limits.map((limit) => pointAt(limit.required))], null, null, ticks);
-  return { axis, shared, width };
+  return { axis: axis !== null && units.area === 'awg' ? inGauge(axis, ticks) : axis, shared, width };
 }
 
 /** The axis as one cable's row shows it: with the row's own limit where labels differ, with none where it claims no area. */

@@ -59,7 +59,7 @@ export function LabelReadings({ cable }: { cable: CableFindings }) {
 
 function ClaimTable({ claims, copperShare }: { claims: readonly Claim[]; copperShare: number | null }) {
   return (
-    <table class="small">
+    <table class="small claims">
       <thead>
         <tr>
           <th scope="col">Reading of the label</th>

@@ -5,6 +5,9 @@ import { ShareBar } from '../../parts/pictures.tsx';
 /** What the ± of the area is made of, how wrong a tool would have to be, and the one reading that would help most. */
 export function SpreadFrom({ cable }: { cable: CableFindings }) {
   const area = cable.conductor_area;
+  const large = cable.spread_from.filter((part) => part.share >= SMALL);
+  const rest = cable.spread_from.filter((part) => part.share < SMALL);
+  const small = rest.length > 1 ? rest : [];
   return (
     <section>
       <h3>
@@ -13,27 +16,14 @@ export function SpreadFrom({ cable }: { cable: CableFindings }) {
           : `What the ± ${figureParts(area).plusMinus} ${figureParts(area).unit} is made of`}
       </h3>
       {cable.spread_from.length === 0 && <p class="note">No area yet, so there is no ± to take apart.</p>}
-      {cable.spread_from.length > 0 && (
-        <table class="small shares">
-          <thead class="hidden">
-            <tr>
-              <th scope="col">Source</th>
-              <th scope="col">Share</th>
-              <th scope="col">Length</th>
-            </tr>
-          </thead>
-          <tbody>
-            {cable.spread_from.map((part) => (
-              <tr key={part.input}>
-                <th scope="row">{part.label}</th>
-                <td class="number">{part.share < 0.005 ? '< 1' : Math.round(100 * part.share)} %</td>
-                <td class="bar">
-                  <ShareBar share={part.share} />
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+      <Shares parts={rest.length > 1 ? large : cable.spread_from} />
+      {small.length > 0 && (
+        <details>
+          <summary>
+            {small.length} smaller ones, together {percent(small.reduce((sum, part) => sum + part.share, 0))}
+          </summary>
+          <Shares parts={small} />
+        </details>
       )}
       {cable.tool_errors.length > 0 && (
         <>
@@ -53,3 +43,34 @@ export function SpreadFrom({ cable }: { cable: CableFindings }) {
     </section>
   );
 }
+
+/** Shares below this are folded away, so that the ones that matter can be seen. */
+const SMALL = 0.03;
+
+function Shares({ parts }: { parts: CableFindings['spread_from'] }) {
+  if (parts.length === 0) return null;
+  return (
+    <table class="small shares">
+      <thead class="hidden">
+        <tr>
+          <th scope="col">Source</th>
+          <th scope="col">Share</th>
+          <th scope="col">Length</th>
+        </tr>
+      </thead>
+      <tbody>
+        {parts.map((part) => (
+          <tr key={part.input}>
+            <th scope="row">{part.label}</th>
+            <td class="number">{percent(part.share)}</td>
+            <td class="bar">
+              <ShareBar share={part.share} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+const percent = (share: number) => `${share < 0.005 ? '< 1' : Math.round(100 * share)} %`;

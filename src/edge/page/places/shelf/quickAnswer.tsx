@@ -6,7 +6,9 @@ import { variablesTheme } from '../../../../report/theme.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { Picture } from '../../parts/picture.tsx';
-import { keepAsTrial, keepTrouble, quickAnswer } from '../../store/sixFields.ts';
+import { blankFieldSentences } from '../../store/blankFields.ts';
+import { fields, keepAsTrial, keepTrouble, quickAnswer } from '../../store/sixFields.ts';
+import { units } from '../../store/units.ts';
 
 /** Diameter that the one drawing is fitted to, px. */
 const DRAWN = 230;
@@ -31,7 +33,7 @@ export function QuickAnswer() {
       <p class="said" aria-live="polite">
         {cable.sentence}
       </p>
-      <KeyFigures cable={cable} />
+      {cable.conductor_area !== null && <KeyFigures cable={cable} />}
       <Blanks cable={cable} />
       <div class="buttons">
         <button type="button" class="button" onClick={() => void keepAsTrial()}>
@@ -112,22 +114,32 @@ function KeyFigures({ cable }: { cable: CableFindings }) {
   );
 }
 
-/** What the blank fields and unknown tools did to the answer, and what would help most. */
+/** What the blank fields cost, what would help most, and what was assumed about the tools. */
 function Blanks({ cable }: { cable: CableFindings }) {
-  const lines = [...cable.missing, ...cable.assumed];
+  const blanks = blankFieldSentences(fields.value, units.value);
   return (
     <>
-      {cable.next_reading !== null && (
+      {blanks.length > 0 && (
+        <ul class="notes">
+          {blanks.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+      {cable.next_reading !== null && cable.conductor_area !== null && (
         <p>
           <b>One more measurement.</b> {cable.next_reading.text}
         </p>
       )}
-      {lines.length > 0 && (
-        <ul class="notes note">
-          {lines.map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
+      {cable.assumed.length > 0 && (
+        <details>
+          <summary>What was assumed about your tools</summary>
+          <ul class="notes note">
+            {cable.assumed.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </details>
       )}
     </>
   );
