@@ -8,6 +8,7 @@ import { debugging } from './debugging.ts';
 import { EXIT, Failure } from './failure.ts';
 import { openBrowser, wantsBrowser } from './openBrowser.ts';
 import { broughtFrom, isPath, readBrought } from './packageAt.ts';
+import { untilStopped } from './untilStopped.ts';
 
 const USUAL_PORT = 4870;
 
@@ -16,9 +17,11 @@ export async function runBench({ port, open }: BenchOptions): Promise<void> {
   const store = await openShelf();
   await showDemoOnEmptyShelf(store);
   const bench = await serve(store, port);
+  // Listened for before the address is told: whoever reads it may stop the bench at once.
+  const stopped = untilStopped();
   process.stdout.write(`Cupel is at ${bench.address}\nStop it with Ctrl+C; what was recorded is kept.\n`);
   if (open && wantsBrowser(process.env, process.platform)) openBrowser(bench.address, process.platform);
-  await untilStopped();
+  await stopped;
   await bench.stop();
   await store.close();
 }
@@ -46,11 +49,4 @@ async function showDemoOnEmptyShelf(store: Store): Promise<void> {
 
 function tellWhenDebugging(error: unknown): void {
   if (debugging()) process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`);
-}
-
-/** Resolves at the first polite request to stop. */
-function untilStopped(): Promise<void> {
-  return new Promise((resolve) => {
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => resolve());
-  });
 }
