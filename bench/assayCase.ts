@@ -17,7 +17,7 @@ const CABLES = 12;
 const SEED = 1207;
 const DRAW_SEED = '0123456789abcdef';
 /** Two pieces weighed, ohms, strands and a look at a scraped strand: all that a tester would take. */
-const TWO_PIECES = { name: 'plain', pieceLength: 300 };
+const TWO_PIECES = { name: 'plain', of: 'bench', pieceLength: 300 } as const;
 
 /** One cable's answer in mm². */
 export interface AreaAnswer {

@@ -160,10 +160,9 @@ def block_of_draws(cables, uniform, straight, size, rng):
             r -= c.S[h, :, k].T * b[k]
         for row, at, power, slope in c.curves:
             r[row] -= power * np.log1p(np.maximum(slope[h] * b[at], -0.95))
-        for sd, dof, slopes in c.own.values():
-            e = sd * (rng.standard_normal(size) if dof is None else rng.standard_t(dof, size))
-            for i in np.flatnonzero(slopes):
-                r[i] -= slopes[i] * e
+        r -= c.gaussian_root @ rng.standard_normal((c.n, size))
+        for sd, dof, slopes in c.heavy_tailed:
+            r -= np.outer(sd * slopes, rng.standard_t(dof, size))
         if c.any_fault:
             r -= c.fault[h].T * rng.standard_normal(size)
         own_told = c.pull @ r
@@ -178,6 +177,9 @@ def by_draws(model, draws, block, seed):
         c.drawn = np.flatnonzero(c.kept & (c.weights > NOT_DRAWN))
         c.up_to = np.cumsum(c.weights[c.drawn] / c.weights[c.drawn].sum())
         c.root_P = np.sqrt(c.P)
+        own = c.own.values()
+        c.gaussian_root = cholesky(sum(s * s * np.outer(slope, slope) for s, dof, slope in own if dof is None))
+        c.heavy_tailed = [each for each in own if each[1] is not None]
         c.any_fault = bool(c.fault[c.drawn].any())
         c.told = np.einsum("hn,hnk->hk", c.gain, c.S) @ c.others
     uniform = np.array([i["uniform"] for i in model["inputs"]])

@@ -4,7 +4,7 @@ import { filesOf } from '../test/simulate/tables.ts';
 
 const SEED = 5400;
 /** One piece per cable: 3 ohms, 3 lengths, 3 masses, 1 count and 8 diameters make eighteen readings. */
-const ONE_PIECE = { name: 'plain', pieceLength: 150 };
+const ONE_PIECE = { name: 'plain', of: 'bench', pieceLength: 150 } as const;
 
 /** Files of a package, name → text. */
 export function packageOf(cables: number): { files: Map<string, string>; readings: number } {

@@ -18,6 +18,8 @@ export interface TrueCable {
   strandDiameter: number;
   /** Copper all through, and not under the allowance of 2 % on the nominal area. */
   honest: boolean;
+  /** Whether the lot's complication touches it. */
+  concerned: boolean;
 }
 
 const SIZES = ['8', '6', '4', '2', '1/0', '2/0', '4/0'];
@@ -34,15 +36,20 @@ export function nominalArea(size: string): number {
   return (Math.PI / 4) * awgDiameter(gauge) ** 2;
 }
 
-/** `metalOf` replaces the market's mixture of metals where a lot is made of one kind. */
-export function drawCable(draws: Draws, id: string, metalOf: (draws: Draws) => StrandMetal = anyMetal): TrueCable {
+/** `odd` replaces the market's mixture of metals in the cables that a complication concerns. */
+export function drawCable(
+  draws: Draws,
+  id: string,
+  concerned: boolean,
+  odd?: (draws: Draws) => StrandMetal,
+): TrueCable {
   const size = draws.pick(SIZES);
   const claimedArea = nominalArea(size);
   const full = draws.unit() < HONEST_SHARE;
   const area = claimedArea * (full ? draws.between(0.98, 1.06) : 1 - draws.between(0, 0.35));
   const rope = draws.unit() < 0.2;
   const layFactor = rope ? draws.between(1.02, 1.07) : draws.between(1.005, 1.06);
-  const metal = metalOf(draws);
+  const metal = concerned && odd ? odd(draws) : anyMetal(draws);
   const strands = Math.round(area / ((Math.PI / 4) * (draws.pick(STRAND_DIAMETERS) * 1e-3) ** 2));
   const strandDiameter = Math.sqrt((4 * area) / (Math.PI * strands));
   return {
@@ -56,6 +63,7 @@ export function drawCable(draws: Draws, id: string, metalOf: (draws: Draws) => S
     strands,
     strandDiameter,
     honest: metal.family === 'copper' && area >= 0.98 * claimedArea,
+    concerned,
   };
 }
 

@@ -25,10 +25,18 @@ export function plainLots(effort: Effort, bench: Benches, subsets = SUBSETS): Ju
   return runLots({ assay: assayEntries, firstSeed: effort.firstSeed, lots: effort.plainLots, bench, subsets });
 }
 
-export function complicatedLots(effort: Effort, complication: Complication): Judged[] {
+/** Chance that a cable of a lot is concerned: whole lots, or about one cable in five as a trial might meet it. */
+export type Prevalence = 1 | 0.2;
+/** Rare complications need more lots for as many cases. */
+const LOTS_TIMES: Readonly<Record<Prevalence, number>> = { 1: 1, 0.2: 3 };
+
+/** The cables that the complication concerns, judged. */
+export function complicatedLots(effort: Effort, complication: Complication, prevalence: Prevalence): Judged[] {
   const firstSeed = effort.firstSeed + 1000 * (1 + COMPLICATIONS.indexOf(complication));
+  const lots = effort.complicatedLots * LOTS_TIMES[prevalence];
   const subsets = subsetsFor(complication);
-  return runLots({ assay: assayEntries, firstSeed, lots: effort.complicatedLots, bench: 'A', subsets, complication });
+  const judged = runLots({ assay: assayEntries, firstSeed, lots, bench: 'A', subsets, complication, prevalence });
+  return judged.filter((each) => each.cable.concerned);
 }
 
 /** Only the subsets in which the complication can be felt. */
@@ -113,9 +121,30 @@ function halfWidthText(here: readonly Judged[], subset: Subset): string {
 }
 
 function complicationSection(effort: Effort): string {
+  const ofCables = COMPLICATIONS.filter((each) => each.of === 'cable');
+  return `## When something is wrong that no model expects
+
+Bench A. *Flagged*: the readings disagree (χ², p < 1 %), or two pieces of one cable do. *Right reading named*: of the flagged, those
+where the finding asks for the culprit to be taken again. The cables of a trial share their tools, so what is wrong with all of them
+alike can pass for a tool's steady error; what is wrong with one stands out more.
+
+### With one cable in five (${effort.complicatedLots * LOTS_TIMES[0.2]} lots of each)
+
+${complicationTable(effort, ofCables, 0.2)}
+
+### With every cable of the lot (${effort.complicatedLots} lots of each)
+
+${complicationTable(effort, COMPLICATIONS, 1)}
+
+What redundancy cannot see has to be met by procedure: weigh cleaned strands without paper, cut square, count by bundles, take
+the temperature in the strands, weigh two pieces.
+`;
+}
+
+function complicationTable(effort: Effort, complications: readonly Complication[], prevalence: Prevalence): string {
   const heads = ['complication', 'readings', 'covered', 'flagged', 'right reading named', 'accused', 'missed'];
-  const rows = COMPLICATIONS.flatMap((complication) => {
-    const judged = complicatedLots(effort, complication);
+  const rows = complications.flatMap((complication) => {
+    const judged = complicatedLots(effort, complication, prevalence);
     return subsetsFor(complication).map((subset) => {
       const here = judged.filter((each) => each.subset === subset);
       return [
@@ -129,16 +158,7 @@ function complicationSection(effort: Effort): string {
       ];
     });
   });
-  return `## When something is wrong that no model expects
-
-Bench A, ${effort.complicatedLots} lots of each, whole lots made of one complication. *Flagged*: the readings disagree (χ², p < 1 %).
-*Right reading named*: of the flagged, those where the finding asks for the culprit to be taken again.
-
-${table(heads, rows)}
-
-What redundancy cannot see has to be met by procedure: weigh cleaned strands without paper, cut square, count by bundles, take
-the temperature in the strands, weigh two pieces.
-`;
+  return table(heads, rows);
 }
 
 /** null unless flagged: whether the reading to take again is the one at fault. */

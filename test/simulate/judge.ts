@@ -27,8 +27,9 @@ export interface Judged {
   metalRight: boolean | null;
   /** The metal that the findings name, null when they leave it open. */
   metalNamed: string | null;
-  /** χ² of consistency below 1 %. */
+  /** Readings disagree with one another (χ² of consistency below 1 %), or two pieces of the cable do. */
   flagged: boolean;
+  /** What the findings ask to be taken again. */
   recheck: string | null;
 }
 
@@ -41,11 +42,20 @@ export function judgeLot(lot: Lot, subset: Subset, findings: Findings): Judged[]
   return lot.cables.map((cable) => {
     const found = findings.cables.find((each) => each.cable === cable.id);
     if (!found) throw new Error(`${lot.name}: no finding for ${cable.id}`);
-    return judgeCable(lot.name, subset, cable, found);
+    const piecesDisagree = findings.warnings.some(
+      (warning) => warning.code === 'specimens-disagree' && warning.cable === cable.id,
+    );
+    return judgeCable(lot.name, subset, cable, found, piecesDisagree);
   });
 }
 
-function judgeCable(lot: string, subset: Subset, cable: TrueCable, found: CableFindings): Judged {
+function judgeCable(
+  lot: string,
+  subset: Subset,
+  cable: TrueCable,
+  found: CableFindings,
+  piecesDisagree: boolean,
+): Judged {
   const area = found.conductor_area;
   const trueArea = cable.area * 1e6;
   const short = found.claims.filter((claim) => claim.outcome === 'falls short').map((claim) => claim.reading);
@@ -64,8 +74,8 @@ function judgeCable(lot: string, subset: Subset, cable: TrueCable, found: CableF
     copperMissed: farShort || !isCopper ? !short.includes('copper held') : null,
     metalRight: likeliestFamily(found.metal, cable),
     metalNamed: found.metal_found,
-    flagged: found.consistency !== null && found.consistency.p < FLAG_BELOW,
-    recheck: found.consistency?.recheck ?? null,
+    flagged: piecesDisagree || (found.consistency !== null && found.consistency.p < FLAG_BELOW),
+    recheck: piecesDisagree ? 'conductor_mass of the pieces' : (found.consistency?.recheck ?? null),
   };
 }
 

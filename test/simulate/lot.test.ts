@@ -92,8 +92,17 @@ describe('a simulated lot', () => {
   });
 
   it.each(COMPLICATIONS.map((each) => [each.name, each] as const))('changes something for: %s', (_, complication) => {
-    const plain = drawLot({ seed: 31, bench: 'A', complication: { name: 'plain', pieceLength: 300 } });
+    const plain = drawLot({ seed: 31, bench: 'A', complication: { name: 'plain', of: 'bench', pieceLength: 300 } });
     const changed = drawLot({ seed: 31, bench: 'A', complication: { ...complication, pieceLength: 300 } });
     expect(changed.tables.readings).not.toEqual(plain.tables.readings);
+  });
+
+  it('can hold a complication in some of its cables only', () => {
+    const complication = COMPLICATIONS.find((each) => each.name === 'copper-clad steel')!;
+    const { cables } = drawLot({ seed: 8, bench: 'A', cables: 200, complication, prevalence: 0.2 });
+    const concerned = cables.filter((each) => each.concerned);
+    expect(concerned.length).toBeGreaterThan(20);
+    expect(concerned.length).toBeLessThan(65);
+    expect(new Set(concerned.map((each) => each.metal.name))).toEqual(new Set(['clad steel']));
   });
 });

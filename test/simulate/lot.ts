@@ -17,8 +17,12 @@ export interface LotPlan {
   bench: Benches;
   cables?: number;
   complication?: Complication;
+  /** Chance that a cable is concerned by the complication; 1 when absent. Faults of the bench concern all. */
+  prevalence?: number;
 }
 
+const PLAIN: Complication = { name: 'plain', of: 'bench' };
+const NONE: Complication = { name: 'none', of: 'cable' };
 const CABLES_PER_LOT = 20;
 const REPEATS = 3;
 const STRANDS_GAUGED = 8;
@@ -39,13 +43,15 @@ interface Procedure {
 
 export function drawLot(plan: LotPlan): Lot {
   const draws = drawsFrom(plan.seed);
-  const complication = plan.complication ?? { name: 'plain' };
+  const complication = plan.complication ?? PLAIN;
   const bench = BENCHES[plan.bench];
   const read = takeTools(bench, draws);
   const procedure = drawProcedure(draws, complication);
-  const cables = Array.from({ length: plan.cables ?? CABLES_PER_LOT }, (_, index) =>
-    drawCable(draws, `cable-${String(index + 1).padStart(2, '0')}`, complication.metal),
-  );
+  const prevalence = complication.of === 'bench' ? 1 : (plan.prevalence ?? 1);
+  const cables = Array.from({ length: plan.cables ?? CABLES_PER_LOT }, (_, index) => {
+    const id = `cable-${String(index + 1).padStart(2, '0')}`;
+    return drawCable(draws, id, draws.unit() < prevalence, complication.metal);
+  });
   const name = `lot-${plan.bench}-${plan.seed}`;
   return { name, cables, tables: tablesOf(name, cables, { draws, read, bench, procedure, complication }) };
 }
@@ -86,14 +92,18 @@ function tablesOf(name: string, cables: readonly TrueCable[], work: Work): Packa
     evidence: cables.map((cable) => row({ cable: cable.id, look: 'scraped_strand', count: 10, seen: seenOn(cable) })),
     readings: [] as Row[],
   };
-  for (const cable of cables) readCable(cable, work, tables);
+  for (const cable of cables) {
+    const complication = cable.concerned ? work.complication : NONE;
+    readCable(cable, { ...work, complication }, tables);
+  }
   return tables;
 }
 
 /** What a scraped strand shows to the eye. */
 function seenOn(cable: TrueCable): string {
   if (cable.metal.name === 'bare') return 'red through';
-  return cable.metal.name === 'tinned' ? 'tin outside' : 'white core';
+  if (cable.metal.name === 'tinned') return 'tin outside';
+  return cable.metal.name === 'aluminium' ? 'white through' : 'white core';
 }
 
 function readCable(cable: TrueCable, work: Work, tables: { specimens: Row[]; readings: Row[] }): void {

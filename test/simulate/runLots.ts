@@ -16,12 +16,14 @@ export interface Run {
   bench: Benches;
   subsets: readonly Subset[];
   complication?: Complication;
+  prevalence?: number;
 }
 
 export function runLots(run: Run): Judged[] {
   const judged: Judged[] = [];
   for (let index = 0; index < run.lots; index++) {
-    const lot = drawLot({ seed: run.firstSeed + index, bench: run.bench, complication: run.complication });
+    const { bench, complication, prevalence } = run;
+    const lot = drawLot({ seed: run.firstSeed + index, bench, complication, prevalence });
     for (const subset of run.subsets) {
       const entries = entriesOf(lot.name, shownOf(lot.tables, subset));
       judged.push(...judgeLot(lot, subset, run.assay(entries)));
