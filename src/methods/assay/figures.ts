@@ -1,6 +1,7 @@
 import type { Component } from '../../numerics/mixture.ts';
 import { COPPER_FAMILY, type Metal } from '../metal/hypotheses.ts';
 import type { AssayComponent, CableAssay, JointAssay } from './joint.ts';
+import { cableFigure, type LinearFigure } from './linearFigure.ts';
 
 /** Directions in (ln A, ln k, ln ρm, ln ρe) whose exponential is a figure that people know. */
 export const DIRECTIONS = {
@@ -20,28 +21,21 @@ export const DIRECTIONS = {
 
 export type Direction = keyof typeof DIRECTIONS;
 
-/** Standard deviation and effective degrees of freedom of one linear figure under one supposition (Welch–Satterthwaite, JCGM 100 G.4). */
-function spreadOf(c: AssayComponent, rows: CableAssay['cable']['rows'], a: readonly number[]): [number, number] {
-  const { cov, gain } = c.answer;
-  let variance = 0;
-  for (let k = 0; k < 4; k++) for (let l = 0; l < 4; l++) variance += a[k] * a[l] * cov[k * 4 + l];
-  const n = rows.length;
+/** Effective degrees of freedom of one linear figure under one supposition (Welch–Satterthwaite, JCGM 100 G.4). */
+function dofOf({ variance, moves }: LinearFigure, rows: CableAssay['cable']['rows']): number {
   const finite = new Map<string, { moved: number; variance: number; dof: number }>();
   rows.forEach((row, i) => {
-    let moves = 0;
-    for (let k = 0; k < 4; k++) moves += a[k] * gain[k * n + i];
     for (const own of row.own) {
       if (!Number.isFinite(own.dof)) continue;
       const seen = finite.get(own.input);
-      if (seen) seen.moved += moves * own.slope;
-      else finite.set(own.input, { moved: moves * own.slope, variance: own.variance, dof: own.dof });
+      if (seen) seen.moved += moves[i] * own.slope;
+      else finite.set(own.input, { moved: moves[i] * own.slope, variance: own.variance, dof: own.dof });
     }
   });
   let fourth = 0;
   for (const f of finite.values()) fourth += (f.moved ** 2 * f.variance) ** 2 / f.dof;
-  const sd = Math.sqrt(Math.max(variance, 0));
   const dof = fourth > 0 ? variance ** 2 / fourth : Infinity;
-  return [sd, dof > 200 ? Infinity : Math.max(dof, 1)];
+  return dof > 200 ? Infinity : Math.max(dof, 1);
 }
 
 /** The logarithm of a figure as a mixture over everything that may be so. */
@@ -58,10 +52,9 @@ export function lnFigureIf(assay: CableAssay, direction: Direction, metals: read
 function lnAlong(assay: CableAssay, components: readonly AssayComponent[], a: readonly number[]): Component[] {
   const sum = components.reduce((total, c) => total + c.weight, 0);
   return components.map((c) => {
-    let mean = 0;
-    for (let k = 0; k < 4; k++) mean += a[k] * c.answer.x[k];
-    const [sd, dof] = spreadOf(c, assay.cable.rows, a);
-    return { weight: c.weight / sum, mean, sd, dof };
+    const figure = cableFigure(assay, c, a);
+    const { mean, variance } = figure;
+    return { weight: c.weight / sum, mean, sd: Math.sqrt(variance), dof: dofOf(figure, assay.cable.rows) };
   });
 }
 

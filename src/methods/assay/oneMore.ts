@@ -1,9 +1,10 @@
 import { type Component, mixtureInterval, mixtureMean } from '../../numerics/mixture.ts';
 import type { Metal } from '../metal/hypotheses.ts';
-import { frame, systemUnder } from './hypothesis.ts';
+import { type CableFrame, frame, systemUnder } from './hypothesis.ts';
 import { type CableAssay, type JointAssay, normalisedWeights } from './joint.ts';
+import { linearFigureOf } from './linearFigure.ts';
 import { posterior } from './posterior.ts';
-import { type AssayRow, COEFFICIENTS, type RowKind } from './row.ts';
+import type { AssayRow } from './row.ts';
 
 /** A measurement that was not made: what it would add, or which instrument it would check. */
 export interface Proposal {
@@ -18,13 +19,18 @@ export interface Proposal {
 /** Suppositions believed less than this would not come back through one more ordinary reading. */
 const WORTH_KEEPING = 1e-6;
 
-/** What a further row would read if the most believed supposition were true. */
-function foretoldY(assay: CableAssay, kind: RowKind, above20: number | null): number {
+/**
+ * What a further row would read if the most believed supposition were true, the tools being off by as much as the readings
+ * so far say they are: a reading that comes out so moves nothing.
+ */
+function foretoldY(assay: CableAssay, extended: CableFrame): number {
   const top = assay.components.reduce((a, b) => (b.weight > a.weight ? b : a));
-  const g = COEFFICIENTS[kind];
-  let y = 0;
-  for (let k = 0; k < 4; k++) y += g[k] * top.answer.x[k];
-  return above20 === null ? y : y + Math.log(1 + top.supposition.metal.alpha * above20);
+  const last = extended.n - 1;
+  const { temperature } = extended.cable.rows[last];
+  const { G, S } = systemUnder(extended, { ...top.supposition, fault: null });
+  const onShared = S.slice(last * extended.nb, (last + 1) * extended.nb);
+  const { mean } = linearFigureOf(assay, top, [...G.slice(last * 4, last * 4 + 4)], onShared);
+  return temperature ? mean + Math.log(1 + top.supposition.metal.alpha * temperature.above20) : mean;
 }
 
 /**
@@ -33,10 +39,9 @@ function foretoldY(assay: CableAssay, kind: RowKind, above20: number | null): nu
  */
 export function lnAreaAfter(joint: JointAssay, assay: CableAssay, proposal: Proposal): Component[] {
   const { row, sight, shrink } = proposal;
-  const extra: AssayRow[] = row
-    ? [{ ...row, y: foretoldY(assay, row.kind, row.temperature ? row.temperature.above20 : null) }]
-    : [];
-  const f = frame({ ...assay.cable, rows: [...assay.cable.rows, ...extra] }, joint.index);
+  const withRow = (extra: readonly AssayRow[]) =>
+    frame({ ...assay.cable, rows: [...assay.cable.rows, ...extra] }, joint.index);
+  const f = row ? withRow([{ ...row, y: foretoldY(assay, withRow([{ ...row, y: 0 }])) }]) : withRow([]);
   const nb = joint.inputs.length;
   const kept = assay.components.filter((c) => c.weight > WORTH_KEEPING);
   const answers = kept.map((c) => {

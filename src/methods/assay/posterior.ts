@@ -22,6 +22,8 @@ export interface Posterior {
   /** n: M⁻¹ · residual, and the diagonal of M⁻¹; M is the covariance of the residuals */
   weighted: Float64Array;
   precision: Float64Array;
+  /** n × n: M⁻¹ */
+  inverse: Float64Array;
 }
 
 const LN_TWO_PI = Math.log(2 * Math.PI);
@@ -106,5 +108,5 @@ export function posterior(system: System, state: SharedState): Posterior {
       cov[k * 4 + l] = c;
     }
   }
-  return { lnEvidence: -0.5 * (chi2 + logDet + n * LN_TWO_PI), x, cov, gain, residual, weighted, precision };
+  return { lnEvidence: -0.5 * (chi2 + logDet + n * LN_TWO_PI), x, cov, gain, residual, weighted, precision, inverse };
 }
