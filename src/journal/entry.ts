@@ -25,13 +25,18 @@ export const ENTRY_KINDS = [
   'cable',
   'fitting',
   'instrument',
+  'check',
   'specimen',
   'evidence',
   'reading',
   'strike',
+  'retag',
   'judgement',
   'endurance',
   'current',
+  'note',
+  'setting',
+  'blinding',
 ] as const;
 
 export type EntryKind = (typeof ENTRY_KINDS)[number];

@@ -75,3 +75,10 @@ function readAnyMoment(text: string): ReadOutcome<number> {
   const clock = ((Number(hour) * 60 + Number(minute)) * 60 + Number(second)) * 1000 + milliseconds;
   return { ok: true, value: midnight + clock - offsetMinutes(zone) * MINUTE };
 }
+
+const DAY_MILLISECONDS = 24 * 60 * MINUTE;
+
+/** The last millisecond that a typed moment covers: of a day without a time, its end. `start` is what it was read as. */
+export function lastMoment(text: string, start: number): number {
+  return text.includes(':') ? start : start + DAY_MILLISECONDS - 1;
+}

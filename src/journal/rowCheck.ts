@@ -7,11 +7,15 @@ import type { ReadOutcome } from '../units/reading.ts';
 import { findUnit } from '../units/unit.ts';
 import { cellNumber, cellQuantity } from './cellQuantity.ts';
 import { leastProblem, outOfReach } from './impossible.ts';
+import { readKnownThing } from './knownThing.ts';
 import { readLimitText } from './limitText.ts';
 import { readMoment } from './moment.ts';
 import { nearestWord } from './nearestWord.ts';
 import { quantityNamed } from './quantities.ts';
+import { retagProblem } from './retagCheck.ts';
+import { settingExpected } from './settings.ts';
 import type { Column, TableShape } from './tableShape.ts';
+import { readTimecode } from './timecode.ts';
 
 /** What is wrong with one cell. */
 export interface CellProblem {
@@ -86,6 +90,11 @@ function limitProblem(typed: string, row: Row): Refused | null {
   return outcome === null || outcome.ok ? null : refusedBy(outcome);
 }
 
+function timecodeProblem(typed: string): Refused | null {
+  const outcome = readTimecode(typed);
+  return outcome.ok ? null : refusedBy(outcome);
+}
+
 function cellProblem(column: Column, row: Row, now: number): Refused | null {
   const typed = (row[column.name] ?? '').trim();
   if (typed === '')
@@ -94,6 +103,7 @@ function cellProblem(column: Column, row: Row, now: number): Refused | null {
     return { found: `${typed.length} characters`, expected: `at most ${LONGEST_CELL} characters` };
   if (column.values) return wordProblem(typed, column.values);
   if (column.moment) return momentProblem(typed, now);
+  if (column.timecode) return timecodeProblem(typed);
   if (column.dimension) return quantityProblem(column, typed, row);
   if (column.limit) return limitProblem(typed, row);
   return column.number ? numberProblem(column, typed) : null;
@@ -144,10 +154,39 @@ function labelProblem(row: Row): CellProblem | null {
   };
 }
 
+/** Judged only once unit and words are there: those columns speak for themselves. */
+function checkProblem(row: Row): CellProblem | null {
+  if ((row.unit ?? '').trim() === '' || (row.read_value ?? '').trim() === '') return null;
+  const outcome = readKnownThing(row);
+  // A limit that cannot be read is said by its own column.
+  if (outcome.ok || (outcome.column === 'known_error' && limitProblem((row.known_error ?? '').trim(), row)))
+    return null;
+  return { column: outcome.column, ...refusedBy(outcome) };
+}
+
+/** A note that says nothing, or that does not say what it is about. */
+function noteProblem(row: Row): CellProblem | null {
+  const filled = (name: string) => (row[name] ?? '').trim() !== '';
+  const about = (row.about ?? '').trim().toLowerCase();
+  if (about !== '' && about !== 'trial' && !filled('which'))
+    return { column: 'which', found: 'nothing', expected: `the name of the ${about} that it is about` };
+  if (filled('text') || filled('photo') || filled('shot')) return null;
+  return { column: 'text', found: 'nothing', expected: 'words, or a photo' };
+}
+
+function settingProblem(row: Row): CellProblem | null {
+  const expected = settingExpected(row.setting ?? '', row.value ?? '');
+  return expected === null ? null : { column: 'value', found: shownCell((row.value ?? '').trim()), expected };
+}
+
 const OF_ITS_KIND: Readonly<Record<string, (row: Row) => CellProblem | null>> = {
   reading: valueProblem,
   instrument: unitProblem,
   cable: labelProblem,
+  check: checkProblem,
+  note: noteProblem,
+  retag: retagProblem,
+  setting: settingProblem,
 };
 
 /**

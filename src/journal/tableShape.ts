@@ -21,6 +21,10 @@ export interface Column {
   defaultUnit?: string;
   /** The cell holds a bare number; its unit, if any, is not ours to judge. */
   number?: boolean;
+  /** The cell holds a number in the row's `unit` column, whatever that measures; the rule of its kind judges it. */
+  inUnitColumn?: boolean;
+  /** The cell holds a place in a recording. */
+  timecode?: boolean;
   /** The cell holds a limit of error, in the unit of the row's `unit` column or as the box prints it. */
   limit?: boolean;
   /** Smallest possible value of `dimension` or `number`. Default: positive for a quantity, any for temperatures. */

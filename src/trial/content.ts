@@ -6,6 +6,14 @@ import type { Trial, TypedRow } from './trial.ts';
 const canonicalRows = (rows: readonly TypedRow[]): string[] =>
   rows.map(({ row }) => JSON.stringify(canonicalRow(row))).sort();
 
+/** Tables that say something. Those that came later are left out when empty, so that older trials keep their content. */
+const filled = (tables: Readonly<Record<string, readonly TypedRow[]>>): Record<string, string[]> =>
+  Object.fromEntries(
+    Object.entries(tables)
+      .filter(([, rows]) => rows.length > 0)
+      .map(([name, rows]) => [name, canonicalRows(rows)]),
+  );
+
 /**
  * What a trial says, as one canonical text: every row as typed, columns and rows sorted, blanks and blank cells left out.
  * Who wrote it on which device, entry ids and order are no part of it, so export and import keep it. Rows that cannot be
@@ -25,6 +33,13 @@ export function trialContent(trial: Trial): string {
     judgements: canonicalRows(trial.judgements),
     endurance: canonicalRows(trial.endurance),
     currents: canonicalRows(trial.currents),
+    ...filled({
+      checks: trial.checks,
+      retags: trial.retags,
+      notes: trial.notes,
+      settings: trial.settingRows,
+      blinding: trial.blinding.acts,
+    }),
   });
 }
 

@@ -1,21 +1,31 @@
 import type { Entry } from '../journal/entry.ts';
 import { CABLE_TABLE } from '../journal/kinds/cable.ts';
+import { CHECK_TABLE } from '../journal/kinds/check.ts';
 import { FITTING_TABLE } from '../journal/kinds/fitting.ts';
 import { INSTRUMENT_TABLE } from '../journal/kinds/instrument.ts';
 import { READING_TABLE } from '../journal/kinds/reading.ts';
+import { RETAG_TABLE } from '../journal/kinds/retag.ts';
 import { SPECIMEN_TABLE } from '../journal/kinds/specimen.ts';
 import { TRIAL_TABLE } from '../journal/kinds/trial.ts';
 import { inOrder, mergeEntries } from '../journal/merge.ts';
 import { CellReader, cell, nameOrNull } from './cells.ts';
 import { inTimeOrder } from './inTimeOrder.ts';
 import { latestRows } from './latestRows.ts';
+import { makeBlinding } from './makeBlinding.ts';
 import { makeCable } from './makeCable.ts';
+import { makeCheck } from './makeCheck.ts';
 import { makeInstrument } from './makeInstrument.ts';
+import { makeJudgement, makeOnPiece } from './makeJudged.ts';
+import { makeNote } from './makeNote.ts';
 import { makeEvidence, makeFitting, makeSpecimen } from './makePieces.ts';
 import { makeReading } from './makeReading.ts';
+import { makeRetag } from './makeRetag.ts';
 import { remarksOn } from './remarks.ts';
+import { repointJudgements, repointReadings, repointRows } from './repoint.ts';
+import { settingsOf } from './settingsOf.ts';
 import { withStanding } from './standing.ts';
 import type { Remark, Trial, TypedRow } from './trial.ts';
+import { withChecks } from './withChecks.ts';
 
 const present = <T>(thing: T | null): thing is T => thing !== null;
 const typedRow = (entry: Entry): TypedRow => ({ entry: entry.id, row: entry.body });
@@ -54,7 +64,8 @@ export function fold(entries: readonly Entry[]): Trial {
   const latest = latestRows(inOrder(entries) ? entries : mergeEntries(entries));
   const remarks: Remark[] = [];
   const described = describedBy(latest.trial[0], remarks);
-  const timed = (rows: readonly Entry[]) => inTimeOrder(rows, described.openedOn ?? '');
+  const openedOn = described.openedOn ?? '';
+  const timed = (rows: readonly Entry[]) => inTimeOrder(rows, openedOn);
 
   const cableCells = new CellReader(CABLE_TABLE, remarks);
   const specimenCells = new CellReader(SPECIMEN_TABLE, remarks);
@@ -62,24 +73,45 @@ export function fold(entries: readonly Entry[]): Trial {
   const instrumentCells = new CellReader(INSTRUMENT_TABLE, remarks);
   const readingCells = new CellReader(READING_TABLE, remarks);
 
+  const checkCells = new CellReader(CHECK_TABLE, remarks);
+  const retagCells = new CellReader(RETAG_TABLE, remarks);
+
   const specimens = latest.specimen.map((entry) => makeSpecimen(entry, specimenCells));
   const cableOf = new Map(specimens.map((piece) => [piece.specimen, piece.cable]));
   const strikes = timed(latest.strike).map(typedRow);
-  const readings = timed(latest.reading).map((entry) => makeReading(entry, readingCells, cableOf));
+  const read = timed(latest.reading).map((entry) => makeReading(entry, readingCells, cableOf));
+  const retags = timed(latest.retag)
+    .map((entry) => makeRetag(entry, retagCells))
+    .filter(present);
+  const readings = repointReadings(withStanding(read.filter(present), strikes), retags, openedOn, cableOf);
+
+  const cables = latest.cable.map((entry) => makeCable(entry, cableCells));
+  const fittings = latest.fitting.map((entry) => makeFitting(entry, fittingCells)).filter(present);
+  const tools = latest.instrument.map((entry) => makeInstrument(entry, instrumentCells)).filter(present);
+  const checks = timed(latest.check)
+    .map((entry) => makeCheck(entry, checkCells))
+    .filter(present);
+  const settingRows = latest.setting.map(typedRow);
 
   const folded: Trial = {
     trial,
     ...described,
-    cables: latest.cable.map((entry) => makeCable(entry, cableCells)),
-    fittings: latest.fitting.map((entry) => makeFitting(entry, fittingCells)).filter(present),
-    instruments: latest.instrument.map((entry) => makeInstrument(entry, instrumentCells)).filter(present),
+    cables,
+    fittings,
+    instruments: withChecks(tools, checks, readings, remarks),
+    checks,
     specimens,
     evidence: timed(latest.evidence).map(makeEvidence),
-    readings: withStanding(readings.filter(present), strikes),
+    readings,
     strikes,
-    judgements: latest.judgement.map(typedRow),
-    endurance: latest.endurance.map(typedRow),
-    currents: latest.current.map(typedRow),
+    retags,
+    judgements: repointJudgements(timed(latest.judgement).map(makeJudgement), retags, openedOn),
+    endurance: repointRows(timed(latest.endurance).map(makeOnPiece), retags, openedOn),
+    currents: repointRows(latest.current.map(makeOnPiece), retags, openedOn),
+    notes: timed(latest.note).map(makeNote),
+    settings: settingsOf(settingRows),
+    settingRows,
+    blinding: makeBlinding(timed(latest.blinding).map(typedRow)),
     remarks,
   };
   remarks.push(...remarksOn(folded));

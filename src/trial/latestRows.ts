@@ -33,12 +33,17 @@ export function latestRows(entries: readonly Entry[]): LatestRows {
     cable: rowsOf('cable'),
     fitting: rowsOf('fitting'),
     instrument: rowsOf('instrument'),
+    check: rowsOf('check'),
     specimen: rowsOf('specimen'),
     evidence: rowsOf('evidence'),
     reading: rowsOf('reading'),
     strike: rowsOf('strike'),
+    retag: rowsOf('retag'),
     judgement: rowsOf('judgement'),
     endurance: rowsOf('endurance'),
     current: rowsOf('current'),
+    note: rowsOf('note'),
+    setting: rowsOf('setting'),
+    blinding: rowsOf('blinding'),
   };
 }

@@ -4,6 +4,7 @@ import { leastProblem, outOfReach } from '../journal/impossible.ts';
 import { quantityNamed } from '../journal/quantities.ts';
 import type { ReadOutcome } from '../units/reading.ts';
 import { type CellReader, cell, nameOrNull } from './cells.ts';
+import { NOT_RETAGGED } from './repoint.ts';
 import type { Reading } from './trial.ts';
 
 /** The value of a reading in SI by its quantity, or why it cannot be read or cannot be. */
@@ -52,5 +53,6 @@ export function makeReading(entry: Entry, cells: CellReader, cableOf: ReadonlyMa
     position: cell(row, 'position'),
     standing: 'counted',
     why: '',
+    retagged: NOT_RETAGGED,
   };
 }

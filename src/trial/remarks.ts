@@ -1,5 +1,6 @@
 import { remarksOnLabels } from './remarksOnLabels.ts';
 import { remarksOnReferences } from './remarksOnReferences.ts';
+import { remarksOnRetags } from './remarksOnRetags.ts';
 import { remarksOnTemperatures } from './remarksOnTemperatures.ts';
 import { remarksOnTools } from './remarksOnTools.ts';
 import { remarksOnValues } from './remarksOnValues.ts';
@@ -14,6 +15,7 @@ export function remarksOn(trial: Trial): Remark[] {
   const said = new Set(values.flatMap(({ readings }) => readings));
   return [
     ...remarksOnReferences(trial),
+    ...remarksOnRetags(trial),
     ...remarksOnTools(trial),
     ...values,
     ...remarksOnLabels(trial).filter(({ readings }) => !readings.every((reading) => said.has(reading))),

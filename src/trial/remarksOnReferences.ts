@@ -37,6 +37,21 @@ export function remarksOnReferences(trial: Trial): Remark[] {
     remarks.push(notDescribed(`Tool ${tool} is not described yet; a usual limit of error is assumed.`, null, ids));
   for (const [earlier, ids] of byMissing(trial.readings, (reading) => cell(reading.row, 'replaces'), readings))
     remarks.push(notDescribed(`Reading ${earlier} is said to be replaced but is not on record.`, null, ids));
+  for (const { check, instrument } of trial.checks)
+    if (!tools.has(instrument))
+      remarks.push(notDescribed(`Check ${check} is of tool ${instrument}, which is not described yet.`));
+  for (const { retag, specimen, becomes } of trial.retags)
+    for (const piece of [specimen, becomes])
+      if (!pieces.has(piece))
+        remarks.push(notDescribed(`Repair ${retag} names piece ${piece}, which is not described yet.`));
+  const named = { cable: cables, specimen: pieces, reading: readings };
+  for (const { note, about, which } of trial.notes)
+    if (about !== 'trial' && !named[about].has(which))
+      remarks.push(
+        notDescribed(
+          `Note ${note} is about ${about === 'specimen' ? 'piece' : about} ${which}, which is not described yet.`,
+        ),
+      );
   for (const strike of trial.strikes) {
     const reading = cell(strike.row, 'reading');
     if (!readings.has(reading)) remarks.push(notDescribed(`Reading ${reading} is struck out but is not on record.`));

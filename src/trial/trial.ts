@@ -16,16 +16,26 @@ export interface Trial {
   cables: Cable[];
   fittings: Fitting[];
   instruments: Instrument[];
+  /** Tools held against something known; what follows for a tool is already in its `limit`. */
+  checks: Check[];
   specimens: Specimen[];
   evidence: Evidence[];
   /** In the order in which they were taken, struck and replaced ones included (see `standing`). */
   readings: Reading[];
   /** Rows that strike a reading out, kept as typed so that export gives them back. */
   strikes: TypedRow[];
-  /** Rows of tables that the assay does not use, kept as typed so that export gives them back. */
-  judgements: TypedRow[];
-  endurance: TypedRow[];
-  currents: TypedRow[];
+  /** Mix-ups of pieces put right, in the order in which they were said; already applied to what is below and above. */
+  retags: Retag[];
+  /** Tables that the assay does not use: rows as typed, with the pieces that they mean. */
+  judgements: Judgement[];
+  endurance: OnPiece[];
+  currents: OnPiece[];
+  notes: Note[];
+  /** What is planned, by name of the setting; blank values are left out. Names are an open list, see `journal/settings.ts`. */
+  settings: Readonly<Record<string, string>>;
+  /** The rows of `settings` as typed, so that export gives them back. */
+  settingRows: TypedRow[];
+  blinding: Blinding;
   /** Things worth saying that did not stop anything: an unlikely value, a reference that points nowhere yet. */
   remarks: Remark[];
 }
@@ -109,6 +119,23 @@ export interface ErrorLimit {
   fraction: number;
   /** True when nothing was stated and the usual limit for the kind of tool was taken; every finding that leans on it says so. */
   assumed: boolean;
+  /** True when the limit comes from a check against something known; findings that lean on it say so. */
+  checked?: boolean;
+}
+
+/** One check of a tool. SI units of what the tool reads. */
+export interface Check extends TypedRow {
+  check: string;
+  instrument: string;
+  /** In lower case; `zero` shows drift, everything else is a known value; empty when not stated. */
+  against: string;
+  zero: boolean;
+  known: number;
+  /** How far the known thing may be from `known`. */
+  knownError: number;
+  read: number;
+  /** K */
+  temperature: number | null;
 }
 
 export type SpecimenKind = 'whole' | 'bend' | 'apart' | 'abuse' | 'kept' | '';
@@ -138,8 +165,9 @@ export interface Evidence extends TypedRow {
 /** Where a reading stands: counted, struck out with a reason, or replaced by a later one. */
 export type Standing = 'counted' | 'struck' | 'replaced';
 
-export interface Reading extends TypedRow {
+export interface Reading extends TypedRow, Repointed {
   reading: string;
+  /** The piece that it means; the piece as typed is in `row.specimen`. */
   specimen: string;
   /** Cable of the specimen. */
   cable: string;
@@ -160,4 +188,72 @@ export interface Reading extends TypedRow {
   standing: Standing;
   /** Why it does not count, in the recorder's words; empty when it counts. */
   why: string;
+}
+
+/** What a repair of a mix-up leaves on whatever it moved. */
+export interface Repointed {
+  /** Names of the repairs that gave it another piece than was typed, in the order in which they were applied; usually none. */
+  retagged: readonly string[];
+}
+
+/** Two pieces bent by hand; `row` holds the result and the rest as typed. */
+export interface Judgement extends TypedRow, Repointed {
+  judgement: string;
+  /** The pieces that are meant; as typed they are in `row`. */
+  left: string;
+  right: string;
+}
+
+/** A row about one piece, kept as typed otherwise. */
+export interface OnPiece extends TypedRow, Repointed {
+  /** The piece that it means; as typed it is in `row`. */
+  specimen: string;
+}
+
+/** A mix-up of pieces put right for what was read in a span of time, both ends included. */
+export interface Retag extends TypedRow {
+  retag: string;
+  /** `swap`: the two pieces change places; `tag`: what was recorded on `specimen` belongs to `becomes`. */
+  kind: 'swap' | 'tag';
+  specimen: string;
+  becomes: string;
+  /** Milliseconds since 1970; −∞ and ∞ where the span is open. */
+  from: number;
+  until: number;
+  why: string;
+}
+
+export type NoteSubject = 'trial' | 'cable' | 'specimen' | 'reading';
+
+/** Words or a photo about something. */
+export interface Note extends TypedRow {
+  note: string;
+  about: NoteSubject;
+  /** Name of what it is about; the trial's own name for the trial. */
+  which: string;
+  text: string;
+  /** As typed: SHA-256 of a blob in hexadecimal, or a file name; empty when there is none. */
+  photo: string;
+  /** What the photo proves, in lower case; empty when it is no proof shot. */
+  shot: string;
+  at: string | null;
+  by: string;
+  footage: string;
+  timecode: string;
+}
+
+/** Whether names are hidden behind codes. */
+export interface Blinding {
+  /** Only codes may be shown now. */
+  blind: boolean;
+  /** How nobody was to know, as said when it was last blinded; empty when not stated. */
+  how: string;
+  /** When it was last blinded, as typed; null when never, or not stated. */
+  since: string | null;
+  /** It was blind once, and the names were shown since. */
+  revealed: boolean;
+  /** When, as typed; null when not revealed, or not stated. */
+  revealedAt: string | null;
+  /** Every act as typed, so that export gives them back. */
+  acts: TypedRow[];
 }

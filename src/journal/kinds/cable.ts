@@ -1,5 +1,7 @@
 import { needed, quantity, type TableShape, text } from '../tableShape.ts';
 
+const YES_NO = ['yes', 'no', 'unknown'] as const;
+
 /** The cables of the trial, and what their labels claim. */
 export const CABLE_TABLE: TableShape = {
   kind: 'cable',
@@ -15,8 +17,24 @@ export const CABLE_TABLE: TableShape = {
     text('bought_from', 'Seller'),
     text('bought_on', 'Day of purchase', { moment: true }),
     text('supplied_free', 'Whether it was given rather than bought'),
-    text('price', 'Price paid for the bought length'),
+    text('price', 'Price, of what price_per says; of the whole bought length when that is blank'),
     text('currency', 'Currency of the price'),
+    text('price_per', 'What the price is of: the piece bought, a metre, a foot, or a spool of price_length', {
+      values: ['piece', 'metre', 'foot', 'spool'],
+    }),
+    quantity(
+      'price_length',
+      'Length that the price is of: on the spool, or of the piece',
+      'length',
+      'price_length_unit',
+      {
+        defaultUnit: 'm',
+      },
+    ),
+    text('price_length_unit', 'Unit of price_length; m when blank'),
+    text('price_on', 'Day of the price', { moment: true }),
+    text('shipping_included', 'Whether the price has shipping in it', { values: YES_NO }),
+    text('tax_included', 'Whether the price has tax in it', { values: YES_NO }),
     quantity('bought_length', 'Length bought', 'length', 'bought_length_unit', { defaultUnit: 'm' }),
     text('bought_length_unit', 'Unit of bought_length; m when blank'),
     needed('claimed_size', 'Size exactly as printed on the label'),

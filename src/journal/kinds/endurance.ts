@@ -19,6 +19,7 @@ export const ENDURANCE_TABLE: TableShape = {
     quantity('temperature', 'Temperature of the piece', 'temperature', 'temperature_unit', { defaultUnit: 'C' }),
     text('temperature_unit', 'Unit of temperature; C when blank'),
     text('by', 'Who did it'),
+    text('at', 'When', { moment: true }),
     text('note', 'Anything else'),
   ],
 };

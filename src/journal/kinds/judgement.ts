@@ -12,6 +12,7 @@ export const JUDGEMENT_TABLE: TableShape = {
     needed('result', 'Which bends more easily', { values: ['left', 'right', 'same'] }),
     text('by', 'Who judged'),
     text('round', 'Which round'),
+    text('at', 'When', { moment: true }),
     quantity('temperature', 'Temperature of the pieces', 'temperature', 'temperature_unit', { defaultUnit: 'C' }),
     text('temperature_unit', 'Unit of temperature; C when blank'),
     text('blinded', 'How the judge was kept from knowing: open, sleeve, eyes covered, other room'),

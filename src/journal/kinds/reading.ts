@@ -32,5 +32,7 @@ export const READING_TABLE: TableShape = {
     text('replaces', 'Reading that this one corrects', { refersTo: 'reading' }),
     text('why', 'Why it corrects that one'),
     text('note', 'Anything else'),
+    text('footage', 'Recording in which it can be seen, or from which it was entered later'),
+    text('timecode', 'Where in that recording: 12:31 or 1:02:31', { timecode: true }),
   ],
 };

@@ -24,7 +24,11 @@ function standardName(text: string): string {
 }
 
 const holdsNumbers = (column: Column): boolean =>
-  column.number === true || column.limit === true || column.dimension !== undefined || column.name === 'value';
+  column.number === true ||
+  column.inUnitColumn === true ||
+  column.limit === true ||
+  column.dimension !== undefined ||
+  column.name === 'value';
 
 /** `number` only where every cell is a plain one: cells stay as typed, and people type `1 3/8`. */
 function typeOf(column: Column, { rows }: WrittenTable): 'number' | 'string' {

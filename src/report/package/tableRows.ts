@@ -58,7 +58,11 @@ const AMBIGUOUS = /^[+\-\u2212]?\d{1,3},\d{3}(?!\d)/;
 function hasDecimals(column: Column, table: TableShape, row: Row): boolean {
   if (table.kind === 'reading' && column.name === 'value')
     return quantityNamed((row.quantity ?? '').toLowerCase())?.dimension !== 'count';
-  return column.number === true || (column.dimension !== undefined && column.dimension !== 'count');
+  return (
+    column.number === true ||
+    column.inUnitColumn === true ||
+    (column.dimension !== undefined && column.dimension !== 'count')
+  );
 }
 
 /**

@@ -16,13 +16,18 @@ function rowsByKind(trial: Trial): [string, Row[]][] {
     ['cable', rows(trial.cables)],
     ['fitting', rows(trial.fittings)],
     ['instrument', rows(trial.instruments)],
+    ['check', rows(trial.checks)],
     ['specimen', rows(trial.specimens)],
     ['evidence', rows(trial.evidence)],
     ['reading', rows(trial.readings)],
     ['strike', rows(trial.strikes)],
+    ['retag', rows(trial.retags)],
     ['judgement', rows(trial.judgements)],
     ['endurance', rows(trial.endurance)],
     ['current', rows(trial.currents)],
+    ['note', rows(trial.notes)],
+    ['setting', rows(trial.settingRows)],
+    ['blinding', rows(trial.blinding.acts)],
   ];
 }
 

@@ -1,0 +1,25 @@
+import { needed, type TableShape, text } from '../tableShape.ts';
+
+/** What a note can be about. */
+export const NOTE_SUBJECTS = ['trial', 'cable', 'specimen', 'reading'] as const;
+/** Photos that answer a doubt before it is raised. */
+export const PROOF_SHOTS = ['receipt', 'print', 'cut face', 'scale display', 'meter display', 'other'] as const;
+
+/** Words or a photo about the trial, a cable, a piece or a reading. */
+export const NOTE_TABLE: TableShape = {
+  kind: 'note',
+  file: 'notes.csv',
+  key: ['note'],
+  columns: [
+    needed('note', 'Short name of the note'),
+    text('about', 'What it is about; the trial when blank', { values: NOTE_SUBJECTS }),
+    text('which', 'Name of the cable, piece or reading that it is about'),
+    text('text', 'What it says'),
+    text('photo', 'SHA-256 of the photo in hexadecimal, or the name of its file'),
+    text('shot', 'What the photo proves', { values: PROOF_SHOTS }),
+    text('at', 'When', { moment: true }),
+    text('by', 'Who wrote it'),
+    text('footage', 'Recording in which it can be seen'),
+    text('timecode', 'Where in that recording: 12:31 or 1:02:31', { timecode: true }),
+  ],
+};
