@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accessibilityBreaches } from './support/axe.ts';
 import { type Bench, startBench } from './support/bench.ts';
@@ -28,16 +29,24 @@ describe.each(LOOKS)('$colorScheme at $width px', (look) => {
   it('inside breaks no rule of WCAG 2.2 AA, with a sheet and all folds open', async () => {
     const { page } = await bench.open(INSIDE, look);
     await waitForFindings(page);
-    for (const fold of await page.locator('details:not([open]) > summary').all()) await fold.click();
+    await openEveryFold(page);
     expect(await accessibilityBreaches(page)).toEqual([]);
   });
 });
+
+/** Opens all that is folded, so that nothing escapes the check. */
+async function openEveryFold(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+  });
+}
 
 describe.each(['/', INSIDE])('%s', (path) => {
   it('never scrolls sideways, from 320 px up', async () => {
     for (const width of [320, 360, 560, 900, 1280, 1440, 3840]) {
       const { page, context } = await bench.open(path, { width });
       if (path !== '/') await waitForFindings(page);
+      await openEveryFold(page);
       expect(
         await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
         `${width} px`,

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Bench, startBench } from './support/bench.ts';
-import { waitForFindings } from './support/findings.ts';
+import { waitForDraws, waitForFindings } from './support/findings.ts';
 
 let bench: Bench;
 const INSIDE = '/trial/fenwater-2-awg/inside';
@@ -24,6 +24,16 @@ describe('inside a trial', () => {
     expect(await page.locator('.control').textContent()).toContain('House wire');
     expect(await page.locator('.cables').textContent()).not.toContain('House wire');
     expect(troubles).toEqual([]);
+  });
+
+  it('holds the figures against random draws, which can be stopped and taken up again', async () => {
+    const { page } = await bench.open(INSIDE);
+    await waitForFindings(page);
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.getByText(/not yet held against random draws/).waitFor();
+    await page.getByRole('button', { name: 'Go on' }).click();
+    await waitForDraws(page);
+    expect(await page.locator('.held').textContent()).toMatch(/held against [\d,]+ random draws/);
   });
 
   it('opens and closes a sheet by keyboard, and keeps it through a reload', async () => {
@@ -78,7 +88,7 @@ describe('inside a trial', () => {
 
   it('hands out the data as a .zip with its findings', async () => {
     const { page } = await bench.open(INSIDE);
-    await waitForFindings(page);
+    await waitForDraws(page);
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save the data as .zip' }).click(),

@@ -10,7 +10,7 @@ beforeAll(async () => {
 });
 afterAll(() => bench.stop());
 
-/** An invented honest 2 AWG: 33.6 mm² of copper, laid up 3 %. */
+/** An invented honest 2 AWG: 318.7 g/m over 8.89 g/cm³ and a lay of 1.03 make 34.8 mm². */
 const HONEST = {
   'What the label says': '2 AWG OFC',
   'Mass of the bare conductor': '95.6 g',
@@ -34,7 +34,8 @@ describe('one cable, six fields', () => {
       .getByText(/copper/)
       .first()
       .waitFor();
-    await page.waitForFunction(() => /34\.\d/.test(document.querySelector('.six .answer .key')?.textContent ?? ''));
+    await answered(page);
+    expect(Math.abs((await metalArea(page)) / 34.8 - 1)).toBeLessThan(0.01);
     expect(await answer(page).locator('.drawing svg').count()).toBe(1);
     expect(await answer(page).locator('.key').textContent()).toContain('meets');
     expect(troubles).toEqual([]);
@@ -43,22 +44,31 @@ describe('one cable, six fields', () => {
   it('widens the answer when the temperature is blank, and says so', async () => {
     const { page } = await bench.open('/');
     await fill(page, HONEST);
-    await page.waitForFunction(() => /34\.\d/.test(document.querySelector('.six .answer .key')?.textContent ?? ''));
+    await answered(page);
     const sharp = await plusMinus(page);
     await page.getByLabel('Temperature of the copper').fill('');
     await answer(page)
       .getByText(/0 to 35 °C/)
       .waitFor();
+    await answered(page);
     expect(await plusMinus(page)).toBeGreaterThan(sharp);
   });
 
   it('reads other units as the same cable', async () => {
     const { page } = await bench.open('/');
     await fill(page, HONEST);
-    await page.waitForFunction(() => /34\.\d/.test(document.querySelector('.six .answer .key')?.textContent ?? ''));
-    await fill(page, { 'Mass of the bare conductor': '3.372 oz', 'Length that was weighed': '11 13/16 in' });
-    await page.waitForFunction(() => document.querySelector('.six .answer')?.getAttribute('aria-busy') === 'false');
-    expect(await answer(page).locator('.key').textContent()).toMatch(/3[45]\.\d/);
+    await answered(page);
+    const area = await metalArea(page);
+    await fill(page, {
+      'Mass of the bare conductor': '3.372 oz',
+      'Length that was weighed': '11.81 in',
+      Ohms: '760 uohm',
+      'Length between the voltage contacts': '4\' 11 1/16"',
+      'Temperature of the copper': '68 F',
+    });
+    await answered(page);
+    expect(await page.locator('.trouble').count()).toBe(0);
+    expect(Math.abs((await metalArea(page)) / area - 1)).toBeLessThan(0.005);
   });
 
   it('says under the field what was found and what was expected', async () => {
@@ -88,6 +98,16 @@ describe('one cable, six fields', () => {
     expect(mass?.body).toMatchObject({ value: '95,6', unit: 'gr' });
   });
 });
+
+/** Waits until the answer belongs to what stands in the fields. */
+async function answered(page: Page): Promise<void> {
+  await page.locator('.six .answer[aria-busy=false]').waitFor();
+}
+
+/** The metal area that stands in the answer, in the unit chosen. */
+async function metalArea(page: Page): Promise<number> {
+  return Number.parseFloat((await answer(page).locator('.key .figure b').first().textContent()) ?? '');
+}
 
 /** The number after ± of the metal area. */
 async function plusMinus(page: Page): Promise<number> {

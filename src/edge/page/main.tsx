@@ -10,7 +10,9 @@ import './styles/sheet.css';
 import './styles/print.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
+import { followPrinting } from './store/media.ts';
 import { followLinks } from './store/route.ts';
 
 followLinks();
+followPrinting();
 render(<App />, document.getElementById('page')!);

@@ -1,6 +1,6 @@
+import type { SixFields } from '../../../findings/quick.ts';
 import { UNTAKEN_TEMPERATURE } from '../../../findings/rows/tools.ts';
 import { type DisplayUnits, showTemperature } from '../../../units/display.ts';
-import type { SixFields } from './sixFieldNames.ts';
 
 /**
  * What each blank field does to the answer, one sentence each, the costliest first. Only for fields that matter to what is

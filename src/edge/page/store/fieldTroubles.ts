@@ -1,7 +1,7 @@
+import type { SixFields } from '../../../findings/quick.ts';
 import type { Dimension } from '../../../units/dimension.ts';
 import { readSizeText } from '../../../units/sizeText.ts';
 import { readTypedQuantity } from '../../../units/typedQuantity.ts';
-import type { SixFields } from './sixFieldNames.ts';
 
 /** What was found in a field and what was expected there. */
 export interface Trouble {

@@ -1,18 +1,28 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { options } from 'preact';
 
-/** Which set of colours the pictures take: by the system's setting, and paper while the page is printed. */
-export type Scheme = 'light' | 'dark' | 'paper';
+/** True while the page is being laid out for paper. */
+export const printing = signal(false);
 
-const dark = watched('(prefers-color-scheme: dark)');
-const printing = watched('print');
+/** Width of the text on A4 upright with our margins, CSS px: paper cannot be measured before it is laid out. */
+export const PAPER_WIDTH = 688;
+
+/** True where the table has no room and gives way to one block per cable, as on paper. */
+export const narrow: ReadonlySignal<boolean> = computed(() => printing.value || tooNarrow.value);
+
 const tooNarrow = watched('(max-width: 1279.98px)');
 
-export const scheme: ReadonlySignal<Scheme> = computed(() =>
-  printing.value ? 'paper' : dark.value ? 'dark' : 'light',
-);
-
-/** True where the table has no room and gives way to one block per cable. On paper the table always fits. */
-export const narrow: ReadonlySignal<boolean> = computed(() => !printing.value && tooNarrow.value);
+/** Lays the page out anew for paper, at once, because the browser takes its picture as soon as the event has been heard. */
+export function followPrinting(): void {
+  const set = (now: boolean) => {
+    const usual = options.debounceRendering;
+    options.debounceRendering = (render) => render();
+    printing.value = now;
+    options.debounceRendering = usual;
+  };
+  addEventListener('beforeprint', () => set(true));
+  addEventListener('afterprint', () => set(false));
+}
 
 /** A media query as a signal. */
 function watched(query: string): ReadonlySignal<boolean> {

@@ -1,13 +1,14 @@
 import { computed, signal } from '@preact/signals';
 import { v7 as newId } from 'uuid';
+import { quickEntries, type SixFields } from '../../../findings/quick.ts';
 import type { Findings } from '../../../findings/schema.ts';
 import type { Entry } from '../../../journal/entry.ts';
 import { Bench, Stopped } from '../worker/bench.ts';
 import { sendEntries } from './api.ts';
 import { fieldTroubles } from './fieldTroubles.ts';
 import { goTo } from './route.ts';
-import { sixFieldEntries } from './sixFieldEntries.ts';
-import { BLANK, type SixFields } from './sixFieldNames.ts';
+
+const BLANK: SixFields = { label: '', mass: '', length: '', ohms: '', contacts: '', temperature: '' };
 
 /** The answer about one cable. The last findings stay in sight while newer ones are computed. */
 export interface QuickAnswer {
@@ -38,6 +39,7 @@ let asked = 0;
 export function typeField(name: keyof SixFields, text: string): void {
   fields.value = { ...fields.value, [name]: text };
   keepTrouble.value = '';
+  quickAnswer.value = { ...quickAnswer.value, busy: true };
   clearTimeout(pause);
   pause = setTimeout(() => void answer(), PAUSE);
 }
@@ -69,7 +71,6 @@ async function answer(): Promise<void> {
     quickAnswer.value = { findings: null, busy: false, sentence: '' };
     return;
   }
-  quickAnswer.value = { ...quickAnswer.value, busy: true };
   try {
     const findings = await bench.ask('assay', { entries, draws: 0 });
     if (mine === asked) quickAnswer.value = { findings, busy: false, sentence: '' };
@@ -83,9 +84,10 @@ async function answer(): Promise<void> {
   }
 }
 
-/** The entries that the readable fields make; a field that cannot be read counts as blank. */
+/** The entries that the readable fields make; a field that cannot be read counts as blank. None when all are. */
 function readableEntries(trial: string): Entry[] {
   const readable = { ...fields.value };
   for (const name of Object.keys(troubles.value) as (keyof SixFields)[]) readable[name] = '';
-  return sixFieldEntries(readable, { trial, at: new Date().toISOString(), newId });
+  if (Object.values(readable).every((text) => text.trim() === '')) return [];
+  return quickEntries(readable, { trial, at: new Date().toISOString(), newId });
 }

@@ -16,7 +16,7 @@ export function Beside({ findings, cable }: { findings: Findings; cable: CableFi
   const pair = chosen === '' ? null : between(findings, cable.cable, chosen);
   const other = others.find((one) => one.cable === chosen);
   return (
-    <section>
+    <section class="beside">
       <h3>
         <label for={field}>Put beside another cable</label>
       </h3>

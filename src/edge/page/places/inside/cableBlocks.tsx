@@ -3,6 +3,7 @@ import type { Entry } from '../../../../journal/entry.ts';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
+import { PAPER_WIDTH, printing } from '../../store/media.ts';
 import { units } from '../../store/units.ts';
 import { CableSheet } from './cableSheet.tsx';
 import { Turn } from './cableTable.tsx';
@@ -19,11 +20,14 @@ interface BlocksProps {
 /** Width of a block before it has been measured, px. */
 const FIRST_BLOCK = 354;
 
+/** On paper two blocks stand side by side, 24 px apart. */
+const PAPER_BLOCK = (PAPER_WIDTH - 24) / 2;
+
 /** The cables as one block each, where a table has no room. Every chart has the same axis, so that they can be compared. */
 export function CableBlocks({ findings, cables, entries, open }: BlocksProps) {
   const [first, width] = useWidth<HTMLDivElement>(FIRST_BLOCK);
   const { area, rest } = columnsFor(cables, units.value);
-  const chart = chartOf(cables, width, units.value);
+  const chart = chartOf(cables, printing.value ? PAPER_BLOCK : width, units.value);
   return (
     <ul class="blocks">
       {cables.map((cable, index) => (

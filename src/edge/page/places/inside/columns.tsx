@@ -20,6 +20,8 @@ export interface Column {
 
 /** The columns for these cables in the units that were chosen; `area` stands before the chart, `rest` after it. */
 export function columnsFor(cables: readonly CableFindings[], units: DisplayUnits): { area: Column; rest: Column[] } {
+  // Areas in one column, gauges in another: whichever was chosen stands first.
+  const inMetric: DisplayUnits = { ...units, area: 'mm2' };
   const figures = (
     id: string,
     head: string,
@@ -31,7 +33,7 @@ export function columnsFor(cables: readonly CableFindings[], units: DisplayUnits
     head,
     unit,
     number: true,
-    cells: columnFigures(cables.map(of), units, percent).map((text) =>
+    cells: columnFigures(cables.map(of), inMetric, percent).map((text) =>
       text === null ? <NotMeasured /> : <FigureOf text={text} unit={false} />,
     ),
   });
@@ -42,12 +44,7 @@ export function columnsFor(cables: readonly CableFindings[], units: DisplayUnits
     number: false,
     cells: cables.map(cell),
   });
-  const area = figures(
-    'area',
-    'Metal area',
-    unitHead('mm2', { ...units, area: 'mm2' }),
-    (cable) => cable.conductor_area,
-  );
+  const area = figures('area', 'Metal area', unitHead('mm2', inMetric), (cable) => cable.conductor_area);
   const gauge = gaugeColumn(cables, units);
   const byGauge = units.area === 'awg';
   return {

@@ -72,6 +72,7 @@ function Found({ now, findings }: { now: Assay; findings: Findings }) {
           <Sections cables={cables}>
             <Working now={now} />
           </Sections>
+          <h2 class="hidden">Cable by cable</h2>
           {narrow.value ? (
             <CableBlocks findings={findings} cables={cables} entries={now.entries} open={open} />
           ) : (

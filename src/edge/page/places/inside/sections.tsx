@@ -8,6 +8,7 @@ import { Name } from '../../parts/name.tsx';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
+import { PAPER_WIDTH, printing } from '../../store/media.ts';
 import { faceLayout } from './faceLayout.ts';
 
 /** Width that the first drawing is made for, before the page has been measured, px. */
@@ -17,9 +18,10 @@ const FIRST_WIDTH = 1360;
 export function Sections({ cables, children }: { cables: readonly CableFindings[]; children: ComponentChildren }) {
   const [row, width] = useWidth<HTMLUListElement>(FIRST_WIDTH);
   const inputs = cables.map(sectionInput);
-  const layout = faceLayout(inputs, width);
+  const layout = faceLayout(inputs, printing.value ? PAPER_WIDTH : width);
   return (
     <section class="faces" aria-label="Cut faces">
+      <h2 class="hidden">Cut faces</h2>
       <div class="faces-head">
         <div>{children}</div>
         <ScaleBar scalePxPerMm={layout.scalePxPerMm} count={cables.length} />

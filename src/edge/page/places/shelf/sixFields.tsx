@@ -1,4 +1,4 @@
-import type { SixFields as Fields } from '../../store/sixFieldNames.ts';
+import type { SixFields as Fields } from '../../../../findings/quick.ts';
 import { clearFields, fields, troubles, typeField } from '../../store/sixFields.ts';
 import { QuickAnswer } from './quickAnswer.tsx';
 

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { chartOf, rowAxis } from '../../../src/edge/page/places/inside/chartOf.ts';
+import { faceLayout } from '../../../src/edge/page/places/inside/faceLayout.ts';
+import { sectionInput } from '../../../src/report/section/sectionInput.ts';
+import { defaultDisplayUnits } from '../../../src/units/display.ts';
+import { awgArea } from '../../../src/units/gauge.ts';
+import { sixCables, unmeasured } from '../../fixtures/findings.ts';
+
+const cables = sixCables.cables.filter((cable) => cable.role !== 'control');
+
+describe('chartOf', () => {
+  it('holds every interval and the one limit of all labels', () => {
+    const { axis, shared } = chartOf(cables, 266, defaultDisplayUnits);
+    expect(shared).toBe(true);
+    expect(axis?.limit).toBeCloseTo(32.96, 9);
+    for (const cable of cables) {
+      expect(axis!.domain[0]).toBeLessThanOrEqual(cable.conductor_area!.interval[0]);
+      expect(axis!.domain[1]).toBeGreaterThanOrEqual(cable.conductor_area!.interval[1]);
+    }
+  });
+
+  it('gives each row its own limit where labels differ, and none to a label without an area', () => {
+    const larger = {
+      ...cables[0]!,
+      claims: cables[0]!.claims.map((claim) => (claim.required === null ? claim : { ...claim, required: 40 })),
+    };
+    const chart = chartOf([larger, cables[1]!, unmeasured], 266, defaultDisplayUnits);
+    expect(chart.shared).toBe(false);
+    expect(rowAxis(chart, larger)?.limit).toBe(40);
+    expect(rowAxis(chart, cables[1]!)?.limit).toBeCloseTo(32.96, 9);
+    expect(rowAxis(chart, unmeasured)?.limit).toBeNull();
+    expect(chart.axis!.domain[1]).toBeGreaterThanOrEqual(40);
+  });
+
+  it('is marked at true gauge sizes when gauge was chosen', () => {
+    const { axis } = chartOf(cables, 266, { ...defaultDisplayUnits, area: 'awg' });
+    expect(axis!.ticks.length).toBeGreaterThan(1);
+    for (const { value, text } of axis!.ticks) expect(value).toBeCloseTo(1e6 * awgArea(Number(text)), 6);
+    expect(axis!.write!(33.63)).toBe('2');
+  });
+});
+
+describe('faceLayout', () => {
+  it.each([320, 390, 900, 1360, 2060])('fits all faces into %i px at one whole scale', (width) => {
+    const layout = faceLayout(cables.map(sectionInput), width);
+    const largest = Math.max(...cables.map((cable) => cable.outer_diameter?.value ?? 0));
+    expect(Number.isInteger(layout.scalePxPerMm)).toBe(true);
+    expect(largest * layout.scalePxPerMm).toBeLessThanOrEqual(width / layout.across);
+  });
+
+  it('draws something even when nothing was measured', () => {
+    expect(faceLayout([sectionInput(unmeasured)], 390)).toMatchObject({ across: 1 });
+  });
+});

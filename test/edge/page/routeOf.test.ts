@@ -1,0 +1,31 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { addressOf, routeOf } from '../../../src/edge/page/store/routeOf.ts';
+
+describe('routeOf', () => {
+  it.each([
+    ['/', '', { place: 'shelf' }],
+    ['/trial/club', '', { place: 'inside', trial: 'club', cable: null }],
+    ['/trial/club/inside', '#quill', { place: 'inside', trial: 'club', cable: 'quill' }],
+    ['/trial/a%2Fb/inside/', '', { place: 'inside', trial: 'a/b', cable: null }],
+    ['/trial/club/bench', '', { place: 'nowhere', path: '/trial/club/bench' }],
+    ['/trial/%E0%A4%A/inside', '', { place: 'nowhere', path: '/trial/%E0%A4%A/inside' }],
+    ['/elsewhere', '', { place: 'nowhere', path: '/elsewhere' }],
+  ])('reads %s%s', (path, hash, route) => {
+    expect(routeOf(path, hash)).toEqual(route);
+  });
+
+  it('leads back to the same place, whatever trial and cable are called', () => {
+    const name = fc.string({ unit: 'grapheme', minLength: 1 }).filter((text) => !/\p{Surrogate}/u.test(text));
+    fc.assert(
+      fc.property(name, fc.option(name), (trial, cable) => {
+        const route = { place: 'inside' as const, trial, cable };
+        const { pathname, hash } = new URL(addressOf(route), 'http://127.0.0.1');
+        // The two names that an address takes for a step up or down cannot be said in a path.
+        if (trial === '.' || trial === '..') return;
+        expect(routeOf(pathname, hash)).toEqual(route);
+      }),
+      { seed: 20261125 },
+    );
+  });
+});

@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { typedReadings } from '../../../src/edge/page/store/typedReadings.ts';
+import type { Entry } from '../../../src/journal/entry.ts';
+
+let count = 0;
+const entry = (kind: string, body: Record<string, string>): Entry => {
+  count += 1;
+  return {
+    id: `01900000-0000-7000-8000-${count.toString(16).padStart(12, '0')}`,
+    trial: 't',
+    kind,
+    at: '',
+    by: '',
+    device: '',
+    body,
+  };
+};
+
+const ENTRIES = [
+  entry('specimen', { specimen: 's', cable: 'quill' }),
+  entry('specimen', { specimen: 'other', cable: 'saltmarsh' }),
+  entry('reading', {
+    reading: 'a',
+    specimen: 's',
+    quantity: 'conductor_mass',
+    value: '95,6',
+    unit: 'gr',
+    instrument: 'scale',
+  }),
+  entry('reading', { reading: 'b', specimen: 's', quantity: 'conductor_mass', value: '59.6', unit: 'g' }),
+  entry('strike', { reading: 'b', why: 'digits swapped' }),
+  entry('reading', {
+    reading: 'c',
+    specimen: 's',
+    quantity: 'resistance',
+    value: '0.7',
+    unit: 'mohm',
+    at_length: '1500',
+    at_length_unit: 'mm',
+  }),
+  entry('reading', {
+    reading: 'd',
+    specimen: 's',
+    quantity: 'resistance',
+    value: '0.76',
+    unit: 'mohm',
+    replaces: 'c',
+    why: 'lead slipped',
+  }),
+  entry('reading', { reading: 'e', specimen: 'other', quantity: 'resistance', value: '1', unit: 'mohm' }),
+];
+
+describe('typedReadings', () => {
+  it('gives every reading of one cable as typed, with its standing and the reason', () => {
+    const rows = typedReadings(ENTRIES, 'quill');
+    expect(rows.map(({ reading, typed, standing, why }) => [reading, typed, standing, why])).toEqual([
+      ['a', '95,6 gr', 'counted', ''],
+      ['b', '59.6 g', 'struck', 'digits swapped'],
+      ['c', '0.7 mohm', 'replaced', 'lead slipped'],
+      ['d', '0.76 mohm', 'counted', ''],
+    ]);
+    expect(rows[2]?.circumstances).toBe('over 1500 mm');
+  });
+
+  it('does not depend on the order in which entries arrived', () => {
+    expect(typedReadings([...ENTRIES].reverse(), 'quill')).toEqual(typedReadings(ENTRIES, 'quill'));
+  });
+});
