@@ -23,7 +23,7 @@ function shownNumber(x: number): string {
 }
 
 function toolName(e: NeededError): string {
-  return e.label.replace(/, its (limit|percentage)$/, '');
+  return e.label.replace(/, (its limit|its percentage|as checked)$/, '');
 }
 
 function shownError(e: NeededError) {

@@ -95,7 +95,7 @@ export class ToolBox {
     if (!(tool.limit.absolute > 0)) return null;
     return this.remember({
       input: `${tool.id} zero`,
-      label: `${sentenceCase(tool.name)}, its limit`,
+      label: `${sentenceCase(tool.name)}, ${tool.limit.checked ? 'as checked' : 'its limit'}`,
       limit: tool.limit.absolute,
       unit,
       shape: 'uniform',
