@@ -51,7 +51,7 @@ export interface MetalHypothesis {
 export const STARTING_ODDS: Readonly<Record<Metal, number>> = {
   copper: 0.45,
   'tinned copper': 0.27,
-  'copper-clad aluminium': 0.19,
+  'copper-clad aluminium': 0.2,
   'tinned clad aluminium': 0.01,
   aluminium: 0.05,
   'copper-clad steel': 0.005,
