@@ -1,6 +1,6 @@
 import { choleskyInPlace, solveCholesky } from '../../numerics/dense.ts';
 import { chiSquareUpperTail } from '../../numerics/distributions.ts';
-import type { System } from './hypothesis.ts';
+import { type System, systemUnder } from './hypothesis.ts';
 import type { AssayComponent, CableAssay } from './joint.ts';
 import { foretell, type SharedState } from './posterior.ts';
 import { type Fault, faultOf, type RowKind } from './row.ts';
@@ -68,11 +68,31 @@ function worstKind(assay: CableAssay, component: AssayComponent): RowKind | null
   return best;
 }
 
-/** Mean of what rows of one kind say, less what all other rows foretell of them, in logs. */
-function distanceOf(kind: RowKind, assay: CableAssay, component: AssayComponent): number | null {
-  const { weighted, precision } = component.answer;
-  const own = assay.cable.rows.flatMap((row, i) => (row.kind === kind ? [weighted[i] / precision[i]] : []));
-  return own.length ? own.reduce((a, b) => a + b, 0) / own.length : null;
+/**
+ * What rows of one kind say on average, less what the rows of all other kinds foretell of them, in logs; null when there are
+ * no others. Rows that one gross error would spoil together are left out together, or they would vouch for each other.
+ */
+function distanceOf(kind: RowKind, assay: CableAssay, system: System): number | null {
+  const { rows } = assay.cable;
+  const together = (row: (typeof rows)[number]) =>
+    row.kind === kind || (faultOf(kind) !== null && faultOf(row.kind) === faultOf(kind));
+  const rest = rows.flatMap((row, i) => (together(row) ? [] : [i]));
+  const own = rows.flatMap((row, i) => (row.kind === kind ? [i] : []));
+  if (rest.length === 0) return null;
+  const { residual, M } = foretell(system, assay.others);
+  const block = Float64Array.from(rest.flatMap((i) => rest.map((j) => M[i * system.n + j])));
+  const solved = Float64Array.from(rest, (i) => residual[i]);
+  choleskyInPlace(block, rest.length);
+  solveCholesky(block, rest.length, solved);
+  const apart = own.map((i) => residual[i] - rest.reduce((sum, j, b) => sum + M[i * system.n + j] * solved[b], 0));
+  return apart.reduce((a, b) => a + b, 0) / apart.length;
+}
+
+/** The equations of the metal that goes with a likely fault, the fault left out: what a reading is held against. */
+function soundSystemFor(fault: Fault, assay: CableAssay): System | null {
+  const faulty = assay.components.filter((c) => c.supposition.fault === fault);
+  const top = faulty.reduce<AssayComponent | null>((a, b) => (a === null || b.weight > a.weight ? b : a), null);
+  return top && systemUnder(assay.frame, { ...top.supposition, fault: null });
 }
 
 /**
@@ -100,7 +120,8 @@ export function consistency(assay: CableAssay): Consistency | null {
   let recheck: RowKind | null = null;
   if (likely) recheck = rows.find((row) => faultOf(row.kind) === likely)?.kind ?? null;
   else if (p < DISAGREE_BELOW) recheck = worstKind(assay, component);
-  const off = recheck ? distanceOf(recheck, assay, component) : null;
+  const against = (likely && soundSystemFor(likely, assay)) ?? component.system;
+  const off = recheck ? distanceOf(recheck, assay, against) : null;
   return { chi2, dof, p, recheck, faultBelief, off: off === null ? null : Math.expm1(off) };
 }
 
