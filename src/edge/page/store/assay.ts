@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Findings } from '../../../findings/schema.ts';
 import type { Entry } from '../../../journal/entry.ts';
+import type { Reading } from '../../../trial/trial.ts';
 import { Bench, Stopped } from '../worker/bench.ts';
 import { fetchEntries } from './api.ts';
 
@@ -12,6 +13,8 @@ export interface Assay {
   stage: Stage;
   entries: readonly Entry[];
   findings: Findings | null;
+  place: string;
+  readings: readonly Reading[];
   /** Random draws done so far, while they are drawn. */
   drawn: number;
   /** What stood in the way; empty unless the stage is 'failed'. */
@@ -27,7 +30,16 @@ const bench = new Bench();
 export async function openTrial(trial: string): Promise<void> {
   if (assay.value?.trial === trial && assay.value.stage !== 'failed') return;
   bench.stop();
-  assay.value = { trial, stage: 'fetching', entries: [], findings: null, drawn: 0, sentence: '' };
+  assay.value = {
+    trial,
+    stage: 'fetching',
+    entries: [],
+    findings: null,
+    place: '',
+    readings: [],
+    drawn: 0,
+    sentence: '',
+  };
   const fetched = await fetchEntries(trial);
   if (!fetched.ok) return change(trial, { stage: 'failed', sentence: fetched.sentence });
   change(trial, { stage: 'computing', entries: fetched.value });
@@ -53,8 +65,8 @@ export async function drawAgain(): Promise<void> {
 
 async function compute(trial: string, entries: readonly Entry[]): Promise<void> {
   try {
-    const findings = await bench.ask('assay', { entries, draws: 0 });
-    change(trial, { findings, stage: 'drawing' });
+    const assayed = await bench.ask('assay', { entries, draws: 0 });
+    change(trial, { ...assayed, stage: 'drawing' });
   } catch (error) {
     return change(trial, { stage: error instanceof Stopped ? 'stopped' : 'failed', sentence: sentenceOf(error) });
   }
@@ -65,7 +77,7 @@ async function draw(trial: string, entries: readonly Entry[]): Promise<void> {
   change(trial, { stage: 'drawing', drawn: 0 });
   try {
     const hear = (drawn: number) => change(trial, { drawn });
-    change(trial, { findings: await bench.ask('assay', { entries, draws: 'auto' }, hear), stage: 'done' });
+    change(trial, { ...(await bench.ask('assay', { entries, draws: 'auto' }, hear)), stage: 'done' });
   } catch (error) {
     change(trial, { stage: error instanceof Stopped ? 'stopped' : 'failed', sentence: sentenceOf(error) });
   }

@@ -72,7 +72,7 @@ async function answer(): Promise<void> {
     return;
   }
   try {
-    const findings = await bench.ask('assay', { entries, draws: 0 });
+    const { findings } = await bench.ask('assay', { entries, draws: 0 });
     if (mine === asked) quickAnswer.value = { findings, busy: false, sentence: '' };
   } catch (error) {
     if (mine !== asked || error instanceof Stopped) return;

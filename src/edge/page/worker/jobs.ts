@@ -1,6 +1,7 @@
 import type { Findings } from '../../../findings/schema.ts';
 import type { Entry } from '../../../journal/entry.ts';
 import type { Refusal } from '../../../report/package/refusal.ts';
+import type { Reading } from '../../../trial/trial.ts';
 
 /** One file as the browser handed it over: its path inside what was dropped, and its bytes. */
 export interface BroughtFile {
@@ -16,10 +17,18 @@ export interface PackageRead {
   notes: string[];
 }
 
+/** What a journal says, and what follows from it. */
+export interface Assayed {
+  findings: Findings;
+  place: string;
+  /** All readings in fold order, struck and replaced ones included. */
+  readings: Reading[];
+}
+
 /** Everything the worker can be asked, with what it answers. All computing happens there, so the page never stalls. */
 export interface Jobs {
   /** Entries to findings: closed form with `draws` 0, held against random draws with 'auto'. */
-  assay: { ask: { entries: readonly Entry[]; draws: number | 'auto' }; answer: Findings };
+  assay: { ask: { entries: readonly Entry[]; draws: number | 'auto' }; answer: Assayed };
   /**
    * Files, or one .zip, to entries. `name` stands in for the trial's id where no file gives one; `shelf` is what the trial
    * holds already, which is not said again.

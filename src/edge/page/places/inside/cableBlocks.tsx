@@ -1,5 +1,5 @@
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
-import type { Entry } from '../../../../journal/entry.ts';
+import type { Reading } from '../../../../trial/trial.ts';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
@@ -13,7 +13,7 @@ import { columnsFor } from './columns.tsx';
 interface BlocksProps {
   findings: Findings;
   cables: readonly CableFindings[];
-  entries: readonly Entry[];
+  readings: readonly Reading[];
   open: ReadonlySet<string>;
 }
 
@@ -24,7 +24,7 @@ const FIRST_BLOCK = 354;
 const PAPER_BLOCK = (PAPER_WIDTH - 24) / 2;
 
 /** The cables as one block each, where a table has no room. Every chart has the same axis, so that they can be compared. */
-export function CableBlocks({ findings, cables, entries, open }: BlocksProps) {
+export function CableBlocks({ findings, cables, readings, open }: BlocksProps) {
   const [first, width] = useWidth<HTMLDivElement>(FIRST_BLOCK);
   const { area, rest } = columnsFor(cables, units.value);
   const chart = chartOf(cables, printing.value ? PAPER_BLOCK : width, units.value);
@@ -59,7 +59,7 @@ export function CableBlocks({ findings, cables, entries, open }: BlocksProps) {
           </dl>
           {open.has(cable.cable) && (
             <div id={`sheet-${cable.cable}`}>
-              <CableSheet findings={findings} cable={cable} entries={entries} />
+              <CableSheet findings={findings} cable={cable} readings={readings} />
             </div>
           )}
         </li>

@@ -1,5 +1,5 @@
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
-import type { Entry } from '../../../../journal/entry.ts';
+import type { Reading } from '../../../../trial/trial.ts';
 import { Beside } from './beside.tsx';
 import { FurtherFigures } from './furtherFigures.tsx';
 import { LabelReadings } from './labelReadings.tsx';
@@ -10,11 +10,11 @@ import { SumsAndGaps } from './sumsAndGaps.tsx';
 interface SheetProps {
   findings: Findings;
   cable: CableFindings;
-  entries: readonly Entry[];
+  readings: readonly Reading[];
 }
 
 /** All that was found about one cable: what its label can mean, the readings behind it, and what the ± is made of. */
-export function CableSheet({ findings, cable, entries }: SheetProps) {
+export function CableSheet({ findings, cable, readings }: SheetProps) {
   return (
     <div class="sheet">
       <p class="said">{cable.sentence}</p>
@@ -24,7 +24,7 @@ export function CableSheet({ findings, cable, entries }: SheetProps) {
           <FurtherFigures cable={cable} />
         </div>
         <div>
-          <ReadingsAndFit cable={cable} entries={entries} />
+          <ReadingsAndFit cable={cable} readings={readings} />
           <SumsAndGaps cable={cable} />
         </div>
         <div>

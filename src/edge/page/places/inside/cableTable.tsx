@@ -1,6 +1,6 @@
 import { Fragment } from 'preact';
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
-import type { Entry } from '../../../../journal/entry.ts';
+import type { Reading } from '../../../../trial/trial.ts';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { Name } from '../../parts/name.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
@@ -13,7 +13,7 @@ import { turnCable } from './openCables.ts';
 interface CablesProps {
   findings: Findings;
   cables: readonly CableFindings[];
-  entries: readonly Entry[];
+  readings: readonly Reading[];
   open: ReadonlySet<string>;
 }
 
@@ -21,7 +21,7 @@ interface CablesProps {
 const FIRST_CHART = 266;
 
 /** The cables as one table, with the intervals drawn on one axis; each row opens to the cable's sheet. */
-export function CableTable({ findings, cables, entries, open }: CablesProps) {
+export function CableTable({ findings, cables, readings, open }: CablesProps) {
   const [chartHead, width] = useWidth<HTMLDivElement>(FIRST_CHART);
   const { area, rest } = columnsFor(cables, units.value);
   const chart = chartOf(cables, width, units.value);
@@ -80,7 +80,7 @@ export function CableTable({ findings, cables, entries, open }: CablesProps) {
             {open.has(cable.cable) && (
               <tr class="sheet-row" id={`sheet-${cable.cable}`}>
                 <td colSpan={columns}>
-                  <CableSheet findings={findings} cable={cable} entries={entries} />
+                  <CableSheet findings={findings} cable={cable} readings={readings} />
                 </td>
               </tr>
             )}

@@ -27,7 +27,7 @@ export function Inside({ trial, cable }: { trial: string; cable: string | null }
     <Frame
       title={findings?.title || trial}
       places={places(trial, findings)}
-      trial={{ title: findings?.title || trial, place: findings === null ? '' : placeOf(now) }}
+      trial={{ title: findings?.title || trial, place: now?.place ?? '' }}
       units
     >
       {findings === null ? <Waiting now={now} /> : <Found now={now!} findings={findings} />}
@@ -74,9 +74,9 @@ function Found({ now, findings }: { now: Assay; findings: Findings }) {
           </Sections>
           <h2 class="hidden">Cable by cable</h2>
           {narrow.value ? (
-            <CableBlocks findings={findings} cables={cables} entries={now.entries} open={open} />
+            <CableBlocks findings={findings} cables={cables} readings={now.readings} open={open} />
           ) : (
-            <CableTable findings={findings} cables={cables} entries={now.entries} open={open} />
+            <CableTable findings={findings} cables={cables} readings={now.readings} open={open} />
           )}
         </>
       )}
@@ -94,10 +94,4 @@ function places(trial: string, findings: Findings | null): PlaceOnRuler[] {
     { name: 'Shelf', href: '/', here: false, state: '' },
     { name: 'Inside', href: addressOf({ place: 'inside', trial, cable: null }), here: true, state },
   ];
-}
-
-/** Where the trial was held, from its latest entry that says so. */
-function placeOf(now: Assay | null): string {
-  const said = now?.entries.filter((entry) => entry.kind === 'trial' && (entry.body.place ?? '') !== '').at(-1);
-  return said?.body.place ?? '';
 }

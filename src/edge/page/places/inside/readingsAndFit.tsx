@@ -1,12 +1,12 @@
 import type { CableFindings } from '../../../../findings/schema.ts';
-import type { Entry } from '../../../../journal/entry.ts';
 import { plainText } from '../../../../report/figures.ts';
 import { residualSpan } from '../../../../report/sheetStrips.ts';
+import type { Reading } from '../../../../trial/trial.ts';
 import { ResidualStrip } from '../../parts/pictures.tsx';
-import { typedReadings } from '../../store/typedReadings.ts';
+import { typedReading } from './typedReading.ts';
 
 /** The readings of one cable, how far each stands from what the others foretell, and all of them as typed. */
-export function ReadingsAndFit({ cable, entries }: { cable: CableFindings; entries: readonly Entry[] }) {
+export function ReadingsAndFit({ cable, readings }: { cable: CableFindings; readings: readonly Reading[] }) {
   const span = residualSpan(cable.residuals.map((row) => row.residual));
   return (
     <section>
@@ -49,28 +49,23 @@ export function ReadingsAndFit({ cable, entries }: { cable: CableFindings; entri
           <b>Take again: {cable.consistency.recheck.replaceAll('_', ' ')}.</b>
         </p>
       )}
-      <AsTyped cable={cable} entries={entries} />
+      <AsTyped readings={readings.filter((reading) => reading.cable === cable.cable)} />
     </section>
   );
 }
 
-function AsTyped({ cable, entries }: { cable: CableFindings; entries: readonly Entry[] }) {
-  const readings = typedReadings(entries, cable.cable);
+function AsTyped({ readings }: { readings: readonly Reading[] }) {
   if (readings.length === 0) return null;
   return (
     <details>
-      <summary>The {readings.length === 1 ? 'one reading' : `${readings.length} readings`} as typed</summary>
+      <summary>{readings.length === 1 ? 'The one reading' : `The ${readings.length} readings`} as typed</summary>
       <ul class="typed">
-        {readings.map((reading) => (
+        {readings.map(typedReading).map((reading) => (
           <li key={reading.reading}>
-            <span>
-              {reading.specimen}, {reading.quantity}
-            </span>
-            <span>{reading.standing === 'counted' ? <b>{reading.typed}</b> : <s>{reading.typed}</s>}</span>
+            <span>{reading.what}</span>
+            <span>{reading.aside === '' ? <b>{reading.typed}</b> : <s>{reading.typed}</s>}</span>
             <span class="note">
-              {reading.circumstances}
-              {reading.standing !== 'counted' &&
-                ` ${reading.standing}${reading.why === '' ? '' : `: “${reading.why}”`}`}
+              {reading.circumstances} {reading.aside}
             </span>
           </li>
         ))}

@@ -4,11 +4,14 @@ import { type SectionInput, sectionInput } from '../../../../report/section/sect
 import { reach, sectionRadii } from '../../../../report/section/sectionRadii.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { Figure } from '../../parts/figure.tsx';
+import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { Picture } from '../../parts/picture.tsx';
+import { useWidth } from '../../parts/useWidth.ts';
 import { blankFieldSentences } from '../../store/blankFields.ts';
 import { fields, keepAsTrial, keepTrouble, quickAnswer } from '../../store/sixFields.ts';
 import { units } from '../../store/units.ts';
+import { chartOf } from '../inside/chartOf.ts';
 
 /** Diameter that the one drawing is fitted to, px. */
 const DRAWN = 230;
@@ -34,6 +37,7 @@ export function QuickAnswer() {
         {cable.sentence}
       </p>
       {cable.conductor_area !== null && <KeyFigures cable={cable} />}
+      {cable.conductor_area !== null && <OneInterval cable={cable} />}
       <Blanks cable={cable} />
       <div class="buttons">
         <button type="button" class="button" onClick={() => void keepAsTrial()}>
@@ -111,6 +115,21 @@ function KeyFigures({ cable }: { cable: CableFindings }) {
         </dd>
       </div>
     </dl>
+  );
+}
+
+/** Width of the bar before it has been measured, px. */
+const FIRST_BAR = 354;
+
+/** The area with its interval, against the limit of the label. */
+function OneInterval({ cable }: { cable: CableFindings }) {
+  const [place, width] = useWidth<HTMLDivElement>(FIRST_BAR);
+  const chart = chartOf([cable], width, units.value);
+  return (
+    <div class="bar" ref={place}>
+      <IntervalAxis chart={chart} />
+      <IntervalRow chart={chart} cable={cable} />
+    </div>
   );
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { typedReadings } from '../../../src/edge/page/store/typedReadings.ts';
+import { typedReading } from '../../../src/edge/page/places/inside/typedReading.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
+import { fold } from '../../../src/trial/fold.ts';
 
 let count = 0;
 const entry = (kind: string, body: Record<string, string>): Entry => {
@@ -50,19 +51,18 @@ const ENTRIES = [
   entry('reading', { reading: 'e', specimen: 'other', quantity: 'resistance', value: '1', unit: 'mohm' }),
 ];
 
-describe('typedReadings', () => {
-  it('gives every reading of one cable as typed, with its standing and the reason', () => {
-    const rows = typedReadings(ENTRIES, 'quill');
-    expect(rows.map(({ reading, typed, standing, why }) => [reading, typed, standing, why])).toEqual([
-      ['a', '95,6 gr', 'counted', ''],
-      ['b', '59.6 g', 'struck', 'digits swapped'],
-      ['c', '0.7 mohm', 'replaced', 'lead slipped'],
-      ['d', '0.76 mohm', 'counted', ''],
+describe('typedReading', () => {
+  it('gives a reading as typed, with how and why it was put aside', () => {
+    const rows = fold(ENTRIES)
+      .readings.filter((reading) => reading.cable === 'quill')
+      .map(typedReading);
+    expect(rows.map(({ reading, typed, aside }) => [reading, typed, aside])).toEqual([
+      ['a', '95,6 gr', ''],
+      ['b', '59.6 g', 'struck: “digits swapped”'],
+      ['c', '0.7 mohm', 'replaced: “lead slipped”'],
+      ['d', '0.76 mohm', ''],
     ]);
+    expect(rows[0]).toMatchObject({ what: 's, conductor mass', circumstances: 'scale' });
     expect(rows[2]?.circumstances).toBe('over 1500 mm');
-  });
-
-  it('does not depend on the order in which entries arrived', () => {
-    expect(typedReadings([...ENTRIES].reverse(), 'quill')).toEqual(typedReadings(ENTRIES, 'quill'));
   });
 });

@@ -1,0 +1,29 @@
+import type { Reading } from '../../../../trial/trial.ts';
+
+/** One reading exactly as it was typed, and whether it counts. */
+export interface TypedReading {
+  reading: string;
+  what: string;
+  /** Value and unit as typed. */
+  typed: string;
+  /** Instrument, contact distance, copper temperature and position, as far as they were typed. */
+  circumstances: string;
+  /** Empty for a reading that counts; else how it was put aside, and why. */
+  aside: string;
+}
+
+/** A reading as it was typed: the raw side of the findings, for whoever wants to look. */
+export function typedReading({ reading, specimen, quantity, row, standing, why }: Reading): TypedReading {
+  const over = joined(row.at_length, row.at_length_unit);
+  const warm = joined(row.temperature, row.temperature_unit);
+  const circumstances = [row.instrument ?? '', over && `over ${over}`, warm && `at ${warm}`, row.position ?? ''];
+  return {
+    reading,
+    what: `${specimen}, ${quantity.replaceAll('_', ' ')}`,
+    typed: joined(row.value, row.unit),
+    circumstances: circumstances.filter((words) => words !== '').join(', '),
+    aside: standing === 'counted' ? '' : why === '' ? standing : `${standing}: “${why}”`,
+  };
+}
+
+const joined = (value = '', unit = '') => (value === '' ? '' : `${value} ${unit}`.trim());
