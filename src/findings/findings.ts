@@ -6,6 +6,7 @@ import { cableFindings } from './cable/cableFindings.ts';
 import { comparisonsOf } from './comparisons.ts';
 import { controlOf } from './control.ts';
 import { drawsFor, monteCarloOf } from './monteCarlo.ts';
+import { shownNames } from './names.ts';
 import { pageSentence } from './pageSentence.ts';
 import { rowsOfTrial } from './rows/rowsOfTrial.ts';
 import type { Findings } from './schema.ts';
@@ -48,7 +49,11 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
   );
   const assayOf = new Map(joint.cables.map((a, at) => [a.cable.cable, { assay: a, at }]));
   const context = { joint, level, levels, fittings: trial.fittings };
-  const plain = rows.cables.map((c) => cableFindings(c, assayOf.get(c.cable.cable)?.assay ?? null, context));
+  const names = shownNames(trial.cables);
+  const plain = rows.cables.map((c) => ({
+    ...cableFindings(c, assayOf.get(c.cable.cable)?.assay ?? null, context),
+    name: names.get(c.cable.cable) ?? c.cable.name,
+  }));
   const drawn = drawsFor(joint, new Map(plain.map((f) => [f.cable, f])), { seed, level, draws, onBlock });
   const cables = plain.map((f) => {
     const found = assayOf.get(f.cable);

@@ -10,6 +10,11 @@ export interface Effects {
 
 const UNIFORM = 1 / 3;
 
+/** Name of the unknown that the scatter of a group's repeats is. */
+export function repeatsInput(g: Group): string {
+  return `${g.specimen} ${g.quantity} ${g.tool.id} repeats`;
+}
+
 /**
  * Effects of one group of readings on ln y, where ∂ ln y / ∂ mean = slope (1/SI unit), to first order; `power` is kept apart
  * so that draws can follow the exact curve.
@@ -23,11 +28,10 @@ export function effectsOf(g: Group, tools: ToolBox, unit: string, slope: number,
   if (zero) shared.push({ input: zero.input, slope, power: share });
   const gain = tools.gainOf(g.tool);
   if (gain) shared.push({ input: gain.input, slope: slope * g.mean, power: share });
-  const key = `${g.specimen} ${g.quantity} ${g.tool.id}`;
   const own: OwnEffect[] = [];
   if (g.scatter.variance > 0)
     own.push({
-      input: `${key} repeats`,
+      input: repeatsInput(g),
       label: 'Scatter of repeats',
       slope: slope * share,
       variance: g.scatter.variance,

@@ -126,7 +126,7 @@ export class ToolBox {
     const assumed = tool ? tool.limit.assumed : true;
     return this.remember({
       input: 'copper temperature',
-      label: "The copper's temperature",
+      label: tool?.limit.checked ? "The copper's temperature, thermometer as checked" : "The copper's temperature",
       limit,
       unit: 'K',
       shape: 'uniform',
