@@ -6,6 +6,10 @@ function canonicalText(entry: Entry): string {
   return JSON.stringify([entry.kind, entry.at, entry.by, entry.device, entry.trial, body]);
 }
 
+/** Whether two entries say the same. */
+export const sameEntry = (a: Entry, b: Entry): boolean =>
+  a === b || (a.id === b.id && canonicalText(a) === canonicalText(b));
+
 /** Whether the ids already ascend, each once: the usual case, in which nothing is to be done. */
 export function inOrder(entries: readonly Entry[]): boolean {
   for (let i = 1; i < entries.length; i++) if (entries[i - 1]!.id >= entries[i]!.id) return false;

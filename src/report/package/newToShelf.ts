@@ -1,8 +1,6 @@
 import type { Entry } from '../../journal/entry.ts';
+import { idTime } from '../../journal/idTime.ts';
 import { canonicalRow, importedId } from '../../journal/importedId.ts';
-
-/** Bits of time in a UUIDv7: its first 12 hex digits, a hyphen among them. */
-const timeOf = (id: string): number => Number.parseInt(id.slice(0, 8) + id.slice(9, 13), 16);
 
 const saying = (entry: Entry): string => JSON.stringify([entry.kind, canonicalRow(entry.body)]);
 
@@ -26,7 +24,7 @@ export function newToShelf(imported: readonly Entry[], shelf: readonly Entry[]):
   if (shelf.length === 0) return [...imported];
   const ids = new Set(shelf.map((entry) => entry.id));
   const said = countSayings(shelf);
-  const after = shelf.reduce((latest, entry) => Math.max(latest, timeOf(entry.id)), 0) + 1;
+  const after = shelf.reduce((latest, entry) => Math.max(latest, idTime(entry.id)), 0) + 1;
   const news = imported.filter((entry) => {
     const left = said.get(saying(entry)) ?? 0;
     if (left > 0) said.set(saying(entry), left - 1);

@@ -1,0 +1,177 @@
+/** Everything that was put right in a trial, dated and in plain words. */
+import type { Entry } from '../journal/entry.ts';
+import { inOrder, mergeEntries } from '../journal/merge.ts';
+import { rowKey, type TableShape } from '../journal/tableShape.ts';
+import { tableOfKind } from '../journal/tables.ts';
+import { cell, type Row } from './cells.ts';
+import type { Retag, Trial } from './trial.ts';
+
+export interface Correction {
+  what: 'replaced' | 'struck' | 'retagged' | 'changed';
+  /** The entry that corrects. */
+  entry: string;
+  /** When, ISO 8601 in UTC, by the clock of the device. */
+  at: string;
+  by: string;
+  device: string;
+  /** Cable concerned; null when it concerns none, or several. */
+  cable: string | null;
+  /** Readings concerned. */
+  readings: string[];
+  /** One plain sentence or two. */
+  text: string;
+}
+
+/** Plans change without being wrong, and a reveal corrects nothing; strikes and repairs tell for themselves. */
+const NOT_CORRECTED: ReadonlySet<string> = new Set(['setting', 'blinding', 'strike', 'retag']);
+const MOST_CHANGES_NAMED = 4;
+const LONGEST_SHOWN = 60;
+
+const quoted = (text: string): string => `"${text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text}"`;
+const because = (why: string): string => (why === '' ? '' : ` Reason given: ${why}`);
+const typedValue = (row: Row): string => `${cell(row, 'value')} ${cell(row, 'unit')}`.trim();
+
+type Told = Pick<Correction, 'what' | 'cable' | 'readings' | 'text'>;
+
+const KIND_NAMES: Readonly<Record<string, string>> = {
+  trial: 'The trial',
+  cable: 'Cable',
+  fitting: 'Fitting',
+  instrument: 'Tool',
+  check: 'Check',
+  specimen: 'Piece',
+  reading: 'Reading',
+  judgement: 'Judgement',
+  note: 'Note',
+};
+
+/** `value from "93.1" to "39.1"`, for each column that differs. */
+function changes(earlier: Row, later: Row): string[] {
+  const columns = new Set([...Object.keys(earlier), ...Object.keys(later)]);
+  return [...columns].sort().flatMap((name) => {
+    const [was, is] = [cell(earlier, name), cell(later, name)];
+    if (was === is) return [];
+    if (was === '') return [`${name} is now ${quoted(is)}`];
+    return [is === '' ? `${name} ${quoted(was)} taken back` : `${name} from ${quoted(was)} to ${quoted(is)}`];
+  });
+}
+
+function changed(shape: TableShape, key: string, earlier: Row, later: Row, cableOf: CableOf): Told | null {
+  const differing = changes(earlier, later);
+  if (differing.length === 0) return null;
+  const named = shape.kind === 'trial' ? '' : ` ${key.replaceAll('\u001f', ' with ')}`;
+  const more = differing.length - MOST_CHANGES_NAMED;
+  const listed = [...differing.slice(0, MOST_CHANGES_NAMED), ...(more > 0 ? [`${more} more`] : [])].join('; ');
+  const cable = cell(later, 'cable') || cableOf.piece.get(cell(later, 'specimen')) || null;
+  const readings = shape.kind === 'reading' ? [key] : [];
+  return {
+    what: 'changed',
+    cable,
+    readings,
+    text: `${KIND_NAMES[shape.kind] ?? shape.kind}${named} was described anew: ${listed}.`,
+  };
+}
+
+interface CableOf {
+  piece: ReadonlyMap<string, string>;
+  reading: ReadonlyMap<string, string>;
+}
+
+function replaced(row: Row, was: Row | undefined, cableOf: CableOf): Told {
+  const [reading, earlier] = [cell(row, 'reading'), cell(row, 'replaces')];
+  const before = was ? ` (${typedValue(was)})` : '';
+  const text = `Reading ${earlier}${before} was replaced by ${reading} (${typedValue(row)}).${because(cell(row, 'why'))}`;
+  return { what: 'replaced', cable: cableOf.reading.get(reading) || null, readings: [earlier, reading], text };
+}
+
+function struck(row: Row, was: Row | undefined, cableOf: CableOf): Told {
+  const reading = cell(row, 'reading');
+  const text = `Reading ${reading}${was ? ` (${typedValue(was)})` : ''} was struck out.${because(cell(row, 'why'))}`;
+  return { what: 'struck', cable: cableOf.reading.get(reading) || null, readings: [reading], text };
+}
+
+function retagged(retag: Retag, trial: Trial): Told {
+  const moved = trial.readings.filter(({ retagged: by }) => by.includes(retag.retag)).map(({ reading }) => reading);
+  const { specimen, becomes, kind, why } = retag;
+  const count = moved.length === 1 ? '1 reading' : `${moved.length} readings`;
+  const done =
+    kind === 'swap'
+      ? `Pieces ${specimen} and ${becomes} were swapped: ${count} changed places.`
+      : `What was recorded on piece ${specimen} belongs to ${becomes}: ${count} moved.`;
+  return { what: 'retagged', cable: null, readings: moved, text: `${done}${because(why)}` };
+}
+
+/** What one entry corrects, given what was said before it. */
+class Teller {
+  readonly #said = new Map<string, Map<string, Row>>();
+  /** Every reading as said last: by the clock of another device, a correction may stand before what it corrects. */
+  readonly #readings: ReadonlyMap<string, Row>;
+  readonly #retags: ReadonlyMap<string, Retag>;
+  readonly #cableOf: CableOf;
+  readonly #trial: Trial;
+
+  constructor(entries: readonly Entry[], trial: Trial) {
+    this.#trial = trial;
+    this.#readings = new Map(
+      entries.filter(({ kind }) => kind === 'reading').map(({ body }) => [cell(body, 'reading'), body]),
+    );
+    this.#retags = new Map(trial.retags.map((retag) => [retag.entry, retag]));
+    this.#cableOf = {
+      piece: new Map(trial.specimens.map(({ specimen, cable }) => [specimen, cable])),
+      reading: new Map(trial.readings.map(({ reading, cable }) => [reading, cable])),
+    };
+  }
+
+  /** The row of that key as said before, and from now on this one. */
+  #earlier(kind: string, key: string, row: Row): Row | undefined {
+    const said = this.#said.get(kind) ?? new Map<string, Row>();
+    this.#said.set(kind, said);
+    const earlier = said.get(key);
+    said.set(key, row);
+    return earlier;
+  }
+
+  #typed(reading: string): Row | undefined {
+    return this.#said.get('reading')?.get(reading) ?? this.#readings.get(reading);
+  }
+
+  tell({ id, kind, body }: Entry): Told[] {
+    const shape = tableOfKind(kind);
+    const key = shape && rowKey(shape, body);
+    if (!shape || key === null) return [];
+    const earlier = this.#earlier(kind, key, body);
+    const told: (Told | null)[] = [];
+    if (earlier && !NOT_CORRECTED.has(kind)) told.push(changed(shape, key, earlier, body, this.#cableOf));
+    const replaces = kind === 'reading' ? cell(body, 'replaces') : '';
+    if (replaces !== '' && replaces !== key && cell(earlier ?? {}, 'replaces') !== replaces)
+      told.push(replaced(body, this.#typed(replaces), this.#cableOf));
+    if (kind === 'strike' && (!earlier || cell(earlier, 'why') !== cell(body, 'why')))
+      told.push(struck(body, this.#typed(key), this.#cableOf));
+    const retag = this.#retags.get(id);
+    if (retag) told.push(retagged(retag, this.#trial));
+    return told.filter((one) => one !== null);
+  }
+}
+
+/**
+ * The corrections of a trial in the order of its journal: readings replaced or struck out, pieces swapped or tags put right,
+ * and rows described anew. It names readings, pieces and cables as they are named, so a trial that is blind must not show it.
+ *
+ * A package carries only the last row of each name, so after an import the rows described anew are no longer known; replaced,
+ * struck and repaired readings are.
+ *
+ * @param trial the fold of the same entries
+ */
+export function corrections(entries: readonly Entry[], trial: Trial): Correction[] {
+  const ordered = inOrder(entries) ? entries : mergeEntries(entries);
+  const teller = new Teller(ordered, trial);
+  return ordered.flatMap((entry) =>
+    teller.tell(entry).map((told) => ({
+      ...told,
+      entry: entry.id,
+      at: entry.at,
+      by: entry.by || cell(entry.body, 'by'),
+      device: entry.device,
+    })),
+  );
+}
