@@ -20,7 +20,7 @@ const withoutCode = (page: string): string => page.replace(/```[\s\S]*?```/g, ''
 
 /** The targets of the links and pictures of a page. */
 function linksOf(page: string): string[] {
-  return [...withoutCode(page).matchAll(/\]\(([^)\s]+)\)/g)].map((match) => match[1]!);
+  return [...withoutCode(page).matchAll(/\]\(([^)\s]+)\)|src="([^"]+)"/g)].map((match) => (match[1] ?? match[2])!);
 }
 
 /** The names that a page can be linked to by: its headings as the usual renderers name them, and anchors set by hand. */
