@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { accessibilityBreaches } from './support/axe.ts';
 import { type Bench, startBench } from './support/bench.ts';
 import { waitForFindings } from './support/findings.ts';
@@ -10,6 +10,7 @@ const INSIDE = '/trial/fenwater-2-awg/inside#quill';
 beforeAll(async () => {
   bench = await startBench();
 });
+afterEach(() => bench.closePages());
 afterAll(() => bench.stop());
 
 const LOOKS = (['light', 'dark'] as const).flatMap((colorScheme) =>

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Bench, startBench } from './support/bench.ts';
 import { waitForFindings } from './support/findings.ts';
 import { trialOfNames } from './support/trialOfNames.ts';
@@ -19,6 +19,7 @@ beforeAll(async () => {
   const entries = trialOfNames('<b>bold</b> trial/..%2F#?', NAMES);
   await bench.store.append(entries[0]!.trial, entries);
 });
+afterEach(() => bench.closePages());
 afterAll(() => bench.stop());
 
 describe('names that people never should have given', () => {

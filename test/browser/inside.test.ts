@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Bench, startBench } from './support/bench.ts';
 import { waitForDraws, waitForFindings } from './support/findings.ts';
 
@@ -10,6 +10,7 @@ const INSIDE = '/trial/fenwater-2-awg/inside';
 beforeAll(async () => {
   bench = await startBench();
 });
+afterEach(() => bench.closePages());
 afterAll(() => bench.stop());
 
 describe('inside a trial', () => {
@@ -88,7 +89,7 @@ describe('inside a trial', () => {
 
   it('hands out the data as a .zip with its findings', async () => {
     const { page } = await bench.open(INSIDE);
-    await waitForDraws(page);
+    await page.getByRole('button', { name: 'Stop' }).click();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save the data as .zip' }).click(),

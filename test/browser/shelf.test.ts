@@ -1,8 +1,9 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { zipSync } from 'fflate';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { demoFolder } from '../../src/edge/files/projectRoot.ts';
 import { type Bench, startBench } from './support/bench.ts';
 import { waitForFindings } from './support/findings.ts';
@@ -12,6 +13,7 @@ let bench: Bench;
 beforeAll(async () => {
   bench = await startBench();
 });
+afterEach(() => bench.closePages());
 afterAll(() => bench.stop());
 
 const DEMO_FILES = [
@@ -76,7 +78,23 @@ describe('the shelf', () => {
     expect((await bench.store.entries('twice')).length).toBe(before);
   });
 
-  it('takes a folder that is dropped on the page', async () => {
+  it('takes a whole folder, and leaves photos aside', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'cupel folder '));
+    try {
+      for (const [file, bytes] of Object.entries(packageFiles('from-a-folder')))
+        writeFileSync(join(folder, file), bytes);
+      writeFileSync(join(folder, 'cut face.jpg'), 'not read');
+      const { page } = await bench.open('/');
+      await page.locator('input[type=file]').nth(1).setInputFiles(folder);
+      await page.getByText(/entries are on the shelf now/).waitFor();
+      expect(await page.locator('.intake .notes').textContent()).toContain('cut face.jpg');
+      expect(await bench.store.has('from-a-folder')).toBe(true);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+
+  it('takes files that are dropped on the page', async () => {
     const { page } = await bench.open('/');
     const files = Object.entries(packageFiles('dropped')).map(([name, bytes]) => ({
       name,

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Bench, startBench } from './support/bench.ts';
 import { waitForFindings } from './support/findings.ts';
 
@@ -8,6 +8,7 @@ let bench: Bench;
 beforeAll(async () => {
   bench = await startBench({ demo: false });
 });
+afterEach(() => bench.closePages());
 afterAll(() => bench.stop());
 
 /** An invented honest 2 AWG: 318.7 g/m over 8.89 g/cm³ and a lay of 1.03 make 34.8 mm². */

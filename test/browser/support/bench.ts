@@ -31,6 +31,8 @@ export interface Bench {
   browser: Browser;
   /** A fresh page. Errors of the page end up in `troubles`. */
   open(path: string, look?: Look): Promise<Opened>;
+  /** Closes every page, and with it whatever it still computes. */
+  closePages(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -64,6 +66,9 @@ export async function startBench({ demo = true }: { demo?: boolean } = {}): Prom
     store,
     browser,
     open: (path, look = {}) => openPage(browser, `${server.address}${path}`, look),
+    async closePages() {
+      await Promise.all(browser.contexts().map((context) => context.close()));
+    },
     async stop() {
       await browser.close();
       await server.stop();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chartOf, rowAxis } from '../../../src/edge/page/places/inside/chartOf.ts';
+import { chartOf, rowAxis } from '../../../src/edge/page/parts/chartOf.ts';
 import { faceLayout } from '../../../src/edge/page/places/inside/faceLayout.ts';
 import { sectionInput } from '../../../src/report/section/sectionInput.ts';
 import { defaultDisplayUnits } from '../../../src/units/display.ts';

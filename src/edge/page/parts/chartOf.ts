@@ -1,7 +1,7 @@
-import type { CableFindings, Measured } from '../../../../findings/schema.ts';
-import { headlineClaim, sizeClaim } from '../../../../report/cableOutcome.ts';
-import { type IntervalAxis, intervalAxis } from '../../../../report/intervalAxis.ts';
-import type { DisplayUnits } from '../../../../units/display.ts';
+import type { CableFindings, Measured } from '../../../findings/schema.ts';
+import { headlineClaim, sizeClaim } from '../../../report/cableOutcome.ts';
+import { type IntervalAxis, intervalAxis } from '../../../report/intervalAxis.ts';
+import type { DisplayUnits } from '../../../units/display.ts';
 import { inGauge } from './gaugeAxis.ts';
 
 /** One axis for all cables. Where their labels differ, each row has its own limit and the head has none. */

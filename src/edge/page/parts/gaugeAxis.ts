@@ -1,5 +1,5 @@
-import { type IntervalAxis, limitText } from '../../../../report/intervalAxis.ts';
-import { awgArea, awgName, effectiveAwg } from '../../../../units/gauge.ts';
+import { type IntervalAxis, limitText } from '../../../report/intervalAxis.ts';
+import { awgArea, awgName, effectiveAwg } from '../../../units/gauge.ts';
 
 const SQUARE_MILLIMETRE = 1e-6;
 /** Steps between marks, in gauge numbers, that people can read. */

@@ -3,7 +3,7 @@ import type { CableFindings } from '../../../findings/schema.ts';
 import { intervalHead, intervalRow } from '../../../report/intervalBar.ts';
 import { metalKind } from '../../../report/metalKind.ts';
 import { variablesTheme } from '../../../report/theme.ts';
-import { type Chart, rowAxis } from '../places/inside/chartOf.ts';
+import { type Chart, rowAxis } from './chartOf.ts';
 import { Picture } from './picture.tsx';
 
 /** Least height of a row of the chart, px. */

@@ -65,6 +65,7 @@ function refusalSentence(body: unknown, status: number): string {
   const error = (body as { error?: { found?: string; expected?: string; advice?: string } } | null)?.error;
   if (error?.found === undefined) return `The bench computer answered with number ${status} and no reason.`;
   const expected = error.expected ? `; expected ${error.expected}` : '';
-  const advice = error.advice ? ` ${error.advice}` : '';
+  // Advice that names an address of the interface is for programs, not for the person at the page.
+  const advice = error.advice && !error.advice.includes('/api/') ? ` ${error.advice}` : '';
   return `Found ${error.found}${expected}.${advice}`;
 }

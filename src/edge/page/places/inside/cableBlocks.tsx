@@ -1,13 +1,13 @@
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
 import type { Reading } from '../../../../trial/trial.ts';
+import { chartOf } from '../../parts/chartOf.ts';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { PAPER_WIDTH, printing } from '../../store/media.ts';
 import { units } from '../../store/units.ts';
 import { CableSheet } from './cableSheet.tsx';
-import { Turn } from './cableTable.tsx';
-import { chartOf } from './chartOf.ts';
+import { sheetId, Turn } from './cableTable.tsx';
 import { columnsFor } from './columns.tsx';
 
 interface BlocksProps {
@@ -32,7 +32,7 @@ export function CableBlocks({ findings, cables, readings, open }: BlocksProps) {
     <ul class="blocks">
       {cables.map((cable, index) => (
         <li key={cable.cable} class={open.has(cable.cable) ? 'open' : ''}>
-          <Turn cable={cable} open={open.has(cable.cable)} />
+          <Turn cable={cable} index={index} open={open.has(cable.cable)} />
           <div class="lead">
             {cable.conductor_area === null ? (
               <span class="unknown">No area yet: weigh it</span>
@@ -58,7 +58,7 @@ export function CableBlocks({ findings, cables, readings, open }: BlocksProps) {
             ))}
           </dl>
           {open.has(cable.cable) && (
-            <div id={`sheet-${cable.cable}`}>
+            <div id={sheetId(index)}>
               <CableSheet findings={findings} cable={cable} readings={readings} />
             </div>
           )}

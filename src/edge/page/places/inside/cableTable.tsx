@@ -1,12 +1,12 @@
 import { Fragment } from 'preact';
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
 import type { Reading } from '../../../../trial/trial.ts';
+import { chartOf } from '../../parts/chartOf.ts';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { Name } from '../../parts/name.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { units } from '../../store/units.ts';
 import { CableSheet } from './cableSheet.tsx';
-import { chartOf } from './chartOf.ts';
 import { columnsFor } from './columns.tsx';
 import { turnCable } from './openCables.ts';
 
@@ -65,7 +65,7 @@ export function CableTable({ findings, cables, readings, open }: CablesProps) {
           <Fragment key={cable.cable}>
             <tr class={open.has(cable.cable) ? 'open' : ''}>
               <th scope="row">
-                <Turn cable={cable} open={open.has(cable.cable)} />
+                <Turn cable={cable} index={index} open={open.has(cable.cable)} />
               </th>
               <td class="number key">{area.cells[index]}</td>
               <td class="chart">
@@ -78,7 +78,7 @@ export function CableTable({ findings, cables, readings, open }: CablesProps) {
               ))}
             </tr>
             {open.has(cable.cable) && (
-              <tr class="sheet-row" id={`sheet-${cable.cable}`}>
+              <tr class="sheet-row" id={sheetId(index)}>
                 <td colSpan={columns}>
                   <CableSheet findings={findings} cable={cable} readings={readings} />
                 </td>
@@ -91,14 +91,17 @@ export function CableTable({ findings, cables, readings, open }: CablesProps) {
   );
 }
 
+/** The id of the sheet of the cable at this place; not made of its name, which may hold anything. */
+export const sheetId = (index: number) => `sheet-${index}`;
+
 /** The name of a cable as the handle that opens and closes its sheet. */
-export function Turn({ cable, open }: { cable: CableFindings; open: boolean }) {
+export function Turn({ cable, index, open }: { cable: CableFindings; index: number; open: boolean }) {
   return (
     <button
       type="button"
       class="turn"
       aria-expanded={open}
-      aria-controls={open ? `sheet-${cable.cable}` : undefined}
+      aria-controls={open ? sheetId(index) : undefined}
       onClick={() => turnCable(cable.cable)}
     >
       <Name>{cable.name || cable.cable}</Name>

@@ -99,7 +99,8 @@ function metals(metal: CableFindings['metal']): string {
   return likely.length === 0 ? '–' : likely.map(([name, chance]) => `${name} ${percent(chance)}`).join(', ');
 }
 
+/** A setting or a chance in per cent, to a tenth where it has one: 97.5 %, 43 %. */
 function percent(share: number): string {
   const value = 100 * share;
-  return `${Number(value.toFixed(value > 99 || value < 10 ? 1 : 0))} %`;
+  return `${Number(value.toFixed(value > 90 || value < 10 ? 1 : 0))} %`;
 }

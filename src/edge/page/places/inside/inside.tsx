@@ -19,10 +19,15 @@ import { Working } from './working.tsx';
 export function Inside({ trial, cable }: { trial: string; cable: string | null }) {
   useEffect(() => {
     openOnly(cable);
+  }, [trial, cable]);
+  useEffect(() => {
     void openTrial(trial);
   }, [trial]);
   const now = assay.value?.trial === trial ? assay.value : null;
   const findings = now?.findings ?? null;
+  useEffect(() => {
+    if (findings !== null && scrollY === 0) document.querySelector('.open')?.scrollIntoView({ block: 'nearest' });
+  }, [findings === null]);
   return (
     <Frame
       title={findings?.title || trial}

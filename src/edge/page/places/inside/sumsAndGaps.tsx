@@ -5,10 +5,7 @@ export function SumsAndGaps({ cable }: { cable: CableFindings }) {
   return (
     <>
       <Sentences title="Do the masses add up?" sentences={cable.masses.map((mass) => mass.text)} />
-      <Sentences
-        title="What it fits"
-        sentences={cable.fit.map((fit) => (fit.tried ? `${fit.text} Tried: ${fit.tried}.` : fit.text))}
-      />
+      <Sentences title="What it fits" sentences={cable.fit.map((fit) => fit.text)} />
       <Sentences title="Not measured" sentences={cable.missing} />
       <Sentences title="Assumed" sentences={cable.assumed} />
     </>

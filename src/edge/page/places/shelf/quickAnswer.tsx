@@ -3,6 +3,7 @@ import { sectionDrawing } from '../../../../report/section/sectionDrawing.ts';
 import { type SectionInput, sectionInput } from '../../../../report/section/sectionInput.ts';
 import { reach, sectionRadii } from '../../../../report/section/sectionRadii.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
+import { chartOf } from '../../parts/chartOf.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
@@ -11,7 +12,6 @@ import { useWidth } from '../../parts/useWidth.ts';
 import { blankFieldSentences } from '../../store/blankFields.ts';
 import { fields, keepAsTrial, keepTrouble, quickAnswer } from '../../store/sixFields.ts';
 import { units } from '../../store/units.ts';
-import { chartOf } from '../inside/chartOf.ts';
 
 /** Diameter that the one drawing is fitted to, px. */
 const DRAWN = 230;
