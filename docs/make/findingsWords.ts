@@ -7,6 +7,7 @@ export const FINDINGS_WORDS: Readonly<Record<string, string>> = {
   'engine.method': 'Closed form alone, or with Monte Carlo beside it.',
   'engine.level': 'Probability that every interval claims; 0.95 unless another was asked for.',
   'engine.draws': 'Random draws taken; 0 for none.',
+  'engine.draws_sentence': 'What the draws say of the closed form, in words; null when none were taken.',
   'engine.seed': 'Where the draws began: the first 32 digits of the content.',
   'engine.content': 'SHA-256 of all rows of the trial in one fixed form. The same content gives the same digits.',
   'engine.meets_above': 'Chance above which a claim is said to be met.',

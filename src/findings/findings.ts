@@ -5,7 +5,7 @@ import type { Trial } from '../trial/trial.ts';
 import { cableFindings } from './cable/cableFindings.ts';
 import { comparisonsOf } from './comparisons.ts';
 import { controlOf } from './control.ts';
-import { drawsFor, monteCarloOf } from './monteCarlo.ts';
+import { drawsFor, drawsSentence, monteCarloOf } from './monteCarlo.ts';
 import { shownNames } from './names.ts';
 import { pageSentence } from './pageSentence.ts';
 import { rowsOfTrial } from './rows/rowsOfTrial.ts';
@@ -70,6 +70,7 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
       method: drawn ? 'closed form, with Monte Carlo beside it' : 'closed form',
       level,
       draws: drawn?.draws ?? 0,
+      draws_sentence: drawsSentence(drawn, cables),
       seed,
       content,
       meets_above: levels.meetsAbove,

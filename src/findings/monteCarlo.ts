@@ -63,3 +63,13 @@ export function monteCarloOf(
     agrees: largest <= numericalTolerance(area.u, AGREE_DIGITS),
   };
 }
+
+/** What the draws say of the closed form, for people; null when nothing was drawn. */
+export function drawsSentence(drawn: MonteCarloAssay | null, cables: readonly CableFindings[]): string | null {
+  if (!drawn) return null;
+  const apart = cables.filter((c) => c.monte_carlo && !c.monte_carlo.agrees).map((c) => c.name);
+  const count = drawn.draws.toLocaleString('en-US');
+  const settled = drawn.stable ? '' : ' Their last digit had not come to rest.';
+  if (apart.length === 0) return `Held against ${count} random draws, the figures agree.${settled}`;
+  return `Held against ${count} random draws, the figures of ${apart.join(', ')} differ in the shown digits: take the wider interval.${settled}`;
+}

@@ -212,6 +212,8 @@ export const Findings = z.object({
     method: z.string(),
     level: z.number(),
     draws: z.number(),
+    /** What the draws say of the closed form, in words; null when nothing was drawn. */
+    draws_sentence: z.string().nullable(),
     seed: z.string(),
     /** SHA-256 of the trial's content in canonical form: same content, same digits. */
     content: z.string(),

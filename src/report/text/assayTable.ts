@@ -53,9 +53,10 @@ const withRole = (findings: Findings, role: CableFindings['role']): CableFinding
 function legend({ engine }: Findings, cables: readonly CableFindings[]): string {
   const percent = (x: number): string => `${Number((100 * x).toFixed(2))} %`;
   const sentences = [
-    `± is half the interval that holds the true value ${Number((100 * engine.level).toFixed(1))} times in 100.`,
+    `± reaches the farther end of the interval that holds the true value ${Number((100 * engine.level).toFixed(1))} times in 100.`,
     `“Meets” is said from ${percent(engine.meets_above)} on, “falls short” up to ${percent(engine.short_below)}; between them the claim is not settled.`,
     'Findings speak of the pieces that were measured.',
+    ...(engine.draws_sentence ? [engine.draws_sentence] : []),
   ];
   if (cables.some(({ role }) => role === 'reference'))
     sentences.push('Names in brackets are references outside the order.');

@@ -6,7 +6,8 @@ import { readDraws, readLevel, readUnits, type TableUnits } from '../options.ts'
 interface AssayOptions {
   json: boolean;
   level: number;
-  draws: number | 'auto';
+  /** Not given: 'auto' for --json, none for the table, which a person waits for. */
+  draws?: number | 'auto';
   units: TableUnits;
   ascii: boolean;
 }
@@ -22,7 +23,11 @@ export function assayCommand(): Command {
     .argument('<package>', 'folder or .zip of a data package, or the name of a trial on the shelf')
     .option('--json', 'print the findings in their machine-readable form', false)
     .option('--level <share>', 'share of cases in which an interval holds the true value', readLevel, 0.95)
-    .option('--draws <n>', 'random draws that check the closed form: auto, a number, or 0 for none', readDraws, 'auto')
+    .option(
+      '--draws <n>',
+      'random draws that check the closed form: auto (usual with --json), a number, or 0 (usual without)',
+      readDraws,
+    )
     .option('--units <list>', 'units of the table: mm2, awg or kcmil; mm or in; m or ft', readUnits, {})
     .option('--ascii', 'draw the table with characters that every terminal has', false)
     .addHelpText(
@@ -37,7 +42,8 @@ async function assay(named: string, options: AssayOptions): Promise<void> {
   const { entries } = await journalOf(named);
   const { findingsOf } = await import('../../../findings/findings.ts');
   const { fold } = await import('../../../trial/fold.ts');
-  const findings = findingsOf(fold(entries), { level: options.level, draws: options.draws });
+  const draws = options.draws ?? (options.json ? 'auto' : 0);
+  const findings = findingsOf(fold(entries), { level: options.level, draws });
   process.stdout.write(options.json ? findingsText(findings) : await table(findings, options));
 }
 
