@@ -34,7 +34,7 @@ export interface ComponentPlan {
   told: Float64Array;
   /** Exact curves where the closed form has S. */
   curves: CurvePlan[];
-  /** Inputs that enter a straight line: the constants common to all cables. */
+  /** Inputs that enter by a straight line: whatever is Gaussian, such as the constants common to all cables. */
   straight: number[];
   fault: OwnPlan | null;
   copper: boolean;
@@ -114,7 +114,7 @@ function componentPlan(assay: CableAssay, component: AssayComponent, straight: n
     y: system.y,
     S: system.S,
     told: multiply(multiply(gain, system.S, 1, system.n, nb), assay.others.cov, 1, nb, nb),
-    curves: curvePlans(assay, metal.alpha),
+    curves: curvePlans(assay, metal.alpha).filter((curve) => !straight.includes(curve.input)),
     straight,
     fault: faultPlan(assay, component),
     copper: COPPER_FAMILY.includes(metal.metal),

@@ -40,6 +40,9 @@ export interface CableAssay {
   collapsed: Collapsed;
 }
 
+/** What figures are taken from: the answer without what the joint solution keeps for its own use. */
+export type AnsweredCable = Pick<CableAssay, 'cable' | 'frame' | 'components' | 'others'>;
+
 export interface JointAssay {
   inputs: readonly SharedInput[];
   index: SharedIndex;
@@ -69,8 +72,12 @@ interface Working {
 const NEGLIGIBLE = 1e-9;
 /** Belief below which a supposition is not weighed again in the next pass. */
 const HOPELESS = 1e-30;
-/** Passes over the cables; simulation showed no change after the second. */
-const SWEEPS = 3;
+/** Passes over the cables end when no belief moves by more than this: then their order shows in no digit that is printed. */
+const SETTLED = 1e-4;
+/** Only in the second pass has every cable heard of every other. */
+const LEAST_SWEEPS = 2;
+/** Passes after which what is left of the order is taken as it is. Three leave about 1 % of a width, six a thousandth of that. */
+const MOST_SWEEPS = 12;
 
 /** Scales ln weights to weights that sum to 1. */
 export function normalisedWeights(lnWeights: ArrayLike<number>): Float64Array {
@@ -199,18 +206,25 @@ export function jointAssay(
   for (let k = 0; k < nb; k++) precision[k * nb + k] = 1;
   const vector = new Float64Array(nb);
   const othersOf: SharedState[] = [];
-  for (let sweep = 0; sweep < SWEEPS; sweep++)
+  let moved = Infinity;
+  for (let sweep = 0; sweep < LEAST_SWEEPS || (sweep < MOST_SWEEPS && moved > SETTLED); sweep++) {
+    moved = 0;
     works.forEach((work, c) => {
       if (work.collapsed) {
         addTo(precision, work.collapsed.information, -1);
         addTo(vector, work.collapsed.informationMean, -1);
       }
       othersOf[c] = stateFrom(precision, vector, nb);
-      work.weights = weigh(work, othersOf[c]);
+      const weights = weigh(work, othersOf[c]);
+      weights.forEach((w, i) => {
+        moved = Math.max(moved, Math.abs(w - work.weights[i]));
+      });
+      work.weights = weights;
       work.collapsed = collapse(work, nb);
       addTo(precision, work.collapsed.information, 1);
       addTo(vector, work.collapsed.informationMean, 1);
     });
+  }
   return {
     inputs: all,
     index,

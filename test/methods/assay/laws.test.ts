@@ -71,9 +71,9 @@ describe('order', () => {
         forth.cables.forEach((assay, i) => {
           const a = lnFigure(assay, 'area');
           const b = lnFigure(back.cables[cables.length - 1 - i], 'area');
-          // Beliefs are found cable by cable in a few passes: what is left of the order stays below the two printed digits.
-          expectClose(mixtureMean(b), mixtureMean(a), { absolute: 0.01 * width(a) });
-          expectClose(width(b), width(a), { relative: 0.02 });
+          // Beliefs are found cable by cable, in passes until they stand still.
+          expectClose(mixtureMean(b), mixtureMean(a), { absolute: 1e-3 * width(a) });
+          expectClose(width(b), width(a), { relative: 1e-3 });
         });
       }),
       runs(25),
