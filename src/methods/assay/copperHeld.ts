@@ -1,7 +1,7 @@
 import { mixtureCdf } from '../../numerics/mixture.ts';
 import { COPPER_FAMILY } from '../metal/hypotheses.ts';
 import { copperBelief, lnFigureIf } from './figures.ts';
-import type { CableAssay } from './joint.ts';
+import type { AnsweredCable } from './joint.ts';
 
 /**
  * Probability that the cable holds at least so much copper: the metal must be copper, bare or tinned, *and* there must be
@@ -14,7 +14,7 @@ import type { CableAssay } from './joint.ts';
  *
  * @param required m²
  */
-export function probabilityCopperHeld(assay: CableAssay, required: number): number {
+export function probabilityCopperHeld(assay: AnsweredCable, required: number): number {
   const copper = copperBelief(assay);
   if (copper <= 0) return 0;
   const lnArea = lnFigureIf(assay, 'area', COPPER_FAMILY);

@@ -1,6 +1,6 @@
 import type { Component } from '../../numerics/mixture.ts';
 import { COPPER_FAMILY, type Metal } from '../metal/hypotheses.ts';
-import type { AssayComponent, CableAssay, JointAssay } from './joint.ts';
+import type { AnsweredCable, AssayComponent, CableAssay, JointAssay } from './joint.ts';
 import { cableFigure, type LinearFigure } from './linearFigure.ts';
 
 /** Directions in (ln A, ln k, ln ρm, ln ρe) whose exponential is a figure that people know. */
@@ -22,7 +22,7 @@ export const DIRECTIONS = {
 export type Direction = keyof typeof DIRECTIONS;
 
 /** Effective degrees of freedom of one linear figure under one supposition (Welch–Satterthwaite, JCGM 100 G.4). */
-function dofOf({ variance, moves }: LinearFigure, rows: CableAssay['cable']['rows']): number {
+function dofOf({ variance, moves }: LinearFigure, rows: AnsweredCable['cable']['rows']): number {
   const finite = new Map<string, { moved: number; variance: number; dof: number }>();
   rows.forEach((row, i) => {
     for (const own of row.own) {
@@ -39,17 +39,17 @@ function dofOf({ variance, moves }: LinearFigure, rows: CableAssay['cable']['row
 }
 
 /** The logarithm of a figure as a mixture over everything that may be so. */
-export function lnFigure(assay: CableAssay, direction: Direction): Component[] {
+export function lnFigure(assay: AnsweredCable, direction: Direction): Component[] {
   return lnAlong(assay, assay.components, DIRECTIONS[direction]);
 }
 
 /** As {@link lnFigure}, on condition that the metal is one of those named. Empty when none of them is left. */
-export function lnFigureIf(assay: CableAssay, direction: Direction, metals: readonly Metal[]): Component[] {
+export function lnFigureIf(assay: AnsweredCable, direction: Direction, metals: readonly Metal[]): Component[] {
   const kept = assay.components.filter((c) => metals.includes(c.supposition.metal.metal));
   return lnAlong(assay, kept, DIRECTIONS[direction]);
 }
 
-function lnAlong(assay: CableAssay, components: readonly AssayComponent[], a: readonly number[]): Component[] {
+function lnAlong(assay: AnsweredCable, components: readonly AssayComponent[], a: readonly number[]): Component[] {
   const sum = components.reduce((total, c) => total + c.weight, 0);
   return components.map((c) => {
     const figure = cableFigure(assay, c, a);
@@ -59,7 +59,7 @@ function lnAlong(assay: CableAssay, components: readonly AssayComponent[], a: re
 }
 
 /** Belief in each metal. */
-export function metalBelief(assay: CableAssay): Map<Metal, number> {
+export function metalBelief(assay: AnsweredCable): Map<Metal, number> {
   const belief = new Map<Metal, number>();
   for (const c of assay.components)
     belief.set(c.supposition.metal.metal, (belief.get(c.supposition.metal.metal) ?? 0) + c.weight);
@@ -67,7 +67,7 @@ export function metalBelief(assay: CableAssay): Map<Metal, number> {
 }
 
 /** Belief that the metal is copper, bare or tinned. */
-export function copperBelief(assay: CableAssay): number {
+export function copperBelief(assay: AnsweredCable): number {
   const belief = metalBelief(assay);
   return COPPER_FAMILY.reduce((sum, m) => sum + (belief.get(m) ?? 0), 0);
 }

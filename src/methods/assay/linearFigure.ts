@@ -1,4 +1,4 @@
-import type { AssayComponent, CableAssay } from './joint.ts';
+import type { AnsweredCable, AssayComponent } from './joint.ts';
 
 /** A figure a·x + c·b under one supposition: x the cable's own unknowns, b the shared inputs in standard deviations. */
 export interface LinearFigure {
@@ -12,7 +12,7 @@ export interface LinearFigure {
  * How a·(ln A, ln k, ln ρm, ln ρe) leans on the constants that cables have in common. The lay, density and resistivity of a
  * cable are its own departure, which is in x, and the common one, which is in b: a figure needs both.
  */
-function commonPart(assay: CableAssay, c: AssayComponent, a: readonly number[]): Float64Array {
+function commonPart(assay: AnsweredCable, c: AssayComponent, a: readonly number[]): Float64Array {
   const { index, nb } = assay.frame;
   const part = new Float64Array(nb);
   const add = (input: string, slope: number) => {
@@ -29,7 +29,7 @@ function commonPart(assay: CableAssay, c: AssayComponent, a: readonly number[]):
 
 /** Any linear figure of the unknowns and the shared inputs, given the readings: linear Gaussian conditioning. */
 export function linearFigureOf(
-  assay: CableAssay,
+  assay: AnsweredCable,
   c: AssayComponent,
   a: readonly number[],
   onShared: Float64Array,
@@ -67,6 +67,6 @@ export function linearFigureOf(
 }
 
 /** A figure of the cable itself, a·(ln A, ln k, ln ρm, ln ρe), with what all cables have in common inside it. */
-export function cableFigure(assay: CableAssay, c: AssayComponent, a: readonly number[]): LinearFigure {
+export function cableFigure(assay: AnsweredCable, c: AssayComponent, a: readonly number[]): LinearFigure {
   return linearFigureOf(assay, c, a, commonPart(assay, c, a));
 }
