@@ -1,6 +1,13 @@
 import type { OutcomeLevels } from '../../methods/assay/conformity.ts';
 import { consistency, standardisedResiduals } from '../../methods/assay/consistency.ts';
-import { copperBelief, type Direction, lnFigure, lnFigureIf, metalBelief } from '../../methods/assay/figures.ts';
+import {
+  copperBelief,
+  type Direction,
+  lnFigure,
+  lnFigureIf,
+  metalBelief,
+  onCondition,
+} from '../../methods/assay/figures.ts';
 import type { CableAssay, JointAssay } from '../../methods/assay/joint.ts';
 import { spreadOfArea } from '../../methods/assay/spread.ts';
 import { COPPER_FAMILY } from '../../methods/metal/hypotheses.ts';
@@ -96,7 +103,8 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
   const residuals = standardisedResiduals(assay);
   const geometry = geometryOf(c.groups, assay, level);
   const copper = copperOf(assay, label, { level, from, condition: ifCopper });
-  const spread = spreadOfArea(joint, assay);
+  // The budget is of the interval that is shown: where that stands "if copper", so does the budget.
+  const spread = spreadOfArea(joint, (ifCopper && onCondition(assay, COPPER_FAMILY)) || assay);
   const met = nearestAwgMet(area.interval[0] * 1e-6);
   const result: CableFindings = {
     ...withoutAssay(c, label, context),
@@ -139,7 +147,10 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
       share,
     })),
     tool_errors: toolErrorsOf(joint, assay, claims),
-    next_reading: nextReading(joint, c, assay, level, resistance ? resistance.value * 1e-3 : null),
+    next_reading: nextReading(joint, c, assay, level, {
+      ohmsPerMetre: resistance && resistance.value * 1e-3,
+      ifCopper,
+    }),
     missing: missingOf(c),
     masses: massesOf(c),
     fit: c.cable.role === 'control' ? [] : fitOf(c.cable.cable, context.fittings, geometry.bundle_diameter, area),

@@ -155,19 +155,26 @@ function shrinkAll(inputs: readonly string[], factor: number): Record<string, nu
 
 /**
  * The single further measurement that would narrow the area's interval most, if it came out as now foretold; null when none
- * of them would help worth the work.
+ * of them would help worth the work. Where the area stands "if copper" the width that is shown is not what the reading is
+ * chosen by: it is chosen to tell the metal.
  *
- * @param ohmsPerMetre as now foretold, Ω/m
+ * @param known ohmsPerMetre as now foretold, Ω/m; ifCopper set when the area is shown under that condition
  */
 export function nextReading(
   joint: JointAssay,
   c: CableReadings,
   assay: CableAssay,
   level: number,
-  ohmsPerMetre: number | null,
+  known: { ohmsPerMetre: number | null; ifCopper: string | undefined },
 ): CableFindings['next_reading'] {
   const now = halfWidth(lnFigure(assay, 'area'), level);
-  const candidates = [...ohms(c, ohmsPerMetre), ...mass(c), ...strands(c), ...scrape(c, assay), ...checks(joint, c)];
+  const candidates = [
+    ...ohms(c, known.ohmsPerMetre),
+    ...mass(c),
+    ...strands(c),
+    ...scrape(c, assay),
+    ...checks(joint, c),
+  ];
   let best: { candidate: Candidate; then: number } | null = null;
   for (const candidate of candidates) {
     const then = halfWidth(lnAreaAfter(joint, assay, candidate.proposal), level);
@@ -175,12 +182,15 @@ export function nextReading(
   }
   if (!best || best.then > WORTH_NAMING * now) return null;
   const mm2 = (x: number) => (x * 1e6).toPrecision(2);
+  const { doThis, reading } = best.candidate;
   return {
-    reading: best.candidate.reading,
-    half_width_now: now * 1e6,
+    reading,
+    half_width_now: known.ifCopper ? null : now * 1e6,
     half_width_then: best.then * 1e6,
     unit: 'mm2',
-    text: `${best.candidate.doThis}: ± ${mm2(now)} mm² would become about ± ${mm2(best.then)} mm².`,
+    text: known.ifCopper
+      ? `${doThis}: that tells the metal, and would leave about ± ${mm2(best.then)} mm².`
+      : `${doThis}: ± ${mm2(now)} mm² would become about ± ${mm2(best.then)} mm².`,
   };
 }
 

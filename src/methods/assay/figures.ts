@@ -58,6 +58,13 @@ function lnAlong(assay: AnsweredCable, components: readonly AssayComponent[], a:
   });
 }
 
+/** The answer on condition that the metal is one of those named, beliefs scaled to sum to 1; null when none of them is left. */
+export function onCondition(assay: CableAssay, metals: readonly Metal[]): CableAssay | null {
+  const kept = assay.components.filter((c) => metals.includes(c.supposition.metal.metal));
+  const sum = kept.reduce((total, c) => total + c.weight, 0);
+  return sum > 0 ? { ...assay, components: kept.map((c) => ({ ...c, weight: c.weight / sum })) } : null;
+}
+
 /** Belief in each metal. */
 export function metalBelief(assay: AnsweredCable): Map<Metal, number> {
   const belief = new Map<Metal, number>();
