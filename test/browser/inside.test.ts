@@ -89,7 +89,7 @@ describe('inside a trial', () => {
 
   it('hands out the data as a .zip with its findings', async () => {
     const { page } = await bench.open(INSIDE);
-    await page.getByRole('button', { name: 'Stop' }).click();
+    await waitForDraws(page);
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save the data as .zip' }).click(),

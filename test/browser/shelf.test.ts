@@ -143,6 +143,21 @@ function spoilFirstValue(text: string): string {
   return [head, cells.join(','), ...rest].join('\n');
 }
 
+describe('a bench computer that does not answer', () => {
+  it('is said to be silent, and can be asked again', async () => {
+    const { page } = await bench.open('/');
+    await page.route('**/api/trials', (route) => route.abort());
+    await page.reload();
+    await page.getByText(/The bench computer does not answer/).waitFor();
+    await page.unroute('**/api/trials');
+    await page.getByRole('button', { name: 'Ask again' }).click();
+    await page
+      .getByRole('link', { name: /Six 2 AWG battery cables/ })
+      .first()
+      .waitFor();
+  });
+});
+
 describe('an empty shelf', () => {
   it('says what to do', async () => {
     const empty = await startBench({ demo: false });

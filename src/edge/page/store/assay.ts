@@ -42,12 +42,12 @@ export async function openTrial(trial: string): Promise<void> {
   };
   const fetched = await fetchEntries(trial);
   if (!fetched.ok) return change(trial, { stage: 'failed', sentence: fetched.sentence });
-  change(trial, { stage: 'computing', entries: fetched.value });
+  change(trial, { entries: fetched.value });
   await compute(trial, fetched.value);
 }
 
-/** Stops the random draws; the closed form stays. */
-export function stopDrawing(): void {
+/** Stops the computing; what was found until then stays. */
+export function stopComputing(): void {
   bench.stop();
 }
 
@@ -57,13 +57,15 @@ export function closeTrial(): void {
   assay.value = null;
 }
 
-/** Takes up the random draws again after a stop. */
-export async function drawAgain(): Promise<void> {
+/** Goes on after a stop: with the random draws, or from the start where nothing had been found yet. */
+export async function goOn(): Promise<void> {
   const now = assay.value;
-  if (now !== null) await draw(now.trial, now.entries);
+  if (now === null) return;
+  await (now.findings === null ? compute(now.trial, now.entries) : draw(now.trial, now.entries));
 }
 
 async function compute(trial: string, entries: readonly Entry[]): Promise<void> {
+  change(trial, { stage: 'computing' });
   try {
     const assayed = await bench.ask('assay', { entries, draws: 0 });
     change(trial, { ...assayed, stage: 'drawing' });

@@ -41,7 +41,7 @@ export function Inside({ trial, cable }: { trial: string; cable: string | null }
 }
 
 function Waiting({ now }: { now: Assay | null }) {
-  if (now?.stage === 'failed' || now?.stage === 'stopped') {
+  if (now?.stage === 'failed') {
     return (
       <>
         <h1>Nothing can be said about this trial yet.</h1>

@@ -62,7 +62,7 @@ function ClaimTable({ claims, copperShare }: { claims: readonly Claim[]; copperS
     <table class="small claims">
       <thead>
         <tr>
-          <th scope="col">Reading of the label</th>
+          <th scope="col">Meaning</th>
           <th scope="col" class="number">
             asks for
           </th>

@@ -1,4 +1,4 @@
-import { type Assay, drawAgain, stopDrawing } from '../../store/assay.ts';
+import { type Assay, goOn, stopComputing } from '../../store/assay.ts';
 
 /** How far the computing is, and the way to stop it; once done, what the figures were held against. Always one line. */
 export function Working({ now }: { now: Assay }) {
@@ -13,8 +13,10 @@ export function Working({ now }: { now: Assay }) {
   if (now.stage === 'stopped') {
     return (
       <p class="working">
-        Stopped. The figures below are the closed form, not yet held against random draws.
-        <button type="button" class="link" onClick={() => void drawAgain()}>
+        {now.findings === null
+          ? 'Stopped before anything was found.'
+          : 'Stopped. The figures below are the closed form, not yet held against random draws.'}
+        <button type="button" class="link" onClick={() => void goOn()}>
           Go on
         </button>
       </p>
@@ -25,8 +27,8 @@ export function Working({ now }: { now: Assay }) {
       <progress aria-label={WORDS[now.stage]} />
       {WORDS[now.stage]}
       {now.drawn > 0 && ` ${now.drawn.toLocaleString('en')} so far.`}
-      {now.stage === 'drawing' && (
-        <button type="button" class="link" onClick={stopDrawing}>
+      {now.stage !== 'fetching' && (
+        <button type="button" class="link" onClick={stopComputing}>
           Stop
         </button>
       )}
