@@ -49,9 +49,9 @@ export function pageSentence(cables: readonly CableFindings[]): string {
   const meets = count('meets');
   const first =
     meets === n
-      ? `All ${numberWord(n)} hold the copper that their label claims.`
+      ? `${n === 2 ? 'Both' : `All ${numberWord(n)}`} hold the copper that their label claims.`
       : meets === 0
-        ? `None of the ${numberWord(n)} is shown to hold the copper that its label claims.`
+        ? `${n === 2 ? 'Neither' : 'None'} of the ${numberWord(n)} is shown to hold the copper that its label claims.`
         : `${capital(plural(meets, 'of', 'of'))} the ${numberWord(n)} ${meets === 1 ? 'holds' : 'hold'} the copper that ${meets === 1 ? 'its' : 'their'} label claims.`;
   const rest = [
     count('short') && plural(count('short'), 'falls short', 'fall short'),

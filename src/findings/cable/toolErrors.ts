@@ -59,7 +59,7 @@ function metalToolError(claim: Claim, e: NeededError): ToolError {
     needed,
     limit,
     unit,
-    text: `${toolName(e)} would have to read ${shownNumber(needed)} ${unit} ${way} (its limit is ${shownNumber(limit)} ${unit}, so ${shownNumber(times)} times that) for this metal to pass for copper.`,
+    text: `${toolName(e)} would have to read ${shownNumber(needed)} ${unit} ${way} (its limit is ${shownNumber(limit)} ${unit}, so ${shownNumber(times)} times that) for this metal to be taken for copper.`,
   };
 }
 
