@@ -1,29 +1,19 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { LARGEST_BLOB, type Store, StoreRefusal } from '../../src/edge/store/store.ts';
-import type { Entry } from '../../src/journal/entry.ts';
+import { type Store, StoreRefusal } from '../../src/edge/store/store.ts';
+import { arrivalContract } from './arrival.ts';
+import { blobContract } from './blobs.ts';
+import { deviceContract } from './devices.ts';
+import { entryOf, idOf } from './entries.ts';
 
-/** A UUIDv7-shaped id whose order is that of `n`. */
-export function idOf(n: number): string {
-  const time = n.toString(16).padStart(12, '0');
-  return `${time.slice(0, 8)}-${time.slice(8)}-7000-8000-000000000000`;
-}
-
-export function entryOf(n: number, changes: Partial<Entry> = {}): Entry {
-  return {
-    id: idOf(n),
-    trial: 'fen',
-    kind: 'reading',
-    at: '2026-05-01T10:00:00.000Z',
-    by: 'J. Marsh',
-    device: 'bench',
-    body: { reading: `r${n}`, value: '39.27', note: 'ß 電 🧵 "quoted"\nnext' },
-    ...changes,
-  };
-}
+export { entryOf, idOf };
 
 /** What every store promises, whatever it is made of. `open` answers a fresh, empty one. */
 export function storeContract(name: string, open: () => Promise<Store>): void {
+  arrivalContract(name, open);
+  blobContract(name, open);
+  deviceContract(name, open);
+
   describe(`${name} as a store`, () => {
     let store: Store;
     beforeEach(async () => {
@@ -49,10 +39,16 @@ export function storeContract(name: string, open: () => Promise<Store>): void {
     });
 
     it('takes the same entries again without a change', async () => {
-      expect(await store.append('fen', [entryOf(1), entryOf(2)])).toEqual({ added: 2, known: 0 });
-      expect(await store.append('fen', [entryOf(2), entryOf(3)])).toEqual({ added: 1, known: 1 });
-      expect(await store.append('fen', [entryOf(4), entryOf(4)])).toEqual({ added: 1, known: 1 });
+      expect(await store.append('fen', [entryOf(1), entryOf(2)])).toEqual({ added: 2, known: 0, last: 2 });
+      expect(await store.append('fen', [entryOf(2), entryOf(3)])).toEqual({ added: 1, known: 1, last: 3 });
+      expect(await store.append('fen', [entryOf(4), entryOf(4)])).toEqual({ added: 1, known: 1, last: 4 });
       expect(await store.entries('fen')).toHaveLength(4);
+    });
+
+    it('keeps a list whose every text is as long as a door lets it be', async () => {
+      const long = entryOf(1, { by: 'é'.repeat(200), body: { note: '電'.repeat(10_000), empty: '' } });
+      await store.append('fen', [long]);
+      expect(await store.entries('fen')).toEqual([long]);
     });
 
     it('never changes an entry that it has', async () => {
@@ -91,7 +87,7 @@ export function storeContract(name: string, open: () => Promise<Store>): void {
     });
 
     it('makes no trial out of nothing', async () => {
-      expect(await store.append('fen', [])).toEqual({ added: 0, known: 0 });
+      expect(await store.append('fen', [])).toEqual({ added: 0, known: 0, last: 0 });
       expect(await store.trials()).toEqual([]);
     });
 
@@ -113,18 +109,11 @@ export function storeContract(name: string, open: () => Promise<Store>): void {
       ]);
     });
 
-    it('keeps a blob under the SHA-256 of its bytes', async () => {
-      // FIPS 180-2, appendix B.1: SHA-256 of "abc".
-      const name = 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad';
-      const bytes = new TextEncoder().encode('abc');
-      expect(await store.putBlob('fen', bytes)).toBe(name);
-      expect(await store.putBlob('fen', bytes)).toBe(name);
-      expect(await store.getBlob('fen', name)).toEqual(bytes);
-      expect(await store.getBlob('moor', name)).toBeNull();
-    });
-
-    it('refuses a blob that is too large', async () => {
-      await expect(store.putBlob('fen', new Uint8Array(LARGEST_BLOB + 1))).rejects.toThrow(StoreRefusal);
+    it('has a name of its own that stays', async () => {
+      const name = await store.name();
+      expect(name).toMatch(/^[0-9a-f-]{32,36}$/);
+      await store.append('fen', [entryOf(1)]);
+      expect(await store.name()).toBe(name);
     });
 
     it('holds the union of all lists, whatever their order and however often they come', async () => {

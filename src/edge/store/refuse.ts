@@ -1,4 +1,5 @@
 import type { Entry } from '../../journal/entry.ts';
+import { blobKind, KINDS_TAKEN } from './blobKind.ts';
 import { LARGEST_BLOB, StoreRefusal } from './store.ts';
 
 /** Throws when an entry names another trial than the one it is appended to. */
@@ -10,10 +11,20 @@ export function refuseStrangers(trial: string, entries: readonly Entry[]): void 
     );
 }
 
-/** Throws when a blob is larger than a store takes. */
-export function refuseLargeBlob(bytes: Uint8Array): void {
+/** Throws when a blob is larger than a store takes, or of a kind that none takes. */
+export function refuseUnfitBlob(bytes: Uint8Array): void {
   if (bytes.byteLength > LARGEST_BLOB)
     throw new StoreRefusal(
       `The file has ${Math.ceil(bytes.byteLength / 1e6)} MB and at most ${Math.floor(LARGEST_BLOB / 1e6)} MB are taken; make the picture smaller.`,
     );
+  if (bytes.byteLength === 0) throw new StoreRefusal('The file is empty; nothing was kept.');
+  if (blobKind(bytes) === null)
+    throw new StoreRefusal(
+      `What is in the file is none of the kinds that are kept: ${KINDS_TAKEN}; save it as one of these and add it again.`,
+    );
+}
+
+/** Throws when a device would be let in a second time. */
+export function knownDevice(): StoreRefusal {
+  return new StoreRefusal('A device with this id or this token was added before; add it with new ones.');
 }

@@ -1,4 +1,5 @@
 import type { Entry } from '../../journal/entry.ts';
+import type { DeviceBook } from './devices.ts';
 
 /** One trial as the shelf lists it. */
 export interface TrialLine {
@@ -17,13 +18,25 @@ export interface TrialLine {
 export interface Appended {
   added: number;
   known: number;
+  /** Arrival number of the trial's last entry; 0 when it has none. */
+  last: number;
+}
+
+/** A stretch of a journal in the order of arrival. */
+export interface Arrived {
+  entries: Entry[];
+  /** Arrival number of the last of them; where there are none, the number that was asked from. */
+  next: number;
 }
 
 /**
- * Where journals are kept: entries and blobs, nothing else. Nothing is ever changed or removed. Everything but the list
- * of trials names one trial, so a store may be divided by trial.
+ * Where journals are kept: entries, blobs, and which devices may ask. An entry is never changed or removed. Everything
+ * but the list of trials and the devices names one trial, so a store may be divided by trial.
+ *
+ * Each entry gets an arrival number when it is first kept: 1, 2, 3 … within its trial. Numbers become visible in their
+ * order and without gaps: whoever has read up to `n` has read everything that will ever have a number up to `n`.
  */
-export interface Store {
+export interface Store extends DeviceBook {
   /**
    * Appends entries to a trial's journal and answers once they are on disk. All of them or, when one belongs to another
    * trial, none. An entry whose id is known is left alone, so sending the same entries again changes nothing.
@@ -31,12 +44,26 @@ export interface Store {
   append(trial: string, entries: readonly Entry[]): Promise<Appended>;
   /** Entries in the order of their ids, those after the id `after` only, at most `limit` of them. */
   entries(trial: string, after?: string, limit?: number): Promise<Entry[]>;
+  /** Entries that arrived after the number `seq`, in the order of arrival, at most `limit` of them. */
+  entriesSince(trial: string, seq: number, limit?: number): Promise<Arrived>;
   /** Every trial, the one opened last first. */
   trials(): Promise<TrialLine[]>;
   has(trial: string): Promise<boolean>;
-  /** Keeps a photo or a log and answers its name: the SHA-256 of its content, in hexadecimal. */
+  /**
+   * Keeps a photo or a log and answers its name: the SHA-256 of its content, in hexadecimal.
+   *
+   * @throws StoreRefusal when it is too large or none of the kinds that are taken (see `blobKind.ts`).
+   */
   putBlob(trial: string, bytes: Uint8Array): Promise<string>;
   getBlob(trial: string, name: string): Promise<Uint8Array | null>;
+  /** Names of the trial's blobs, in their order. */
+  blobNames(trial: string): Promise<string[]>;
+  /**
+   * The store's own name, drawn at random when it was made and anew when it was put back from a backup. A device that
+   * meets another name than before must read from the start and send again all that it holds: what was acknowledged
+   * after the backup was taken is gone from here.
+   */
+  name(): Promise<string>;
   close(): Promise<void>;
 }
 

@@ -1,31 +1,39 @@
 import type { Entry } from '../../../journal/entry.ts';
 import { blobName } from '../blobName.ts';
-import { refuseLargeBlob, refuseStrangers } from '../refuse.ts';
+import { refuseStrangers, refuseUnfitBlob } from '../refuse.ts';
 import type { Store } from '../store.ts';
 import { byOpening, LINE_KINDS, trialLine } from '../trialLine.ts';
+import { memoryDevices } from './devices.ts';
 
 /** A store that forgets everything when it is closed: for tests, and for trying the bench without leaving a file. */
 export function openMemoryStore(): Store {
+  // A map keeps the order in which its keys were added: the order of arrival.
   const journals = new Map<string, Map<string, Entry>>();
-  const blobs = new Map<string, Uint8Array>();
-  const sorted = (trial: string) => [...(journals.get(trial)?.values() ?? [])].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const blobs = new Map<string, Map<string, Uint8Array>>();
+  const name = crypto.randomUUID();
+  const arrived = (trial: string) => [...(journals.get(trial)?.values() ?? [])];
+  const sorted = (trial: string) => arrived(trial).sort((a, b) => (a.id < b.id ? -1 : 1));
   const isLineKind = (entry: Entry) => (LINE_KINDS as readonly string[]).includes(entry.kind);
 
   return {
+    ...memoryDevices(),
     async append(trial, entries) {
       refuseStrangers(trial, entries);
-      if (entries.length === 0) return { added: 0, known: 0 };
       const journal = journals.get(trial) ?? new Map<string, Entry>();
-      journals.set(trial, journal);
+      if (entries.length > 0) journals.set(trial, journal);
       const before = journal.size;
       for (const entry of entries) if (!journal.has(entry.id)) journal.set(entry.id, entry);
       const added = journal.size - before;
-      return { added, known: entries.length - added };
+      return { added, known: entries.length - added, last: journal.size };
     },
     async entries(trial, after = '', limit = Number.POSITIVE_INFINITY) {
       return sorted(trial)
         .filter((entry) => entry.id > after)
         .slice(0, limit);
+    },
+    async entriesSince(trial, seq, limit = Number.POSITIVE_INFINITY) {
+      const entries = arrived(trial).slice(seq, seq + limit);
+      return { entries, next: seq + entries.length };
     },
     async trials() {
       const lines = [...journals].map(([trial, journal]) =>
@@ -37,14 +45,17 @@ export function openMemoryStore(): Store {
       return journals.has(trial);
     },
     async putBlob(trial, bytes) {
-      refuseLargeBlob(bytes);
-      const name = blobName(bytes);
-      blobs.set(`${trial}\0${name}`, bytes.slice());
-      return name;
+      refuseUnfitBlob(bytes);
+      const blob = blobName(bytes);
+      const kept = blobs.get(trial) ?? new Map<string, Uint8Array>();
+      blobs.set(trial, kept.set(blob, bytes.slice()));
+      return blob;
     },
-    async getBlob(trial, name) {
-      return blobs.get(`${trial}\0${name}`)?.slice() ?? null;
+    async getBlob(trial, blob) {
+      return blobs.get(trial)?.get(blob)?.slice() ?? null;
     },
+    blobNames: async (trial) => [...(blobs.get(trial)?.keys() ?? [])].sort(),
+    name: async () => name,
     async close() {
       journals.clear();
       blobs.clear();

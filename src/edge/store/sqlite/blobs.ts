@@ -1,9 +1,9 @@
 import type Database from 'libsql';
 import { blobName } from '../blobName.ts';
-import { refuseLargeBlob } from '../refuse.ts';
+import { refuseUnfitBlob } from '../refuse.ts';
 
 export function putBlob(database: Database.Database, trial: string, bytes: Uint8Array): string {
-  refuseLargeBlob(bytes);
+  refuseUnfitBlob(bytes);
   const name = blobName(bytes);
   database
     .prepare('INSERT INTO blobs (trial, name, bytes) VALUES (?, ?, ?) ON CONFLICT DO NOTHING')
@@ -16,4 +16,9 @@ export function getBlob(database: Database.Database, trial: string, name: string
     bytes: ArrayBuffer | Uint8Array;
   }[];
   return row === undefined ? null : new Uint8Array(row.bytes);
+}
+
+export function blobNames(database: Database.Database, trial: string): string[] {
+  const rows = database.prepare('SELECT name FROM blobs WHERE trial = ? ORDER BY name').all(trial);
+  return (rows as { name: string }[]).map((row) => row.name);
 }

@@ -3,6 +3,7 @@ import type { Entry } from '../../../journal/entry.ts';
 /** One row of the table `entries`. */
 export interface EntryRow {
   trial: string;
+  seq: number;
   id: string;
   kind: string;
   at: string;
@@ -12,8 +13,8 @@ export interface EntryRow {
 }
 
 /** The columns of a row in the order in which they are inserted. */
-export function rowOf(entry: Entry): [string, string, string, string, string, string, string] {
-  return [entry.trial, entry.id, entry.kind, entry.at, entry.by, entry.device, JSON.stringify(entry.body)];
+export function rowOf(entry: Entry, seq: number): [string, number, string, string, string, string, string, string] {
+  return [entry.trial, seq, entry.id, entry.kind, entry.at, entry.by, entry.device, JSON.stringify(entry.body)];
 }
 
 export function entryOf(row: EntryRow): Entry {

@@ -3,9 +3,10 @@ import { dirname } from 'node:path';
 import Database from 'libsql';
 import { type Store, StoreRefusal } from '../store.ts';
 import { appendEntries } from './append.ts';
-import { getBlob, putBlob } from './blobs.ts';
+import { blobNames, getBlob, putBlob } from './blobs.ts';
+import { sqliteDevices } from './devices.ts';
 import { migrate } from './migrations.ts';
-import { hasTrial, readEntries, readTrials } from './read.ts';
+import { hasTrial, readArrived, readEntries, readName, readTrials } from './read.ts';
 
 /** How long one process waits while another one writes, ms. */
 const BUSY_WAIT_MS = 5000;
@@ -20,12 +21,16 @@ export function openSqliteStore(path: string): Store {
   const database = openSound(path);
   let open = true;
   return {
+    ...sqliteDevices(database),
     append: async (trial, entries) => appendEntries(database, trial, entries),
     entries: async (trial, after, limit) => readEntries(database, trial, after, limit),
+    entriesSince: async (trial, seq, limit) => readArrived(database, trial, seq, limit),
     trials: async () => readTrials(database),
     has: async (trial) => hasTrial(database, trial),
     putBlob: async (trial, bytes) => putBlob(database, trial, bytes),
     getBlob: async (trial, name) => getBlob(database, trial, name),
+    blobNames: async (trial) => blobNames(database, trial),
+    name: async () => readName(database),
     async close() {
       if (!open) return;
       open = false;
