@@ -20,8 +20,20 @@ function offsetMinutes(zone: string | undefined): number {
 const DAYS_REMEMBERED = 1000;
 const midnights = new Map<string, number>();
 
-/** Midnight of a day written `2026-11-25`, or NaN; a trial has few days and many readings on each. */
-function midnightOf(day: string): number {
+/** Readings come in the order of their days. */
+let lastDay = '';
+let lastMidnight = Number.NaN;
+
+/** Midnight of the day with which a text begins, written `2026-11-25`, or NaN; a trial has few days and many readings on each. */
+function midnightOf(text: string): number {
+  if (lastDay !== '' && text.startsWith(lastDay)) return lastMidnight;
+  const day = text.slice(0, 10);
+  lastMidnight = readMidnight(day);
+  lastDay = day;
+  return lastMidnight;
+}
+
+function readMidnight(day: string): number {
   let midnight = midnights.get(day);
   if (midnight === undefined) {
     const outcome = readAnyMoment(day);
@@ -39,12 +51,14 @@ const twoDigits = (text: string, at: number): number => {
 };
 
 /** The form that programs write, `2026-11-25T14:30:05Z`, without the cost of the full reader; NaN for any other. */
-function programMoment(text: string): number {
+export function programMoment(text: string): number {
   if (text.length !== 20 || text[10] !== 'T' || text[13] !== ':' || text[16] !== ':' || text[19] !== 'Z')
     return Number.NaN;
-  const [hour, minute, second] = [twoDigits(text, 11), twoDigits(text, 14), twoDigits(text, 17)];
+  const hour = twoDigits(text, 11);
+  const minute = twoDigits(text, 14);
+  const second = twoDigits(text, 17);
   if (!(hour < 24 && minute < 60 && second < 60)) return Number.NaN;
-  return midnightOf(text.slice(0, 10)) + ((hour * 60 + minute) * 60 + second) * 1000;
+  return midnightOf(text) + ((hour * 60 + minute) * 60 + second) * 1000;
 }
 
 /**

@@ -75,7 +75,9 @@ export type QuantityName = keyof typeof QUANTITIES;
 
 export const QUANTITY_NAMES = Object.keys(QUANTITIES) as QuantityName[];
 
+const BY_NAME: ReadonlyMap<string, Quantity> = new Map(Object.entries(QUANTITIES));
+
 /** The quantity of that name, or null when there is none. */
 export function quantityNamed(name: string): Quantity | null {
-  return Object.hasOwn(QUANTITIES, name) ? QUANTITIES[name as QuantityName] : null;
+  return BY_NAME.get(name) ?? null;
 }

@@ -85,7 +85,7 @@ export function pooledStandardDeviation(groups: readonly ArrayLike<number>[]): {
 /** Middle value; of an even number, the mean of the middle two. @throws RangeError when there is none or one is not finite. */
 export function median(values: ArrayLike<number>): number {
   requireAtLeast(values, 1, 'a median');
-  const sorted = Float64Array.from(values).sort();
+  const sorted = new Float64Array(values).sort();
   const half = sorted.length >> 1;
   return sorted.length % 2 === 1 ? sorted[half] : sorted[half - 1] + (sorted[half] - sorted[half - 1]) / 2;
 }

@@ -1,12 +1,21 @@
-import { cellQuantity } from '../journal/cellQuantity.ts';
+import { cellQuantity, plainCellValue } from '../journal/cellQuantity.ts';
 import { leastProblem, outOfReach } from '../journal/impossible.ts';
 import type { Column, TableShape } from '../journal/tableShape.ts';
 import type { Remark } from './trial.ts';
 
 export type Row = Readonly<Record<string, string>>;
 
+/** Whether a character is visible ASCII: never a blank of any kind. */
+const isPlain = (code: number): boolean => code > 32 && code < 127;
+
+/** Text without blanks around; nearly always there are none, and looking is cheaper than cutting. */
+export function trimmed(text: string | undefined): string {
+  if (!text) return '';
+  return isPlain(text.charCodeAt(0)) && isPlain(text.charCodeAt(text.length - 1)) ? text : text.trim();
+}
+
 /** A cell without blanks around; empty when the row has no such column. */
-export const cell = (row: Row, name: string): string => row[name]?.trim() ?? '';
+export const cell = (row: Row, name: string): string => trimmed(row[name]);
 
 /** A cell that names something, or null when it is blank. */
 export const nameOrNull = (row: Row, name: string): string | null => cell(row, name) || null;
@@ -37,8 +46,8 @@ export class CellReader {
 
   /** Value and step in SI, or null when the cell is blank or cannot be read. */
   quantity(row: Row, name: string): { value: number; step: number } | null {
-    const typed = row[name]?.trim();
-    if (!typed) return null;
+    const typed = trimmed(row[name]);
+    if (typed === '') return null;
     const column = this.#columns.get(name)!;
     const outcome = cellQuantity(typed, column.dimension!, cell(row, column.unitColumn!), column.defaultUnit);
     const problem = outcome.ok ? impossibleIn(column, typed, outcome.value.value) : outcome;
@@ -49,6 +58,11 @@ export class CellReader {
 
   /** The value alone. */
   value(row: Row, name: string): number | null {
+    const typed = trimmed(row[name]);
+    if (typed === '') return null;
+    const column = this.#columns.get(name)!;
+    const plain = plainCellValue(typed, column.dimension!, row[column.unitColumn!] ?? '', column.defaultUnit);
+    if (!Number.isNaN(plain) && impossibleIn(column, typed, plain) === null) return plain;
     return this.quantity(row, name)?.value ?? null;
   }
 

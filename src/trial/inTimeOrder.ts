@@ -1,14 +1,23 @@
 import type { Entry } from '../journal/entry.ts';
-import { readMoment } from '../journal/moment.ts';
-import { cell } from './cells.ts';
+import { programMoment, readMoment } from '../journal/moment.ts';
+import { trimmed } from './cells.ts';
+
+const momentOr = (text: string, otherwise: number): number => {
+  const outcome = text === '' ? null : readMoment(text);
+  return outcome?.ok ? outcome.value : otherwise;
+};
+
+/** A row's own time where the trial's first day is read already. */
+function ownTime(row: Entry['body'], opened: number): number {
+  const typed = trimmed(row.at);
+  if (typed === '') return opened;
+  const quick = programMoment(typed);
+  return Number.isNaN(quick) ? momentOr(typed, opened) : quick;
+}
 
 /** Milliseconds since 1970 of a row's own `at`, else of the day on which the trial began, else 0. */
 export function rowTime(row: Entry['body'], openedOn: string): number {
-  const typed = cell(row, 'at');
-  const outcome = typed === '' ? null : readMoment(typed);
-  if (outcome?.ok) return outcome.value;
-  const opened = openedOn === '' ? null : readMoment(openedOn);
-  return opened?.ok ? opened.value : 0;
+  return ownTime(row, momentOr(openedOn, 0));
 }
 
 /**
@@ -16,9 +25,15 @@ export function rowTime(row: Entry['body'], openedOn: string): number {
  * imported again makes new ids from those same times, so the order, and with it every last digit computed from it, stays.
  */
 export function inTimeOrder(entries: readonly Entry[], openedOn: string): readonly Entry[] {
-  const opened = rowTime({}, openedOn);
-  const times = entries.map((entry) => (entry.body.at ? rowTime(entry.body, openedOn) : opened));
-  if (times.every((time, i) => i === 0 || times[i - 1]! <= time)) return entries;
+  const opened = momentOr(openedOn, 0);
+  const times = new Float64Array(entries.length);
+  let ascending = true;
+  for (let i = 0; i < entries.length; i++) {
+    const time = ownTime(entries[i]!.body, opened);
+    if (i > 0 && time < times[i - 1]!) ascending = false;
+    times[i] = time;
+  }
+  if (ascending) return entries;
   const places = entries.map((_, i) => i).sort((a, b) => times[a]! - times[b]! || a - b);
   return places.map((place) => entries[place]!);
 }

@@ -3,7 +3,7 @@ import type { Entry } from '../journal/entry.ts';
 import { leastProblem, outOfReach } from '../journal/impossible.ts';
 import { quantityNamed } from '../journal/quantities.ts';
 import type { ReadOutcome } from '../units/reading.ts';
-import { type CellReader, cell, nameOrNull } from './cells.ts';
+import { type CellReader, trimmed } from './cells.ts';
 import { NOT_RETAGGED } from './repoint.ts';
 import type { Reading } from './trial.ts';
 
@@ -27,30 +27,32 @@ export function readingValue(quantity: string, value: string, unit: string): Rea
  * @param cableOf cable of each specimen; a specimen not described yet gives an empty cable
  */
 export function makeReading(entry: Entry, cells: CellReader, cableOf: ReadonlyMap<string, string>): Reading | null {
+  // Columns are named outright here, and no list is made in between: this runs for every reading of a journal.
   const row = entry.body;
-  const quantity = cell(row, 'quantity').toLowerCase();
-  const outcome = readingValue(quantity, cell(row, 'value'), row.unit ?? '');
+  const quantity = trimmed(row.quantity).toLowerCase();
+  const outcome = readingValue(quantity, trimmed(row.value), row.unit ?? '');
   if (!outcome.ok) {
     cells.remark(row, quantityNamed(quantity) ? 'value' : 'quantity', outcome.found, outcome.expected);
     return null;
   }
-  const specimen = cell(row, 'specimen');
-  const atLength = cells.quantity(row, 'at_length');
+  const specimen = trimmed(row.specimen);
+  const atLength = row.at_length ? cells.quantity(row, 'at_length') : null;
   return {
     entry: entry.id,
     row,
-    reading: cell(row, 'reading'),
+    reading: trimmed(row.reading),
     specimen,
     cable: cableOf.get(specimen) ?? '',
     quantity,
     value: outcome.value.value,
     step: outcome.value.step,
-    instrument: nameOrNull(row, 'instrument'),
-    temperature: cells.value(row, 'temperature'),
+    instrument: trimmed(row.instrument) || null,
+    temperature: row.temperature ? cells.value(row, 'temperature') : null,
     atLength: atLength?.value ?? null,
     atLengthStep: atLength?.step ?? 0,
-    set: cell(row, 'set'),
-    position: cell(row, 'position'),
+    replaces: trimmed(row.replaces) || null,
+    set: trimmed(row.set),
+    position: trimmed(row.position),
     standing: 'counted',
     why: '',
     retagged: NOT_RETAGGED,

@@ -20,9 +20,10 @@ export function remarksOnLabels(trial: Trial): Remark[] {
   const lengths = new Map(trial.specimens.map((piece) => [piece.specimen, piece.cutLength]));
   const byPiece = new Map<string, Reading[]>();
   for (const reading of trial.readings) {
+    if (reading.quantity !== 'conductor_mass' || reading.standing !== 'counted') continue;
     const area = areas.get(reading.cable);
     const length = lengths.get(reading.specimen);
-    if (reading.standing !== 'counted' || reading.quantity !== 'conductor_mass' || !area || !length) continue;
+    if (!area || !length) continue;
     const ratio = (reading.value * GRAMS_IN_OUNCE) / (area * length * COPPER_DENSITY);
     if (ratio < 1 / NEAR || ratio > NEAR) continue;
     byPiece.set(reading.specimen, [...(byPiece.get(reading.specimen) ?? []), reading]);

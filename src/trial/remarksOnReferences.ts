@@ -2,22 +2,44 @@ import { cell } from './cells.ts';
 import type { Reading, Remark, Trial } from './trial.ts';
 
 const CODE = 'not-yet-described';
+type Known = ReadonlySet<string>;
 
 function notDescribed(text: string, cable: string | null = null, readings: string[] = []): Remark {
   return { code: CODE, cable, readings, text };
 }
 
-/** Groups readings by a name that should be described somewhere and is not. */
-function byMissing(readings: readonly Reading[], nameOf: (reading: Reading) => string | null, known: Set<string>) {
-  const missing = new Map<string, string[]>();
-  for (const reading of readings) {
-    const name = nameOf(reading);
-    if (name === null || name === '' || known.has(name)) continue;
-    const group = missing.get(name);
-    if (group) group.push(reading.reading);
-    else missing.set(name, [reading.reading]);
+/** Readings by a name that should be described somewhere and is not. */
+class Missing {
+  readonly pieces = new Map<string, string[]>();
+  readonly tools = new Map<string, string[]>();
+  readonly earlier = new Map<string, string[]>();
+}
+
+function add(missing: Map<string, string[]>, name: string, reading: string): void {
+  const group = missing.get(name);
+  if (group) group.push(reading);
+  else missing.set(name, [reading]);
+}
+
+function missingOf(readings: readonly Reading[], pieces: Known, tools: Known, there: Known): Missing {
+  const missing = new Missing();
+  for (const { reading, specimen, cable, instrument, replaces } of readings) {
+    // A piece that has a cable is described.
+    if (cable === '' && specimen !== '' && !pieces.has(specimen)) add(missing.pieces, specimen, reading);
+    if (instrument !== null && !tools.has(instrument)) add(missing.tools, instrument, reading);
+    if (replaces !== null && !there.has(replaces)) add(missing.earlier, replaces, reading);
   }
   return missing;
+}
+
+/** Of the readings that something else names, those that are on record: few, where all readings may be many. */
+function namedAndThere({ readings, strikes, notes }: Trial): Set<string> {
+  const named = new Set<string>(strikes.map(({ row }) => cell(row, 'reading')));
+  for (const { replaces } of readings) if (replaces !== null) named.add(replaces);
+  for (const { about, which } of notes) if (about === 'reading') named.add(which);
+  const there = new Set<string>();
+  if (named.size > 0) for (const { reading } of readings) if (named.has(reading)) there.add(reading);
+  return there;
 }
 
 /** References that point nowhere yet: on two devices, the reading may arrive before the piece that it was taken from. */
@@ -25,17 +47,18 @@ export function remarksOnReferences(trial: Trial): Remark[] {
   const cables = new Set(trial.cables.map((cable) => cable.cable));
   const pieces = new Set(trial.specimens.map((piece) => piece.specimen));
   const tools = new Set(trial.instruments.map((tool) => tool.instrument));
-  const readings = new Set(trial.readings.map((reading) => reading.reading));
+  const readings = namedAndThere(trial);
+  const missing = missingOf(trial.readings, pieces, tools, readings);
   const remarks: Remark[] = [];
   for (const piece of trial.specimens) {
     if (!cables.has(piece.cable))
       remarks.push(notDescribed(`Piece ${piece.specimen} is of cable ${piece.cable}, which is not described yet.`));
   }
-  for (const [piece, ids] of byMissing(trial.readings, (reading) => reading.specimen, pieces))
+  for (const [piece, ids] of missing.pieces)
     remarks.push(notDescribed(`Piece ${piece} has readings but is not described yet; they are not used.`, null, ids));
-  for (const [tool, ids] of byMissing(trial.readings, (reading) => reading.instrument, tools))
+  for (const [tool, ids] of missing.tools)
     remarks.push(notDescribed(`Tool ${tool} is not described yet; a usual limit of error is assumed.`, null, ids));
-  for (const [earlier, ids] of byMissing(trial.readings, (reading) => cell(reading.row, 'replaces'), readings))
+  for (const [earlier, ids] of missing.earlier)
     remarks.push(notDescribed(`Reading ${earlier} is said to be replaced but is not on record.`, null, ids));
   for (const { check, instrument } of trial.checks)
     if (!tools.has(instrument))

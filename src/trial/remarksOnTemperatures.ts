@@ -9,11 +9,28 @@ const ROUNDING = 1e-6;
 
 const celsius = (kelvin: number): string => `${Number((kelvin - ZERO_CELSIUS).toFixed(1))} °C`;
 
+/** Quantities whose temperatures lie so far apart that one of them can be far from the middle; usually none. */
+function quantitiesApart(readings: readonly Reading[]): Set<string> {
+  const spans = new Map<string, { least: number; most: number }>();
+  for (const { standing, temperature, quantity } of readings) {
+    if (standing !== 'counted' || temperature === null) continue;
+    const span = spans.get(quantity);
+    if (!span) spans.set(quantity, { least: temperature, most: temperature });
+    else if (temperature < span.least) span.least = temperature;
+    else if (temperature > span.most) span.most = temperature;
+  }
+  return new Set(
+    [...spans].flatMap(([quantity, { least, most }]) => (most - least < APART - ROUNDING ? [] : [quantity])),
+  );
+}
+
 /** Readings of one quantity taken at another temperature than the rest of them: one remark for each cable. */
 export function remarksOnTemperatures(trial: Trial): Remark[] {
+  const spread = quantitiesApart(trial.readings);
+  if (spread.size === 0) return [];
   const byQuantity = new Map<string, Reading[]>();
   for (const reading of trial.readings) {
-    if (reading.standing !== 'counted' || reading.temperature === null) continue;
+    if (reading.standing !== 'counted' || reading.temperature === null || !spread.has(reading.quantity)) continue;
     const group = byQuantity.get(reading.quantity);
     if (group) group.push(reading);
     else byQuantity.set(reading.quantity, [reading]);

@@ -36,6 +36,8 @@ interface Group {
   readings: Reading[];
   /** One per reading, per length where the quantity grows with it. */
   figures: number[];
+  least: number;
+  most: number;
 }
 
 const ratioBetween = (a: number, b: number): number => Math.max(a / b, b / a);
@@ -44,24 +46,48 @@ function looksLikeOunces(figure: number, fellows: number, quantity: string, with
   return MASSES.has(quantity) && ratioBetween(figure * GRAMS_IN_OUNCE, fellows) <= within;
 }
 
+/** Groups by piece and quantity, made as they come up and listed in that order. */
+class ByQuantity {
+  readonly #pieces = new Map<string, Map<string, Group>>();
+  readonly #made: Group[];
+
+  constructor(made: Group[]) {
+    this.#made = made;
+  }
+
+  groupOf({ specimen, cable, quantity }: Reading): Group {
+    let quantities = this.#pieces.get(specimen);
+    if (!quantities) {
+      quantities = new Map();
+      this.#pieces.set(specimen, quantities);
+    }
+    let group = quantities.get(quantity);
+    if (!group) {
+      group = { piece: specimen, cable, quantity, readings: [], figures: [], least: Number.POSITIVE_INFINITY, most: 0 };
+      quantities.set(quantity, group);
+      this.#made.push(group);
+    }
+    return group;
+  }
+}
+
 function groupsOf(trial: Trial): Group[] {
   const lengths = new Map(trial.specimens.map((piece) => [piece.specimen, piece.cutLength]));
-  const groups = new Map<string, Group>();
+  const groups: Group[] = [];
+  const byPiece = { perLength: new ByQuantity(groups), plain: new ByQuantity(groups) };
   for (const reading of trial.readings) {
-    const { specimen, cable, quantity } = reading;
+    const { specimen, quantity } = reading;
     if (reading.standing !== 'counted' || !REPEATABLE.has(quantity) || !(reading.value > 0)) continue;
-    const over = MASSES.has(quantity) ? (lengths.get(specimen) ?? null) : reading.atLength;
-    const perLength = (MASSES.has(quantity) || quantity === 'resistance') && over !== null;
-    const key = `${specimen}\u001f${quantity}\u001f${perLength}`;
-    let group = groups.get(key);
-    if (!group) {
-      group = { piece: specimen, cable, quantity, readings: [], figures: [] };
-      groups.set(key, group);
-    }
+    const scales = MASSES.has(quantity);
+    const over = scales ? (lengths.get(specimen) ?? null) : quantity === 'resistance' ? reading.atLength : null;
+    const group = (over === null ? byPiece.plain : byPiece.perLength).groupOf(reading);
     group.readings.push(reading);
-    group.figures.push(perLength ? reading.value / over! : reading.value);
+    const figure = over === null ? reading.value : reading.value / over;
+    group.figures.push(figure);
+    if (figure < group.least) group.least = figure;
+    if (figure > group.most) group.most = figure;
   }
-  return [...groups.values()];
+  return groups;
 }
 
 function typed(reading: Reading): string {
@@ -82,7 +108,7 @@ function remark(ounces: boolean, group: Group, readings: readonly Reading[], fel
 
 /** Repeats on one piece that do not agree with each other. Of two that differ, either may be the wrong one. */
 function withinPiece(group: Group): Remark[] {
-  if (group.figures.length < 2) return [];
+  if (group.figures.length < 2 || group.most / group.least < TEN_TIMES) return [];
   if (group.figures.length === 2) {
     const [first, second] = group.figures as [number, number];
     if (ratioBetween(first, second) < TEN_TIMES) return [];
@@ -108,10 +134,13 @@ function amongPieces(groups: readonly Group[], sizeOf: ReadonlyMap<string, strin
     alike.set(key, [...(alike.get(key) ?? []), group]);
   }
   return [...alike.values()].flatMap((fellows) => {
-    if (fellows.length < 3) return [];
-    const middle = median(fellows.map((group) => median(group.figures)));
-    return fellows.flatMap((group) => {
-      const figure = median(group.figures);
+    const most = Math.max(...fellows.map((group) => group.most));
+    const least = Math.min(...fellows.map((group) => group.least));
+    if (fellows.length < 3 || most / least < TEN_TIMES) return [];
+    const figures = fellows.map((group) => median(group.figures));
+    const middle = median(figures);
+    return fellows.flatMap((group, i) => {
+      const figure = figures[i]!;
       if (ratioBetween(figure, middle) < TEN_TIMES) return [];
       const ounces = looksLikeOunces(figure, middle, group.quantity, OUNCES_WITHIN.sameKindOfPiece);
       return [remark(ounces, group, group.readings, 'the other cables of this size')];

@@ -16,9 +16,14 @@ export function remarksOnWidths(trial: Trial): Remark[] {
   const byCable = new Map<string, Map<string, Reading[]>>();
   for (const reading of trial.readings) {
     if (reading.standing !== 'counted' || !NAMES.has(reading.quantity)) continue;
-    const quantities = byCable.get(reading.cable) ?? new Map<string, Reading[]>();
-    byCable.set(reading.cable, quantities);
-    quantities.set(reading.quantity, [...(quantities.get(reading.quantity) ?? []), reading]);
+    let quantities = byCable.get(reading.cable);
+    if (!quantities) {
+      quantities = new Map();
+      byCable.set(reading.cable, quantities);
+    }
+    const readings = quantities.get(reading.quantity);
+    if (readings) readings.push(reading);
+    else quantities.set(reading.quantity, [reading]);
   }
   return [...byCable].flatMap(([cable, quantities]) =>
     INSIDE.flatMap(({ inner, outer, code }) => {

@@ -60,12 +60,14 @@ export function repointReadings(
 
 /** Rows about one piece, on the piece that they mean. */
 export function repointRows(rows: readonly OnPiece[], retags: readonly Retag[], openedOn: string): OnPiece[] {
+  if (retags.length === 0) return [...rows];
   const meant = pieceOf(retags, openedOn);
   return rows.map((one) => ({ ...one, ...meant(one.row, one.specimen) }));
 }
 
 /** Judgements between the pieces that they mean. */
 export function repointJudgements(rows: readonly Judgement[], retags: readonly Retag[], openedOn: string): Judgement[] {
+  if (retags.length === 0) return [...rows];
   const meant = pieceOf(retags, openedOn);
   return rows.map((one) => {
     const left = meant(one.row, one.left);

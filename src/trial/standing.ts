@@ -1,5 +1,19 @@
 import { cell } from './cells.ts';
-import type { Reading, TypedRow } from './trial.ts';
+import type { Reading, Standing, TypedRow } from './trial.ts';
+
+interface Fate {
+  standing: Standing;
+  why: string;
+}
+
+function fates(readings: readonly Reading[], strikes: readonly TypedRow[]): Map<string, Fate> {
+  const byReading = new Map<string, Fate>();
+  for (const { row, reading, replaces } of readings)
+    if (replaces !== null && replaces !== reading)
+      byReading.set(replaces, { standing: 'replaced', why: cell(row, 'why') });
+  for (const { row } of strikes) byReading.set(cell(row, 'reading'), { standing: 'struck', why: cell(row, 'why') });
+  return byReading;
+}
 
 /**
  * Where each reading stands. A reading that another one names in `replaces` is replaced; one that a strike names is struck,
@@ -9,17 +23,10 @@ import type { Reading, TypedRow } from './trial.ts';
  * the value once more, replacing the correction.
  */
 export function withStanding(readings: readonly Reading[], strikes: readonly TypedRow[]): Reading[] {
-  const struck = new Map(strikes.map((strike) => [cell(strike.row, 'reading'), cell(strike.row, 'why')]));
-  const replaced = new Map<string, string>();
-  for (const reading of readings) {
-    const earlier = cell(reading.row, 'replaces');
-    if (earlier !== '' && earlier !== reading.reading) replaced.set(earlier, cell(reading.row, 'why'));
-  }
-  if (struck.size === 0 && replaced.size === 0) return [...readings];
+  const byReading = fates(readings, strikes);
+  if (byReading.size === 0) return [...readings];
   return readings.map((reading) => {
-    const strike = struck.get(reading.reading);
-    if (strike !== undefined) return { ...reading, standing: 'struck' as const, why: strike };
-    const correction = replaced.get(reading.reading);
-    return correction === undefined ? reading : { ...reading, standing: 'replaced' as const, why: correction };
+    const fate = byReading.get(reading.reading);
+    return fate === undefined ? reading : { ...reading, standing: fate.standing, why: fate.why };
   });
 }

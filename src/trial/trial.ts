@@ -183,6 +183,8 @@ export interface Reading extends TypedRow, Repointed {
   atLength: number | null;
   /** m, one step of the typed distance; 0 when not stated. */
   atLengthStep: number;
+  /** The earlier reading that this one corrects. */
+  replaces: string | null;
   set: string;
   position: string;
   standing: Standing;
