@@ -56,6 +56,8 @@ interface Fellows {
   figure: number;
   /** Smallest spread that repeats have: of the display. */
   leastSpread: number;
+  /** One step of the candidate as typed: what lies within it of its fellows may only be rounded. */
+  step: number;
   /** 'its repeats', 'what the label lets expect'. */
   words: string;
   /** Repeats can be tested by their own spread; an expectation only for slips. */
@@ -87,7 +89,8 @@ function repeatsOf(trial: Trial, c: CandidateReading, value: number, step: numbe
   return {
     values: same.map((r) => (isPerMetre ? r.value / r.atLength! : r.value)),
     figure: value / over,
-    leastSpread: (Math.max(step, ...same.map((r) => r.step)) * ROUNDING) / over,
+    leastSpread: (Math.max(...same.map((r) => r.step)) * ROUNDING) / over,
+    step: step / over,
     words: same.length === 1 ? 'the reading before' : 'its repeats',
     repeats: true,
   };
@@ -108,6 +111,7 @@ function expectedOf(trial: Trial, c: CandidateReading, value: number): Fellows |
     values: [perMetre * length],
     figure: value,
     leastSpread: 0,
+    step: 0,
     words: 'what a cable of that label would read',
     repeats: false,
   };
@@ -134,6 +138,7 @@ function slip(c: CandidateReading, name: string, { values, figure, words }: Fell
 function farOff(c: CandidateReading, name: string, fellows: Fellows): Question | null {
   if (!fellows.repeats || DIFFER_ON_PURPOSE.has(c.quantity)) return null;
   const all = [...fellows.values, fellows.figure];
+  if (Math.abs(fellows.figure - median(fellows.values)) <= fellows.step) return null;
   if (!outlying(all, LEVEL, fellows.leastSpread).includes(all.length - 1)) return null;
   return {
     code: 'far-off',

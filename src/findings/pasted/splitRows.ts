@@ -9,11 +9,11 @@ export const DITTO = '″';
 
 type Delimiter = '\t' | ',' | ';';
 
-/** A tab wherever there is one, as spreadsheets copy; else semicolons where they outnumber commas; else commas. */
+/** A tab wherever there is one, as spreadsheets copy; else semicolons, unless commas outnumber them (`a;1,5` has a decimal comma). */
 function delimiterOf(text: string): Delimiter {
   if (text.includes('\t')) return '\t';
   const count = (mark: string) => text.split(mark).length - 1;
-  return count(';') > count(',') ? ';' : ',';
+  return count(';') > 0 && count(';') >= count(',') ? ';' : ',';
 }
 
 /**

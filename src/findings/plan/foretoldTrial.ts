@@ -95,6 +95,7 @@ function readings(
     set: '',
     position: '',
     standing: 'counted',
+    replaces: null,
     why: '',
     retagged: [],
     ...more,

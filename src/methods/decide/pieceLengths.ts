@@ -10,8 +10,8 @@ export interface ReasonedLength {
   why: string;
 }
 
-/** Cut lengths are rounded up to this, m: what one reads off a rule without thinking. Common practice, no source. */
-const CUT_STEP = 0.01;
+/** Cut lengths are rounded up to a hundredth of a metre: what one reads off a rule without thinking. Common practice, no source. */
+const CUT_STEPS_PER_METRE = 100;
 /** A piece to take apart is never shorter than this, m: shorter ends fray. Common practice, no source. */
 const LEAST_APART = 0.3;
 /** Longer than this nobody strips in one go, m. Common practice, no source. */
@@ -21,9 +21,9 @@ const APART_DOUBT = 0.005;
 /** A clamp takes this much of the bare end, m. Common practice, no source. */
 const CURRENT_CLAMP = 0.02;
 
-/** Rounds a length up to a whole step of the rule. */
-export function roundUp(length: number, step = CUT_STEP): number {
-  return Math.ceil(length / step - 1e-9) * step;
+/** Rounds a length up to a whole centimetre, m; one that is whole but for its binary digits stays. */
+export function roundUp(length: number): number {
+  return Math.ceil(length * CUT_STEPS_PER_METRE - 1e-9) / CUT_STEPS_PER_METRE;
 }
 
 const millimetres = (length: number) => `${Math.round(length * 1000)} mm`;
