@@ -130,8 +130,8 @@ const polar = (c: number, r: number, angle: number): string =>
 
 /**
  * The mark of a judged claim, or null when it has no outcome (not testable with these tools). `copperShare` is copper's
- * share of the metal found: a claim of copper held is measured by the copper alone. For a greatest resistance the share is
- * limit over found, so that in every mark a smaller disc means less metal.
+ * share of the metal found, which a claim on the metal shows. For a greatest resistance the share is limit over found, so
+ * that in every mark a smaller disc means less metal.
  */
 export function markOfClaim(claim: Claim, copperShare: number | null): MarkInput | null {
   if (claim.outcome === null) return null;
@@ -144,8 +144,7 @@ export function markOfClaim(claim: Claim, copperShare: number | null): MarkInput
     return { outcome: claim.outcome, kind: 'size', share: 0, interval: [0, 1] };
   }
   const isGreatest = /ohm|Ω/.test(claim.unit ?? '');
-  const copper = claim.reading === 'copper held' ? (copperShare ?? 1) : 1;
-  const over = (x: number): number => (isGreatest ? required / Math.max(x, Number.MIN_VALUE) : (copper * x) / required);
+  const over = (x: number): number => (isGreatest ? required / Math.max(x, Number.MIN_VALUE) : x / required);
   const [a, b] = [over(found.interval[0]), over(found.interval[1])];
   return { outcome: claim.outcome, kind: 'size', share: over(found.value), interval: [Math.min(a, b), Math.max(a, b)] };
 }

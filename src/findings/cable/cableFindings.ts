@@ -86,12 +86,14 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
   const found = metalFound(belief);
   const strands = strandsOf(c, level);
   const eye = Object.values(c.assay.sight).some((l) => l < 0);
+  const copper = copperOf(assay, label, { level, from, condition: ifCopper });
   const claims = claimsOf({
     assay,
     label,
     level,
     levels,
     area,
+    copperArea: copperArea(copper.copper_of_claim, label),
     resistance,
     massResistivity,
     metalKnown: eye || c.rows.some((r) => r.kind !== 'mass' && r.kind !== 'lay'),
@@ -102,7 +104,6 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
   const agreement = agreementOf(consistency(assay));
   const residuals = standardisedResiduals(assay);
   const geometry = geometryOf(c.groups, assay, level);
-  const copper = copperOf(assay, label, { level, from, condition: ifCopper });
   // The budget is of the interval that is shown: where that stands "if copper", so does the budget.
   const spread = spreadOfArea(joint, (ifCopper && onCondition(assay, COPPER_FAMILY)) || assay);
   const met = nearestAwgMet(area.interval[0] * 1e-6);
@@ -157,6 +158,18 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
     assumed: assumedLimits(joint, c),
   };
   return { ...result, sentence: c.cable.role === 'control' ? CONTROL_SENTENCE : cableSentence(result, label) };
+}
+
+/** The headline turned back into mm² of copper: what "copper held" found. */
+function copperArea(ofClaim: Measured | null, label: ReadLabel): Measured | null {
+  if (!ofClaim || label.area === null) return null;
+  const nominal = label.area * 1e6;
+  return mapped(
+    ofClaim,
+    'mm2',
+    (x) => x * nominal,
+    () => nominal,
+  );
 }
 
 /** Limits of error that this cable leans on and that nobody stated. */

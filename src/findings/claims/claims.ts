@@ -14,6 +14,8 @@ export interface ClaimContext {
   level: number;
   levels: OutcomeLevels;
   area: Measured | null;
+  /** Copper found, mm²: less than the metal area where the metal is clad. */
+  copperArea: Measured | null;
   resistance: Measured | null;
   massResistivity: Measured | null;
   /** Whether an ohm, a strand diameter or the eye says what the metal is: from mass alone no area is judged to fall short. */
@@ -66,7 +68,7 @@ function copperHeld(c: ClaimContext): Claim[] {
   return [
     {
       ...base,
-      found: c.area,
+      found: c.copperArea,
       probability_met: probability,
       outcome: outcomeOf(probability, c.levels),
       shortfall: bounded?.shortfall ?? null,
