@@ -24,6 +24,8 @@ export interface CablePlan {
   cuts: number;
   /** What pieces and saw take, or the least length on which ohms are worth reading. */
   needed: number;
+  /** null: not bought yet. */
+  bought: number | null;
   /** As the seller cuts it. */
   toBuy: number;
   leftover: number;
@@ -94,6 +96,7 @@ function planCable(
     pieces,
     cuts: list.cuts,
     needed: list.needed,
+    bought,
     toBuy: buy.length,
     leftover: bought === null ? buy.leftover : Math.max(0, bought - list.needed),
     shortBy: bought === null ? 0 : Math.max(0, list.needed - bought),

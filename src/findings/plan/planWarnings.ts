@@ -65,6 +65,15 @@ function aboutPieces(cable: Cable, pieces: readonly PlannedPiece[]): PlanWarning
   });
 }
 
+/** Of several cables that lack whole-length ohms before any cut, one warning for all. */
+function aboutOhms(trial: Trial, cables: readonly Cable[], settings: PlanSettings, tools: BenchTools): PlanWarning[] {
+  const each = cables.flatMap((cable) => firstCutWarning(trial, cable, settings, tools) ?? []);
+  if (each.length < 2 || trial.readings.length > 0) return each;
+  const names = cables.filter((c) => each.some((w) => w.cable === c.cable)).map((c) => c.name);
+  const text = `Before the first cut, read the ohms of every whole length; on a short piece the meter sees too little. Not on record yet: ${names.join(', ')}.`;
+  return [{ code: 'no-ohms-on-whole', cable: null, text }];
+}
+
 /** Everything that a plan should be told before work begins. */
 export function planWarnings(
   trial: Trial,
@@ -81,7 +90,12 @@ export function planWarnings(
     }));
   return [
     ...aboutTools(trial, settings, tools),
-    ...cables.flatMap(({ cable }) => firstCutWarning(trial, cable, settings, tools) ?? []),
+    ...aboutOhms(
+      trial,
+      cables.map((c) => c.cable),
+      settings,
+      tools,
+    ),
     ...cables.flatMap(({ cable, pieces }) => aboutPieces(cable, pieces)),
     ...short,
     ...priceFlags(trial.cables, settings.copperPricePerKg),

@@ -41,8 +41,10 @@ function linesOf(cable: CablePlan): Line[] {
       ],
     }),
   );
-  const short = cable.shortBy > 0 ? ` It is ${millimetres(cable.shortBy)} too short.` : '';
-  const note = `Needs ${millimetres(cable.needed)} with the saw's loss at ${cable.cuts} cuts; buy ${cable.toBuy.toFixed(2)} m.${short}`;
+  const short = cable.shortBy > 0 ? `, ${millimetres(cable.shortBy)} too little` : '';
+  const got = cable.bought === null ? `buy ${cable.toBuy.toFixed(2)} m` : `bought ${cable.bought.toFixed(2)} m${short}`;
+  const cuts = cable.cuts === 1 ? 'one cut' : `${cable.cuts} cuts`;
+  const note = `Needs ${millimetres(cable.needed)} with what the saw takes at ${cuts}; ${got}.`;
   return [{ kind: 'cable', cells: [cable.name] }, ...pieces, { kind: 'note', cells: [note] }];
 }
 

@@ -16,11 +16,11 @@ export interface PieceLabel {
 }
 
 export const PURPOSES: Readonly<Record<string, string>> = {
-  whole: 'ohms, before any cut',
+  whole: 'ohms',
   bend: 'bend',
   apart: 'strip and weigh',
   abuse: 'jacket',
-  kept: 'kept back, sealed',
+  kept: 'kept back',
 };
 
 export interface PieceLabelOptions {

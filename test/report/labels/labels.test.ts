@@ -126,7 +126,15 @@ describe('the cut list on paper', () => {
       expect(svg).toContain(`>${code}<`);
       expect(svg).toContain(`>${specimen}<`);
     }
-    expect(svg).toMatch(/Needs \d+ mm with the saw&#39;s loss at 3 cuts; buy \d+\.\d\d m/);
+    expect(svg).toMatch(/Needs \d+ mm with what the saw takes at 3 cuts; bought 3\.00 m\./);
+  });
+
+  it('says what to buy, and how much is lacking', () => {
+    const short = cable('harrow', { bought_length: '0.5' });
+    const none = cable('sedge', { bought_length: '' });
+    const [svg] = cutListSheets(planOf(trialOf(short, none), { draws: 0 }), 'Club trial', 'A4');
+    expect(svg).toMatch(/bought 0\.50 m, \d+ mm too little\./);
+    expect(svg).toMatch(/buy \d\.\d\d m\./);
   });
 
   it('goes on to further sheets, and keeps each cable together', () => {
