@@ -12,8 +12,8 @@
  * - Arrival numbers must become visible in their order. Two transactions that write to one trial at once must not let a
  *   reader see number 7 before number 6 is there, or 6 is never read: number them under a lock on the trial's own row.
  * - A store that is put back from an older copy loses what came later, though it was acknowledged. So a store has a name that
- *   is drawn when it is made and drawn anew when it is restored; a device that meets a new name sends all that it holds again
- *   ({@link met}).
+ *   is drawn when it is made and drawn anew when it is restored, and stands as `store` in every answer to POST and GET. A device
+ *   calls {@link met} with it before it takes anything else from the answer, and sends all that it holds to a new one.
  */
 import type { Entry } from '../entry.ts';
 import { find, joined } from './idOrder.ts';
@@ -74,23 +74,24 @@ export function acknowledged(state: Outbox, ids: Iterable<string>): Outbox {
 }
 
 /**
- * The server's answer to a reading that began at or before `state.after`. Entries held already are not held twice, and one's
- * own that come back are acknowledged: the server has them, even if its answer to the sending was lost. The journal stays the
- * same object when nothing was new.
+ * The server's answer to a reading. Entries held already are not held twice, and one's own that come back are acknowledged:
+ * the server has them, even if its answer to the sending was lost. The journal stays the same object when nothing was new.
  *
  * Should the server hold another entry under an id of ours, which no honest writer makes, the server's is kept, so that all
  * devices agree.
  *
  * @param next arrival number of the last of `entries`; an older answer that comes late does not turn the cursor back
+ * @param asked the cursor that was asked with. An answer that begins beyond `state.after` leaves a gap, as after a store was
+ *   put back ({@link met}): its entries are kept, and the cursor stays
  */
-export function received(state: Outbox, entries: readonly Entry[], next: number): Outbox {
+export function received(state: Outbox, entries: readonly Entry[], next: number, asked: number): Outbox {
   for (const entry of entries) refuseStranger(state, entry);
   const heard = acknowledged(
     state,
     entries.map(({ id }) => id),
   );
   const journal = joined(heard.journal, entries);
-  const after = Math.max(heard.after, next);
+  const after = asked > heard.after ? heard.after : Math.max(heard.after, next);
   return journal === heard.journal && after === heard.after ? heard : { ...heard, journal, after };
 }
 
