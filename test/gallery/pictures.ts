@@ -13,6 +13,7 @@ import { group, label, svgDocument } from '../../src/report/svg.ts';
 import { assayTable } from '../../src/report/text/assayTable.ts';
 import { darkTheme, lightTheme, paperTheme, type Theme } from '../../src/report/theme.ts';
 import { harrowAndSedge, quill, rudeNames, saltmarsh, sixCables, tollgate, unmeasured } from '../fixtures/findings.ts';
+import { PLAN_PICTURES } from './planPictures.ts';
 
 const compared = sixCables.cables.filter(({ role }) => role === 'compared');
 
@@ -101,4 +102,5 @@ export const PICTURES: Readonly<Record<string, () => string>> = {
   'assay-narrow.txt': () => assayTable(sixCables, { width: 60 }),
   'assay-gauge.txt': () => assayTable(sixCables, { units: { area: 'awg' } }),
   'assay-rude-names.txt': () => assayTable(rudeNames),
+  ...PLAN_PICTURES,
 };
