@@ -1,56 +1,50 @@
 import { Hono } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { type Store, StoreRefusal } from '../store/store.ts';
-import { readSentEntries } from './readEntries.ts';
+import { mayOnly, onlyKnownAskers } from './asker.ts';
+import type { BenchEnv } from './bench.ts';
+import { blobsApi } from './blobsApi.ts';
+import { entriesApi } from './entriesApi.ts';
+import { liveApi } from './live/liveApi.ts';
+import type { LiveHub } from './live/liveHub.ts';
 import { refuse } from './refusal.ts';
+import { devicesApi } from './share/devicesApi.ts';
+import { pairApi } from './share/pairApi.ts';
+import { shareApi } from './share/shareApi.ts';
+import type { Sharing } from './share/sharing.ts';
 
-/** Largest body that is read, bytes: some 100,000 entries. */
-const LARGEST_BODY = 32 * 1024 * 1024;
-/** Most entries in one answer; a device asks on from the last one. */
-const ENTRIES_IN_ONE_ANSWER = 10_000;
+export interface ApiParts {
+  store: Store;
+  live: LiveHub;
+  /** Null where there is no local network to open, as in a test. */
+  sharing: Sharing | null;
+  now: () => number;
+}
 
-/** The addresses under /api: list the trials, read a journal, append to it. */
-export function api(store: Store): Hono {
-  const app = new Hono();
-
-  app.get('/trials', async (c) => c.json(await store.trials()));
-
-  app.get('/entries', async (c) => {
-    const trial = c.req.query('trial') ?? '';
-    if (trial === '')
-      return refuse(c, 400, { found: 'no trial', expected: '/api/entries?trial=…', advice: 'Name the trial.' });
-    if (!(await store.has(trial)))
-      return refuse(c, 404, {
-        found: `the trial "${trial.slice(0, 200)}"`,
-        expected: 'a trial on the shelf',
-        advice: '/api/trials lists them.',
-      });
-    return c.json(await store.entries(trial, c.req.query('after'), ENTRIES_IN_ONE_ANSWER));
+/** Everything under /api: journals, photos, news, and who may ask. Answers are never kept by a browser unless they say so. */
+export function api({ store, live, sharing, now }: ApiParts): Hono<BenchEnv> {
+  const app = new Hono<BenchEnv>();
+  app.use(async (c, next) => {
+    await next();
+    if (!c.res.headers.has('cache-control')) c.res.headers.set('cache-control', 'no-store');
   });
+  app.route('/pair', pairApi(store, sharing, now));
+  app.use(onlyKnownAskers(store, now));
 
-  const limit = bodyLimit({
-    maxSize: LARGEST_BODY,
-    onError: (c) =>
-      refuse(c, 413, {
-        found: 'a body that is too large',
-        expected: `at most ${LARGEST_BODY / 1024 / 1024} MB at a time`,
-        advice: 'Send the entries in several parts; sending one twice changes nothing.',
-      }),
+  app.get('/me', (c) => {
+    const { role, device } = c.get('asker');
+    return c.json({ role, device: device === null ? null : { id: device.id, name: device.name } });
   });
-  app.post('/entries', limit, async (c) => {
-    const type = c.req.header('content-type') ?? 'no content type';
-    // A form on a foreign page can send text, but not JSON, without asking first.
-    if (!/^application\/json\b/i.test(type))
-      return refuse(c, 415, { found: type.slice(0, 100), expected: 'application/json', advice: 'Nothing was kept.' });
-    const sent = readSentEntries(await c.req.text());
-    if (!sent.ok) return refuse(c, 400, sent.refusal);
-    return c.json(await store.append(sent.trial, sent.entries));
-  });
+  app.get('/trials', mayOnly('read'), async (c) => c.json(await store.trials()));
+  app.route('/entries', entriesApi(store, live));
+  app.route('/live', liveApi(store, live));
+  app.route('/blobs', blobsApi(store));
+  app.route('/devices', devicesApi(store, live, now));
+  app.route('/share', shareApi(sharing));
 
   app.all('*', (c) =>
     refuse(c, 404, {
       found: `${c.req.method} ${c.req.path.slice(0, 200)}`,
-      expected: 'GET /api/trials, GET /api/entries?trial=…, POST /api/entries',
+      expected: 'an address that docs/server.md lists, such as GET /api/trials',
       advice: 'Look at the address.',
     }),
   );

@@ -2,11 +2,17 @@ import fc from 'fast-check';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { openMemoryStore } from '../../../src/edge/store/memory/open.ts';
 import { type Store, StoreRefusal } from '../../../src/edge/store/store.ts';
+import type { Entry } from '../../../src/journal/entry.ts';
 import { entryOf, idOf } from '../../contract/store.ts';
 import { tempFolder } from '../../support/tempFolder.ts';
 import { ask, benchOn, post, smallPage } from './bench.ts';
 
 const page = smallPage(tempFolder());
+interface Page {
+  entries: Entry[];
+  next: number;
+}
+
 let store: Store;
 let app: ReturnType<typeof benchOn>;
 beforeEach(() => {
@@ -15,24 +21,41 @@ beforeEach(() => {
 });
 
 describe('what the page asks', () => {
-  it('is kept once, and given back', async () => {
+  it('is kept once, and given back in the order in which it arrived', async () => {
     const body = { trial: 'fen', entries: [entryOf(2), entryOf(1)] };
-    expect(await (await post(app, body)).json()).toEqual({ added: 2, known: 0 });
-    expect(await (await post(app, body)).json()).toEqual({ added: 0, known: 2 });
-    expect(await (await ask(app, '/api/entries?trial=fen')).json()).toEqual([entryOf(1), entryOf(2)]);
-    expect(await (await ask(app, `/api/entries?trial=fen&after=${idOf(1)}`)).json()).toEqual([entryOf(2)]);
+    const name = await store.name();
+    const accepted = [idOf(2), idOf(1)];
+    expect(await (await post(app, body)).json()).toEqual({ accepted, last: 2, added: 2, known: 0, store: name });
+    expect(await (await post(app, body)).json()).toEqual({ accepted, last: 2, added: 0, known: 2, store: name });
+    const all = await ask(app, '/api/entries?trial=fen');
+    expect(all.headers.get('cache-control')).toBe('no-store');
+    expect(await all.json()).toEqual({ entries: [entryOf(2), entryOf(1)], next: 2, store: name });
+    const rest = await (await ask(app, '/api/entries?trial=fen&after=1')).json();
+    expect(rest).toEqual({ entries: [entryOf(1)], next: 2, store: name });
+    const none = await (await ask(app, '/api/entries?trial=fen&after=2')).json();
+    expect(none).toEqual({ entries: [], next: 2, store: name });
     expect(await (await ask(app, '/api/trials')).json()).toMatchObject([{ trial: 'fen', entries: 2 }]);
   });
 
-  it('comes in pages when there is much', async () => {
+  it('finds what arrived late under an older id', async () => {
+    await post(app, { trial: 'fen', entries: [entryOf(5)] });
+    await post(app, { trial: 'fen', entries: [entryOf(3)] });
+    expect(await (await ask(app, '/api/entries?trial=fen&after=1')).json()).toMatchObject({
+      entries: [{ id: idOf(3) }],
+    });
+  });
+
+  it.each([
+    ['as much as is asked for', '&limit=7', 7],
+    ['no more than ten thousand', '', 10_000],
+    ['no more than ten thousand when more is asked for', '&limit=99999', 10_000],
+  ])('comes in pages: %s', async (_what, query, size) => {
     const many = Array.from({ length: 10_500 }, (_, n) => entryOf(n + 1));
     await store.append('fen', many);
-    const first = (await (await ask(app, '/api/entries?trial=fen')).json()) as { id: string }[];
-    const rest = (await (await ask(app, `/api/entries?trial=fen&after=${first.at(-1)?.id}`)).json()) as {
-      id: string;
-    }[];
-    expect([...first, ...rest].map((entry) => entry.id)).toEqual(many.map((entry) => entry.id));
-    expect(rest.length).toBeGreaterThan(0);
+    const first = (await (await ask(app, `/api/entries?trial=fen${query}`)).json()) as Page;
+    expect(first.entries).toEqual(many.slice(0, size));
+    const rest = (await (await ask(app, `/api/entries?trial=fen&after=${first.next}`)).json()) as Page;
+    expect(rest.entries[0]).toEqual(many[size]);
   });
 });
 
@@ -80,6 +103,9 @@ describe('what is refused, and how', () => {
     ['/api/entries', 400],
     ['/api/entries?trial=', 400],
     ['/api/entries?trial=nowhere', 404],
+    ['/api/live', 400],
+    ['/api/live?trial=nowhere', 404],
+    ['/api/blobs/abc?trial=nowhere', 404],
     ['/api/nothing', 404],
     ['/api', 404],
   ])('%s', async (path, status) => {
@@ -87,6 +113,14 @@ describe('what is refused, and how', () => {
     expect(answer.status).toBe(status);
     expect(await answer.json()).toHaveProperty('error.found');
   });
+
+  it.each(['after=x', 'after=-1', 'after=1.5', 'limit=0', 'limit=x', `after=${idOf(1)}`, 'after=9999999999999999'])(
+    'a page that nobody can find: %s',
+    async (query) => {
+      await store.append('fen', [good]);
+      expect((await ask(app, `/api/entries?trial=fen&${query}`)).status).toBe(400);
+    },
+  );
 
   it('anything at all, without ever breaking', async () => {
     await fc.assert(

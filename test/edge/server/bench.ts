@@ -1,7 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Hono } from 'hono';
-import { benchApp } from '../../../src/edge/server/app.ts';
+import { type BenchParts, benchApp } from '../../../src/edge/server/app.ts';
 import { openMemoryStore } from '../../../src/edge/store/memory/open.ts';
 import type { Store } from '../../../src/edge/store/store.ts';
 
@@ -18,22 +17,45 @@ export function smallPage(folder: string): string {
   return page;
 }
 
-export function benchOn(page: string, store: Store = openMemoryStore()): Hono {
-  return benchApp({ store, pageFolder: page, port: () => PORT });
+/** The address that a request comes from unless it says otherwise. */
+export const THIS_COMPUTER = '127.0.0.1';
+/** A phone on the local network, and the address of the bench on it. */
+export const PHONE = '192.168.7.20';
+export const BENCH_ADDRESS = '192.168.7.1';
+
+export function benchOn(page: string, store: Store = openMemoryStore(), more: Partial<BenchParts> = {}) {
+  return benchApp({ store, pageFolder: page, port: () => PORT, ...more });
 }
 
-/** Asks the bench like a browser on the same computer does. */
-export function ask(
-  app: Hono,
-  path: string,
-  init: { method?: string; headers?: Record<string, string>; body?: string } = {},
-) {
-  return app.request(`http://${HOST}${path}`, { ...init, headers: { host: HOST, ...init.headers } });
+export type BenchOn = ReturnType<typeof benchOn>;
+
+export interface Asked {
+  method?: string;
+  headers?: Record<string, string>;
+  body?: string | Uint8Array<ArrayBuffer>;
+  /** Address that it comes from. */
+  from?: string;
 }
 
-export function post(app: Hono, body: unknown, headers: Record<string, string> = {}) {
+/** Asks the bench like a browser on the same computer does, or like one at the address `from`. */
+export async function ask(app: BenchOn, path: string, { from = THIS_COMPUTER, headers, ...init }: Asked = {}) {
+  const socket = { remoteAddress: from };
+  return app.request(
+    `http://${HOST}${path}`,
+    { ...init, headers: { host: HOST, ...headers } },
+    { incoming: { socket } },
+  );
+}
+
+export function post(app: BenchOn, body: unknown, headers: Record<string, string> = {}) {
+  return postTo(app, '/api/entries', body, { headers });
+}
+
+/** Posts JSON to any address. */
+export function postTo(app: BenchOn, path: string, body: unknown, { headers, ...asked }: Asked = {}) {
   const text = typeof body === 'string' ? body : JSON.stringify(body);
-  return ask(app, '/api/entries', {
+  return ask(app, path, {
+    ...asked,
     method: 'POST',
     headers: { 'content-type': 'application/json', ...headers },
     body: text,

@@ -21,15 +21,14 @@ export function fetchTrials(): Promise<Answer<TrialLine[]>> {
 /** Every entry of a trial, in pages until none is left. */
 export async function fetchEntries(trial: string): Promise<Answer<Entry[]>> {
   const all: Entry[] = [];
-  let after = '';
+  let after = 0;
   for (;;) {
-    const query = new URLSearchParams({ trial, ...(after === '' ? {} : { after }) });
-    const page = await ask<Entry[]>(`/api/entries?${query}`);
+    const query = new URLSearchParams({ trial, after: String(after) });
+    const page = await ask<{ entries: Entry[]; next: number }>(`/api/entries?${query}`);
     if (!page.ok) return page;
-    const last = page.value.at(-1);
-    if (last === undefined || last.id === after) return { ok: true, value: all };
-    for (const entry of page.value) all.push(entry);
-    after = last.id;
+    if (page.value.entries.length === 0) return { ok: true, value: all };
+    for (const entry of page.value.entries) all.push(entry);
+    after = page.value.next;
   }
 }
 
@@ -45,10 +44,27 @@ export function sendEntries(
   });
 }
 
-async function ask<T>(path: string, init?: RequestInit): Promise<Answer<T>> {
+/** Where a device that was let in keeps its token. */
+const TOKEN = 'cupel.token';
+
+/** A request with this device's token, where it has one; at the bench computer itself none is needed. */
+export function withToken(init: RequestInit = {}): RequestInit {
+  const token = storedToken();
+  return token === '' ? init : { ...init, headers: { ...init.headers, authorization: `Bearer ${token}` } };
+}
+
+function storedToken(): string {
+  try {
+    return localStorage.getItem(TOKEN) ?? '';
+  } catch {
+    return '';
+  }
+}
+
+export async function ask<T>(path: string, init?: RequestInit): Promise<Answer<T>> {
   let response: Response;
   try {
-    response = await fetch(path, init);
+    response = await fetch(path, withToken(init));
   } catch {
     return {
       ok: false,

@@ -1,0 +1,56 @@
+import { Hono } from 'hono';
+import type { Store } from '../store/store.ts';
+import { mayOnly } from './asker.ts';
+import type { BenchEnv } from './bench.ts';
+import { atMost } from './bodySize.ts';
+import type { LiveHub } from './live/liveHub.ts';
+import { readSentEntries } from './readEntries.ts';
+import { refuse } from './refusal.ts';
+import { trialNamed } from './trialNamed.ts';
+
+/** Largest body that is read, bytes: some 100,000 entries. */
+const LARGEST_BODY = 32 * 1024 * 1024;
+/** Most entries in one answer; a device asks on from the last one. */
+const ENTRIES_IN_ONE_ANSWER = 10_000;
+
+/** Reading a journal in the order in which its entries arrived, and appending to it. */
+export function entriesApi(store: Store, live: LiveHub): Hono<BenchEnv> {
+  const app = new Hono<BenchEnv>();
+
+  app.get('/', mayOnly('read'), async (c) => {
+    const trial = await trialNamed(c, store);
+    if (trial instanceof Response) return trial;
+    const after = wholeNumber(c.req.query('after') ?? '0');
+    const limit = wholeNumber(c.req.query('limit') ?? String(ENTRIES_IN_ONE_ANSWER));
+    if (after === null || limit === null || limit === 0)
+      return refuse(c, 400, {
+        found: `after=${c.req.query('after') ?? ''} and limit=${c.req.query('limit') ?? ''}`.slice(0, 200),
+        expected: 'the arrival number that the last answer gave as "next", and a limit from 1',
+        advice: 'Leave both out to read from the start.',
+      });
+    // The name first: a store that is put back in between then shows at the next reading.
+    const name = await store.name();
+    const { entries, next } = await store.entriesSince(trial, after, Math.min(limit, ENTRIES_IN_ONE_ANSWER));
+    return c.json({ entries, next, store: name });
+  });
+
+  const limit = atMost(LARGEST_BODY, 'Send the entries in several parts; sending one twice changes nothing.');
+  app.post('/', mayOnly('record'), limit, async (c) => {
+    const type = c.req.header('content-type') ?? 'no content type';
+    // A form on a foreign page can send text, but not JSON, without asking first.
+    if (!/^application\/json\b/i.test(type))
+      return refuse(c, 415, { found: type.slice(0, 100), expected: 'application/json', advice: 'Nothing was kept.' });
+    const sent = readSentEntries(await c.req.text());
+    if (!sent.ok) return refuse(c, 400, sent.refusal);
+    const name = await store.name();
+    const { added, known, last } = await store.append(sent.trial, sent.entries);
+    if (added > 0) live.tell(sent.trial, last);
+    return c.json({ accepted: sent.entries.map((entry) => entry.id), last, added, known, store: name });
+  });
+
+  return app;
+}
+
+function wholeNumber(text: string): number | null {
+  return /^\d{1,15}$/.test(text) ? Number(text) : null;
+}
