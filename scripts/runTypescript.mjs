@@ -15,7 +15,7 @@ export async function importTypescript(file) {
       configFile: false,
       logLevel: 'error',
       publicDir: false,
-      ssr: { noExternal: true, external: ['libsql'] },
+      ssr: { noExternal: true, external: ['libsql', 'pg'] },
       build: {
         ssr: join(root, file),
         outDir,

@@ -51,7 +51,7 @@ function commandLine() {
     root: inProject(),
     logLevel: 'silent',
     publicDir: false,
-    ssr: { noExternal: true, external: ['libsql'] },
+    ssr: { noExternal: true, external: ['libsql', 'pg'] },
     build: {
       ssr: true,
       target: 'node20',

@@ -15,7 +15,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Packages that touch the world, or belong to one part of the edge. */
-const EDGE_PACKAGES = ['commander', 'hono', '@hono/', 'libsql', 'preact', '@preact/', '@fontsource/', 'vite'];
+const EDGE_PACKAGES = ['commander', 'hono', '@hono/', 'libsql', 'pg', 'preact', '@preact/', '@fontsource/', 'vite'];
 /** Names that stand for the clock, the network, storage, the screen or ambient chance. */
 const AMBIENT_OBJECTS = [
   'process',
@@ -63,7 +63,13 @@ function packageBreach(path: string, room: string, name: string): string[] {
 
 /** Inside the edge, what runs in a browser must not pull in what needs a disk. */
 function edgeBreach(path: string, target: string): string[] {
-  const needsDisk = ['src/edge/server/', 'src/edge/cli/', 'src/edge/files/', 'src/edge/store/sqlite/'];
+  const needsDisk = [
+    'src/edge/server/',
+    'src/edge/cli/',
+    'src/edge/files/',
+    'src/edge/store/sqlite/',
+    'src/edge/store/postgres/',
+  ];
   if (path.startsWith('src/edge/page/') && needsDisk.some((start) => target.startsWith(start)))
     return [`${path}: the page imports ${target}, which needs a disk`];
   return [];
