@@ -46,6 +46,48 @@ const EVERYTHING: Entry[] = [
   entry('judgement', { judgement: 'j1', left: 'q1', right: 's1', result: 'same' }),
   entry('endurance', { specimen: 'q1', test: 'scrape', amount: '12', unit: 'strokes', outcome: 'failed' }),
   entry('current', { specimen: 'q1', time_s: '0', current_A: '100' }),
+  entry('judgement', { judgement: 'j2', left: 's1', right: 'q1', result: 'left', at: '2026-10-03 08:00' }),
+  entry('check', {
+    check: 'k1',
+    instrument: 'scale',
+    against: 'zero',
+    unit: 'g',
+    read_value: '-0.02',
+    at: '2026-10-03 12:00',
+  }),
+  entry('check', { check: 'k2', instrument: 'scale', known_value: '100', unit: 'g', read_value: '100.01', by: 'Ann' }),
+  entry('retag', {
+    retag: 't1',
+    kind: 'swap',
+    specimen: 'q1',
+    becomes: 's1',
+    from: '2026-10-03 10:00',
+    why: 'mixed up',
+  }),
+  entry('retag', {
+    retag: 't2',
+    kind: 'tag',
+    specimen: 's1',
+    becomes: 's0',
+    until: '2026-10-02',
+    why: 'old tag',
+    at: '2026-10-03 07:00',
+  }),
+  entry('note', {
+    note: 'n1',
+    about: 'reading',
+    which: 'r2',
+    photo: 'ab'.repeat(32),
+    shot: 'scale display',
+    at: '2026-10-03 09:01',
+  }),
+  entry('note', { note: 'n2', text: 'rain,\n"all" day', footage: 'card 1', timecode: '1:02:31' }),
+  entry('setting', { setting: 'repeats', value: '3' }),
+  entry('setting', { setting: 'methods', value: 'ohms, weigh' }),
+  entry('setting', { setting: 'repeats', value: '5' }),
+  entry('blinding', { act: 'blind', at: '2026-10-03', how: 'sleeve' }),
+  entry('blinding', { act: 'reveal', at: '2026-10-05', by: 'Ann' }),
+  entry('blinding', { act: 'blind', at: '2026-10-04' }),
 ];
 
 describe('export, then import', () => {
@@ -199,16 +241,28 @@ describe('the written package', () => {
       'cables.csv',
       'fittings.csv',
       'instruments.csv',
+      'checks.csv',
       'specimens.csv',
       'evidence.csv',
       'readings.csv',
       'struck.csv',
+      'retags.csv',
       'judgements.csv',
       'endurance.csv',
       'currents.csv',
+      'notes.csv',
+      'plan.csv',
+      'blinding.csv',
       'datapackage.json',
     ]);
     expect(files.get('struck.csv')).toBe('reading,why,by\nr3,wrong piece,Ann\n');
+  });
+
+  it('holds the plan as it stands, and every act of blinding in its turn', () => {
+    expect(files.get('plan.csv')).toBe('setting,value\nrepeats,5\nmethods,"ohms, weigh"\n');
+    expect(files.get('blinding.csv')).toBe(
+      'act,at,by,how\nblind,2026-10-03,,sleeve\nblind,2026-10-04,,\nreveal,2026-10-05,Ann,\n',
+    );
   });
 
   it('leaves cells that look like formulas as they were typed', () => {
