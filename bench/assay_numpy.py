@@ -11,7 +11,9 @@ import time
 import numpy as np
 from numpy.linalg import cholesky, inv, solve
 
-SWEEPS = 3
+SETTLED = 1e-4
+LEAST_SWEEPS, MOST_SWEEPS = 2, 12
+HOPELESS = 1e-30
 NEGLIGIBLE = 1e-9
 NOT_DRAWN = 1e-7
 ROOT_THREE = np.sqrt(3.0)
@@ -94,13 +96,25 @@ class Cable:
         M = self.V + np.einsum("ik,hk,jk->hij", self.G, self.P, self.G) + self.S @ cov @ self.S.transpose(0, 2, 1)
         return r, M
 
+    def drop_hopeless(self):
+        live = self.weights >= HOPELESS
+        if live.all():
+            return
+        for name in ("y", "S", "V", "mu", "P", "prior", "fault", "weights"):
+            setattr(self, name, getattr(self, name)[live])
+        self.curves = [(row, at, power, slope[live]) for row, at, power, slope in self.curves]
+
     def weigh(self, mean, cov):
+        self.drop_hopeless()
         r, M = self.foretell(mean, cov)
         L = cholesky(M)
         z = solve(L, r[..., None])[..., 0]
         ln = self.prior - 0.5 * (z * z).sum(1) - np.log(np.diagonal(L, axis1=1, axis2=2)).sum(1)
         w = np.exp(ln - ln.max())
-        self.weights = w / w.sum()
+        w /= w.sum()
+        moved = np.abs(w - self.weights).max()
+        self.weights = w
+        return moved
 
     def collapse(self, nb):
         r, M = self.foretell(np.zeros(nb), np.zeros((nb, nb)))
@@ -126,13 +140,15 @@ def joint(model):
     nb = len(model["inputs"])
     cables = [Cable(c, model) for c in model["cables"]]
     precision, vector, states = np.eye(nb), np.zeros(nb), [None] * len(cables)
-    for _ in range(SWEEPS):
+    sweep, moved = 0, np.inf
+    while sweep < LEAST_SWEEPS or (sweep < MOST_SWEEPS and moved > SETTLED):
+        sweep, moved = sweep + 1, 0.0
         for at, c in enumerate(cables):
             if c.info is not None:
                 precision, vector = precision - c.info, vector - c.info_mean
             cov = inv(precision)
             states[at] = (cov @ vector, cov)
-            c.weigh(*states[at])
+            moved = max(moved, c.weigh(*states[at]))
             c.collapse(nb)
             precision, vector = precision + c.info, vector + c.info_mean
     for c, state in zip(cables, states):
