@@ -1,3 +1,4 @@
+import { DEVICE_ROLES, type DeviceRole } from '../store/devices.ts';
 import { EXIT, Failure } from './failure.ts';
 
 const LOWEST_LEVEL = 0.5;
@@ -25,6 +26,18 @@ export function readPort(text: string): number {
   const port = wholeNumber(text);
   if (port !== null && port <= LAST_PORT) return port;
   throw wrong('--port', text, `a whole number from 0 to ${LAST_PORT}`);
+}
+
+export function readRole(text: string): DeviceRole {
+  const role = DEVICE_ROLES.find((one) => one === text);
+  if (role !== undefined) return role;
+  throw wrong('--role', text, `one of ${DEVICE_ROLES.join(', ')}`);
+}
+
+/** A name as a browser writes it in front of the port (RFC 1123 §2.1): letters, digits, hyphens and dots. Adds to the names before. */
+export function readHost(text: string, before: readonly string[]): string[] {
+  if (/^[a-z\d]([a-z\d.-]{0,251}[a-z\d])?$/i.test(text)) return [...before, text.toLowerCase()];
+  throw wrong('--host', text, 'a name without port or slashes, such as bench.local');
 }
 
 /** Units of the table; what is left out is metric. */

@@ -1,8 +1,10 @@
 import { Command } from 'commander';
 import { assayCommand } from './commands/assay.ts';
+import { backupCommand } from './commands/backup.ts';
 import { benchCommand } from './commands/bench.ts';
 import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
+import { restoreCommand } from './commands/restore.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { EXIT, Failure } from './failure.ts';
 
@@ -15,9 +17,17 @@ export function program(version: string): Command {
     .addHelpText(
       'after',
       '\nExamples:\n  cupel                     start the bench page\n  cupel assay demo          print the findings of the invented trial' +
-        '\n\nExit codes: 0 done, 1 the data says no, 2 wrong use. CUPEL_HOME names another folder for the shelf.',
+        '\n\nExit codes: 0 done, 1 the data says no, 2 wrong use. CUPEL_HOME names another folder for the shelf, DATABASE_URL a PostgreSQL database.',
     );
-  for (const command of [benchCommand(), assayCommand(), importCommand(), exportCommand(), verifyCommand()])
+  for (const command of [
+    benchCommand(),
+    assayCommand(),
+    importCommand(),
+    exportCommand(),
+    verifyCommand(),
+    backupCommand(),
+    restoreCommand(),
+  ])
     cupel.addCommand(command);
   for (const command of [cupel, ...cupel.commands]) tellWrongUseInOneSentence(command);
   return cupel;

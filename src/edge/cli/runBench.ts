@@ -1,42 +1,48 @@
-import { demoFolder, pageFolder } from '../files/projectRoot.ts';
-import { benchApp } from '../server/app.ts';
-import { type Listening, listen, PortTaken } from '../server/listen.ts';
+import { demoFolder } from '../files/projectRoot.ts';
+import type { OpenCode } from '../server/share/sharing.ts';
 import { openShelf } from '../store/openShelf.ts';
 import type { Store } from '../store/store.ts';
 import type { BenchOptions } from './commands/bench.ts';
-import { debugging } from './debugging.ts';
-import { EXIT, Failure } from './failure.ts';
 import { openBrowser, wantsBrowser } from './openBrowser.ts';
 import { broughtFrom, isPath, readBrought } from './packageAt.ts';
+import { type Served, serveBench, servingFailure } from './serveBench.ts';
+import { newCodeOnEnter, sharingText } from './tellSharing.ts';
 import { untilStopped } from './untilStopped.ts';
 
-const USUAL_PORT = 4870;
-
 /** Serves the bench until the process is told to stop. */
-export async function runBench({ port, open }: BenchOptions): Promise<void> {
+export async function runBench({ open, ...options }: BenchOptions): Promise<void> {
   const store = await openShelf();
-  await showDemoOnEmptyShelf(store);
-  const bench = await serve(store, port);
+  const tell = (code: OpenCode) => tellCode(code, options.tlsCert !== undefined);
+  const bench = await served(store, options, tell);
   // Listened for before the address is told: whoever reads it may stop the bench at once.
   const stopped = untilStopped();
-  process.stdout.write(`Cupel is at ${bench.address}\nStop it with Ctrl+C; what was recorded is kept.\n`);
+  process.stdout.write(`Cupel is at ${bench.address}
+Stop it with Ctrl+C; what was recorded is kept.
+`);
+  if (bench.code !== null) tell(bench.code);
+  const deafen = bench.code === null ? () => {} : newCodeOnEnter(bench.sharing, tell, bench.code.role);
   if (open && wantsBrowser(process.env, process.platform)) openBrowser(bench.address, process.platform);
   await stopped;
+  deafen();
   await bench.stop();
   await store.close();
 }
 
-async function serve(store: Store, asked: number | undefined): Promise<Listening> {
-  let port = 0;
-  const app = benchApp({ store, pageFolder: pageFolder(), port: () => port, onTrouble: tellWhenDebugging });
+function tellCode(code: OpenCode, secure: boolean): void {
+  process.stdout.write(sharingText(code, secure, process.stdout.isTTY === true));
+}
+
+async function served(
+  store: Store,
+  options: Omit<BenchOptions, 'open'>,
+  onRenewed: (code: OpenCode) => void,
+): Promise<Served> {
   try {
-    const bench = await listen(app, asked ?? USUAL_PORT, asked !== undefined);
-    port = bench.port;
-    return bench;
+    await showDemoOnEmptyShelf(store);
+    return await serveBench(store, options, onRenewed);
   } catch (error) {
     await store.close();
-    if (error instanceof PortTaken) throw new Failure(error.message, EXIT.wrongUse);
-    throw error;
+    throw servingFailure(error);
   }
 }
 
@@ -45,8 +51,4 @@ async function showDemoOnEmptyShelf(store: Store): Promise<void> {
   if ((await store.trials()).length > 0 || !isPath(demoFolder())) return;
   const { trial, entries } = readBrought(broughtFrom(demoFolder()));
   await store.append(trial, entries);
-}
-
-function tellWhenDebugging(error: unknown): void {
-  if (debugging()) process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`);
 }

@@ -19,6 +19,12 @@ export class SharingRefusal extends Error {
   override name = 'SharingRefusal';
 }
 
+/** Where the bench listens besides loopback. */
+interface Listened {
+  address: string;
+  stop: Listening['stop'];
+}
+
 export interface SharingParts {
   /** The port that the bench is at. */
   port: () => number;
@@ -53,7 +59,7 @@ export interface Sharing {
 /** Sharing with nothing listened on yet. */
 export function sharing(parts: SharingParts): Sharing {
   const { now = Date.now, randomBelow = (under: number) => randomInt(under), given = [], secure = false } = parts;
-  let listened: { address: string; stop: Listening['stop'] }[] = [];
+  let listened: Listened[] = [];
   let open: PairingCode | null = null;
 
   const addresses = () => listened.map(({ address }) => address);
@@ -96,11 +102,11 @@ function pairingAddresses(hosts: readonly string[], port: number, secure: boolea
 
 /** Listens also where this computer has got an address since; what is listened on already goes on. */
 async function listenAtAll(
-  { addresses, listenAt }: SharingParts,
-  listened: readonly { address: string; stop: Listening['stop'] }[],
-): Promise<{ address: string; stop: Listening['stop'] }[]> {
+  { addresses, listenAt, given = [] }: SharingParts,
+  listened: readonly Listened[],
+): Promise<Listened[]> {
   const wanted = addresses();
-  if (wanted.length === 0)
+  if (wanted.length + given.length === 0)
     throw new SharingRefusal(
       'This computer is on no local network; join the network that the phone is on and try again.',
     );
