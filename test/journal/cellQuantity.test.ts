@@ -27,6 +27,19 @@ describe('plainDecimal', () => {
   });
 });
 
+describe('plainDecimal, to the last bit', () => {
+  it('gives what JavaScript itself reads, for all numbers of up to 15 characters', () => {
+    const digits = fc.stringMatching(/^\d{1,14}$/);
+    fc.assert(
+      fc.property(digits, fc.nat(13), (text, place) => {
+        const typed = place > 0 && place < text.length ? `${text.slice(0, place)}.${text.slice(place)}` : text;
+        expect(Object.is(plainDecimal(typed)!.value, Number(typed)), typed).toBe(true);
+      }),
+      { seed: SEED, numRuns: 3000 },
+    );
+  });
+});
+
 describe('cellQuantity', () => {
   it('reads the same with and without the short way', () => {
     const units = [

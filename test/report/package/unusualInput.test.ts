@@ -112,4 +112,22 @@ describe('input that is unusual but right', () => {
       'readings.csv names tools that no instruments.csv describes; usual limits of error are assumed.',
     ]);
   });
+
+  it('reads a decimal comma in what a tool was checked against, where semicolons part the cells', () => {
+    const checks = 'check;instrument;known_value;unit;read_value\nk1;scale;100,005;g;100,020\n';
+    const [check] = fold(read({ ...GOOD, 'checks.csv': checks }).entries).checks;
+    expect([check!.row.known_value, check!.row.read_value]).toEqual(['100.005', '100.020']);
+  });
+
+  it('refuses a check of a tool, and a repair of a piece, that nothing describes', () => {
+    const reading = read({
+      ...GOOD,
+      'checks.csv': 'check,instrument,known_value,unit,read_value\nk1,scal,100,g,100\n',
+      'retags.csv': 'retag,kind,specimen,becomes,why\nt1,swap,q1,s9,mixed up\n',
+    });
+    expect(reading.refusals.map(({ file, column, advice }) => [file, column, advice])).toEqual([
+      ['checks.csv', 'instrument', 'Did you mean scale?'],
+      ['retags.csv', 'becomes', 'Add a row for it to specimens.csv, or correct the name.'],
+    ]);
+  });
 });
