@@ -28,8 +28,10 @@ export function liveStream(onGone: () => void): LiveStream {
   const roomy = () => (controller?.desiredSize ?? 0) > 0;
   const send = () => {
     if (controller === null || heldBack === null || !roomy()) return;
-    controller.enqueue(ENCODER.encode(`event: entries\ndata: ${JSON.stringify({ last: heldBack })}\n\n`));
+    const last = heldBack;
+    // Before it is handed on: a reader that waits pulls again from within.
     heldBack = null;
+    controller.enqueue(ENCODER.encode(`event: entries\ndata: ${JSON.stringify({ last })}\n\n`));
   };
 
   const stream = new ReadableStream<Uint8Array>(
