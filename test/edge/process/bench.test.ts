@@ -98,7 +98,9 @@ describe('the bench as a process', () => {
       sent = acknowledged;
     }
     const bench = await start(options);
-    const kept = (await (await fetch(`${bench.address}/api/entries?trial=fen`)).json()) as Entry[];
+    const { entries: kept } = (await (await fetch(`${bench.address}/api/entries?trial=fen`)).json()) as {
+      entries: Entry[];
+    };
     expect(acknowledged).toBeGreaterThanOrEqual(69);
     expect(kept.slice(0, acknowledged)).toEqual(Array.from({ length: acknowledged }, (_, n) => entryOf(n)));
     bench.child.kill('SIGTERM');
