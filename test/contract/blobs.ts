@@ -30,6 +30,15 @@ export function blobContract(name: string, open: () => Promise<Store>): void {
       expect(await store.getBlob('fen', '0'.repeat(64))).toBeNull();
     });
 
+    it('may come before the first entry of their trial', async () => {
+      const names = ['moor', 'ｆen', '🧵', 'fen'];
+      for (const trial of names) await store.putBlob(trial, bytesOf(trial));
+      expect(await store.has('moor')).toBe(false);
+      expect(await store.trials()).toEqual([]);
+      // In the order of their bytes, in which U+FF46 comes before U+1F9F5; JavaScript's own order is the other way round.
+      expect(await store.trialNames()).toEqual(['fen', 'moor', 'ｆen', '🧵']);
+    });
+
     it('come back byte for byte', async () => {
       const every = Uint8Array.from({ length: 70_000 }, (_, n) => (n * 31) % 256);
       every.set([0xff, 0xd8, 0xff, 0xe0]);

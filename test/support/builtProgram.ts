@@ -46,7 +46,7 @@ export function builtProgramIn(folder: string): string {
 }
 
 function environment({ home, env = {} }: RunOptions): NodeJS.ProcessEnv {
-  return { ...process.env, CUPEL_HOME: home, CI: 'true', CUPEL_DEBUG: '', ...env };
+  return { ...process.env, CUPEL_HOME: home, CI: 'true', CUPEL_DEBUG: '', DATABASE_URL: '', ...env };
 }
 
 /** Runs a script of the program with its arguments to the end. */

@@ -1,5 +1,6 @@
 import type { Entry } from '../../journal/entry.ts';
 import { blobKind, KINDS_TAKEN } from './blobKind.ts';
+import { blobName } from './blobName.ts';
 import { LARGEST_BLOB, StoreRefusal } from './store.ts';
 
 /** Throws when an entry names another trial than the one it is appended to. */
@@ -22,6 +23,14 @@ export function refuseUnfitBlob(bytes: Uint8Array): void {
     throw new StoreRefusal(
       `What is in the file is none of the kinds that are kept: ${KINDS_TAKEN}; save it as one of these and add it again.`,
     );
+}
+
+/** The bytes of a blob as they were read. Throws when they are no longer those that its name was made of. */
+export function refuseAlteredBlob(name: string, bytes: Uint8Array): Uint8Array {
+  if (blobName(bytes) === name) return bytes;
+  throw new StoreRefusal(
+    `The photo or log ${name} is not what was kept: the disk damaged it. Put the last good backup back with cupel restore.`,
+  );
 }
 
 /** Throws when a device would be let in a second time. */

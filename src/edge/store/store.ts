@@ -48,6 +48,8 @@ export interface Store extends DeviceBook {
   entriesSince(trial: string, seq: number, limit?: number): Promise<Arrived>;
   /** Every trial, the one opened last first. */
   trials(): Promise<TrialLine[]>;
+  /** Names of the trials of which anything is kept, entries or blobs, in the order of their bytes in UTF-8. */
+  trialNames(): Promise<string[]>;
   has(trial: string): Promise<boolean>;
   /**
    * Keeps a photo or a log and answers its name: the SHA-256 of its content, in hexadecimal.
@@ -74,3 +76,9 @@ export const LARGEST_BLOB = 32 * 1024 * 1024;
 export class StoreRefusal extends Error {
   override name = 'StoreRefusal';
 }
+
+/** The half of a store that only reads its journals. */
+export type ReadingStore = Pick<
+  Store,
+  'entries' | 'entriesSince' | 'trials' | 'trialNames' | 'has' | 'getBlob' | 'blobNames' | 'name'
+>;

@@ -8,6 +8,8 @@ import { entryOf, idOf } from '../../contract/entries.ts';
 import { tempFolder } from '../../support/tempFolder.ts';
 
 const folder = tempFolder();
+/** SHA-256 of "abc": FIPS 180-2, appendix B.1. */
+const ABC = 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad';
 
 /** A file as the first version wrote it, with entries that came in any order, and a photo. */
 function oldFile(name: string): string {
@@ -30,7 +32,7 @@ function oldFile(name: string): string {
     }
   }
   database.prepare('INSERT INTO trials (trial) VALUES (?)').run('bare');
-  database.prepare('INSERT INTO blobs (trial, name, bytes) VALUES (?, ?, ?)').run('fen', 'f', Buffer.from('abc'));
+  database.prepare('INSERT INTO blobs (trial, name, bytes) VALUES (?, ?, ?)').run('fen', ABC, Buffer.from('abc'));
   database.close();
   return path;
 }
@@ -40,7 +42,7 @@ describe('a file of the first version', () => {
     const store = openSqliteStore(oldFile('kept'));
     expect(await store.entries('fen')).toEqual([1, 2, 3].map((n) => entryOf(n)));
     expect(await store.entries('moor')).toEqual([entryOf(7, { trial: 'moor' })]);
-    expect(await store.getBlob('fen', 'f')).toEqual(new TextEncoder().encode('abc'));
+    expect(await store.getBlob('fen', ABC)).toEqual(new TextEncoder().encode('abc'));
     const lines = await store.trials();
     expect(lines.map((line) => [line.trial, line.entries])).toEqual([
       ['bare', 0],

@@ -47,7 +47,9 @@ describe('the SQLite file', () => {
   it('says so when it is no database', () => {
     const path = join(folder, 'letter.sqlite');
     writeFileSync(path, 'Dear all, this is a letter and nothing else. '.repeat(50));
-    expect(() => openSqliteStore(path)).toThrow(/^The shelf in .* is damaged; move the file aside/);
+    expect(() => openSqliteStore(path)).toThrow(
+      /^The shelf in .* is damaged \(it is not a database\); nothing was changed. Move the file aside/,
+    );
   });
 
   it('says so when a page of it is damaged', async () => {

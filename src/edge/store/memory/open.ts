@@ -41,6 +41,10 @@ export function openMemoryStore(): Store {
       );
       return lines.sort(byOpening);
     },
+    async trialNames() {
+      const names = [...new Set([...journals.keys(), ...blobs.keys()])];
+      return names.sort((a, b) => Buffer.compare(Buffer.from(a), Buffer.from(b)));
+    },
     async has(trial) {
       return journals.has(trial);
     },

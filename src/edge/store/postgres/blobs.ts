@@ -1,5 +1,5 @@
 import { blobName } from '../blobName.ts';
-import { refuseUnfitBlob } from '../refuse.ts';
+import { refuseAlteredBlob, refuseUnfitBlob } from '../refuse.ts';
 import type { Read } from './read.ts';
 
 export async function putBlob({ pool, tables }: Read, trial: string, bytes: Uint8Array): Promise<string> {
@@ -17,7 +17,7 @@ export async function getBlob({ pool, tables }: Read, trial: string, name: strin
     `SELECT bytes FROM ${tables.blobs} WHERE trial = $1 AND name = $2`,
     [trial, name],
   );
-  return rows[0] === undefined ? null : new Uint8Array(rows[0].bytes);
+  return rows[0] === undefined ? null : refuseAlteredBlob(name, new Uint8Array(rows[0].bytes));
 }
 
 export async function blobNames({ pool, tables }: Read, trial: string): Promise<string[]> {

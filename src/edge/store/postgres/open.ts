@@ -1,11 +1,11 @@
 import pg from 'pg';
-import { type Store, StoreRefusal } from '../store.ts';
+import { type ReadingStore, type Store, StoreRefusal } from '../store.ts';
 import { appendEntries } from './append.ts';
 import { type Asked, type Base, tablesIn } from './base.ts';
 import { blobNames, getBlob, putBlob } from './blobs.ts';
 import { postgresDevices } from './devices.ts';
 import { migrate } from './migrations.ts';
-import { hasTrial, readArrived, readEntries, readName, readTrials } from './read.ts';
+import { hasTrial, type Read, readArrived, readEntries, readName, readTrialNames, readTrials } from './read.ts';
 import { refusalOf, tellingTrouble, whereIs } from './trouble.ts';
 
 /** The schema that holds the tables, apart from whatever else is in the database. */
@@ -70,19 +70,27 @@ function storeOn(base: Base): Store {
   let open = true;
   return {
     ...postgresDevices(base),
+    ...postgresReading(base),
     append: (trial, entries) => appendEntries(base, trial, entries),
-    entries: (trial, after, limit) => readEntries(base, trial, after, limit),
-    entriesSince: (trial, seq, limit) => readArrived(base, trial, seq, limit),
-    trials: () => readTrials(base),
-    has: (trial) => hasTrial(base, trial),
     putBlob: (trial, bytes) => putBlob(base, trial, bytes),
-    getBlob: (trial, name) => getBlob(base, trial, name),
-    blobNames: (trial) => blobNames(base, trial),
-    name: () => readName(base),
     async close() {
       if (!open) return;
       open = false;
       await base.pool.end();
     },
+  };
+}
+
+/** The reading half of a store: from the pool, or from one connection that sees one moment only. */
+export function postgresReading(read: Read): ReadingStore {
+  return {
+    entries: (trial, after, limit) => readEntries(read, trial, after, limit),
+    entriesSince: (trial, seq, limit) => readArrived(read, trial, seq, limit),
+    trials: () => readTrials(read),
+    trialNames: () => readTrialNames(read),
+    has: (trial) => hasTrial(read, trial),
+    getBlob: (trial, name) => getBlob(read, trial, name),
+    blobNames: (trial) => blobNames(read, trial),
+    name: () => readName(read),
   };
 }

@@ -50,6 +50,13 @@ export async function readTrials({ pool, tables }: Read): Promise<TrialLine[]> {
   return lines.sort(byOpening);
 }
 
+export async function readTrialNames({ pool, tables }: Read): Promise<string[]> {
+  const { rows } = await pool.query<{ trial: string }>(
+    `SELECT trial FROM ${tables.trials} UNION SELECT trial FROM ${tables.blobs} ORDER BY trial`,
+  );
+  return rows.map(({ trial }) => trial);
+}
+
 export async function hasTrial({ pool, tables }: Read, trial: string): Promise<boolean> {
   const { rows } = await pool.query(`SELECT 1 FROM ${tables.trials} WHERE trial = $1`, [trial]);
   return rows.length > 0;

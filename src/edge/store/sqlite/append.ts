@@ -6,8 +6,8 @@ import { rowOf } from './entryRow.ts';
 import { lastArrival } from './read.ts';
 
 const INSERT_TRIAL = 'INSERT INTO trials (trial) VALUES (?) ON CONFLICT DO NOTHING';
-const INSERT_ENTRY = `INSERT INTO entries (trial, seq, id, kind, at, said_by, device, body)
-  VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (trial, id) DO NOTHING`;
+const INSERT_ENTRY = `INSERT INTO entries (trial, seq, id, kind, at, said_by, device, body, sum)
+  VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (trial, id) DO NOTHING`;
 const SET_LAST = 'UPDATE trials SET last = ? WHERE trial = ?';
 
 /**

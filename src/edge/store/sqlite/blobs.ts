@@ -1,6 +1,7 @@
 import type Database from 'libsql';
 import { blobName } from '../blobName.ts';
-import { refuseUnfitBlob } from '../refuse.ts';
+import { refuseAlteredBlob, refuseUnfitBlob } from '../refuse.ts';
+import { type Bytes, textOf } from './text.ts';
 
 export function putBlob(database: Database.Database, trial: string, bytes: Uint8Array): string {
   refuseUnfitBlob(bytes);
@@ -12,13 +13,15 @@ export function putBlob(database: Database.Database, trial: string, bytes: Uint8
 }
 
 export function getBlob(database: Database.Database, trial: string, name: string): Uint8Array | null {
-  const [row] = database.prepare('SELECT bytes FROM blobs WHERE trial = ? AND name = ?').all(trial, name) as {
-    bytes: ArrayBuffer | Uint8Array;
-  }[];
-  return row === undefined ? null : new Uint8Array(row.bytes);
+  const [row] = database
+    .prepare('SELECT CAST(bytes AS BLOB) AS bytes FROM blobs WHERE trial = ? AND name = ?')
+    .all(trial, name) as { bytes: Bytes }[];
+  return row === undefined ? null : refuseAlteredBlob(name, new Uint8Array(row.bytes));
 }
 
 export function blobNames(database: Database.Database, trial: string): string[] {
-  const rows = database.prepare('SELECT name FROM blobs WHERE trial = ? ORDER BY name').all(trial);
-  return (rows as { name: string }[]).map((row) => row.name);
+  const rows = database
+    .prepare('SELECT CAST(name AS BLOB) AS name FROM blobs WHERE trial = ? ORDER BY blobs.name')
+    .all(trial);
+  return (rows as { name: Bytes }[]).map(({ name }) => textOf(name));
 }

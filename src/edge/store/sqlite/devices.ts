@@ -1,26 +1,28 @@
 import type Database from 'libsql';
 import type { Device, DeviceBook, DeviceRole } from '../devices.ts';
 import { knownDevice } from '../refuse.ts';
+import { type Bytes, textOf } from './text.ts';
 
 interface DeviceRow {
-  id: string;
-  name: string;
-  role: string;
-  added_at: string;
-  seen_at: string | null;
-  revoked_at: string | null;
+  id: Bytes;
+  name: Bytes;
+  role: Bytes;
+  added_at: Bytes;
+  seen_at: Bytes | null;
+  revoked_at: Bytes | null;
 }
 
-const SHOWN = 'SELECT id, name, role, added_at, seen_at, revoked_at FROM devices';
+const COLUMNS = ['id', 'name', 'role', 'added_at', 'seen_at', 'revoked_at'];
+const SHOWN = `SELECT ${COLUMNS.map((column) => `CAST(${column} AS BLOB) AS ${column}`).join(', ')} FROM devices`;
 
 function deviceOf(row: DeviceRow): Device {
   return {
-    id: row.id,
-    name: row.name,
-    role: row.role as DeviceRole,
-    addedAt: row.added_at,
-    seenAt: row.seen_at,
-    revokedAt: row.revoked_at,
+    id: textOf(row.id),
+    name: textOf(row.name),
+    role: textOf(row.role) as DeviceRole,
+    addedAt: textOf(row.added_at),
+    seenAt: row.seen_at === null ? null : textOf(row.seen_at),
+    revokedAt: row.revoked_at === null ? null : textOf(row.revoked_at),
   };
 }
 
@@ -33,7 +35,7 @@ export function sqliteDevices(database: Database.Database): DeviceBook {
       const insert = `INSERT INTO devices (id, name, role, token_hash, added_at) VALUES (?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`;
       if (run(insert, id, name, role, tokenHash, at) === 0) throw knownDevice();
     },
-    devices: async () => all(`${SHOWN} ORDER BY added_at, id`).map(deviceOf),
+    devices: async () => all(`${SHOWN} ORDER BY devices.added_at, devices.id`).map(deviceOf),
     async deviceByToken(tokenHash) {
       const [row] = all(`${SHOWN} WHERE token_hash = ? AND revoked_at IS NULL`, tokenHash);
       return row === undefined ? null : deviceOf(row);

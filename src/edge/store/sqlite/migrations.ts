@@ -57,6 +57,8 @@ export const MIGRATIONS: readonly string[] = [
      seen_at TEXT,
      revoked_at TEXT
    ) WITHOUT ROWID;`,
+  // A check sum of what was said, made when it is written. Rows from before have none.
+  'ALTER TABLE entries ADD COLUMN sum INTEGER;',
 ];
 
 /** Brings the file's tables up to this version, each step in one transaction. Throws when the file is newer than we are. */
@@ -74,7 +76,8 @@ export function migrate(database: Database.Database): void {
   }
 }
 
-function userVersion(database: Database.Database): number {
+/** How many migrations a file has had. */
+export function userVersion(database: Database.Database): number {
   const rows = database.pragma('user_version') as { user_version: number }[];
   return rows[0]?.user_version ?? 0;
 }

@@ -1,0 +1,15 @@
+import type { Seal } from './seal.ts';
+
+/** What came of putting a backup back. */
+export interface Restored {
+  held: Seal;
+  /** The backup was compared, to the letter, with what had been backed up. */
+  sealed: boolean;
+  /** Where what was there before is now; null when there was nothing. */
+  aside: string | null;
+}
+
+/** A moment as it stands in a name: 2026-11-25-101530, in UTC. */
+export function asideStamp(now: Date): string {
+  return now.toISOString().slice(0, 19).replace('T', '-').replaceAll(':', '');
+}
