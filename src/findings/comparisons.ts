@@ -1,7 +1,9 @@
-import { lnFigure, sharedCovarianceOfAreas } from '../methods/assay/figures.ts';
+import { lnFigure, lnFigureIf, sharedCovarianceOfAreas } from '../methods/assay/figures.ts';
 import type { CableAssay, JointAssay } from '../methods/assay/joint.ts';
+import { COPPER_FAMILY } from '../methods/metal/hypotheses.ts';
 import { normalCdf } from '../numerics/distributions.ts';
-import { mixtureMean, mixtureSd } from '../numerics/mixture.ts';
+import { mixtureInterval, mixtureMean } from '../numerics/mixture.ts';
+import { condition } from './cable/condition.ts';
 import { measuredFromU } from './measured.ts';
 import type { Comparison } from './schema.ts';
 
@@ -12,12 +14,26 @@ interface Known {
   assay: CableAssay;
   area: number;
   u: number;
+  condition: 'if copper' | undefined;
 }
 
+/** Probability within one standard deviation of a Gaussian. */
+const ONE_SIGMA = 0.6826894921370859;
+
+/**
+ * Area and the u that its interval stands for. The interval, not the standard deviation of the mixture, which the rare gross
+ * errors blow up: they are no reason to say that two cables cannot be told apart.
+ */
 function known(assay: CableAssay): Known {
-  const ln = lnFigure(assay, 'area');
-  const area = Math.exp(mixtureMean(ln));
-  return { assay, area, u: area * mixtureSd(ln) };
+  const ifCopper = condition(assay);
+  const ln = ifCopper ? lnFigureIf(assay, 'area', COPPER_FAMILY) : lnFigure(assay, 'area');
+  const [low, high] = mixtureInterval(ln, ONE_SIGMA);
+  return {
+    assay,
+    area: Math.exp(mixtureMean(ln)),
+    u: (Math.exp(high) - Math.exp(low)) / 2,
+    condition: ifCopper,
+  };
 }
 
 /**
@@ -32,7 +48,13 @@ function compare(joint: JointAssay, a: Known, b: Known, level: number): Comparis
   return {
     a: a.assay.cable.cable,
     b: b.assay.cable.cable,
-    difference: measuredFromU(difference, u, { scale: 1e6, unit: 'mm2', level, from: ['conductor_area'] }),
+    difference: measuredFromU(difference, u, {
+      scale: 1e6,
+      unit: 'mm2',
+      level,
+      from: ['conductor_area'],
+      condition: a.condition ?? b.condition,
+    }),
     probability_a_larger: normalCdf(difference / u),
     u_if_independent: Math.sqrt(independent) * 1e6,
   };

@@ -67,6 +67,8 @@ export interface PlanOptions {
   draws?: number;
   /** Whether the least work that would do is searched for; it takes a few times longer. */
   withSmallest?: boolean;
+  /** Hears how many plans have been tried so far, while the least work is searched for. */
+  onTried?: (tried: number) => void;
 }
 
 const SEED_DIGITS = 32;
@@ -142,7 +144,7 @@ function totalCost(cables: readonly CablePlan[]): TrialPlan['cost'] {
  *
  * Pure and deterministic: the same trial gives the same plan, and readings change neither its order nor its codes.
  */
-export function planOf(trial: Trial, { draws = DRAWS, withSmallest = false }: PlanOptions = {}): TrialPlan {
+export function planOf(trial: Trial, { draws = DRAWS, withSmallest = false, onTried }: PlanOptions = {}): TrialPlan {
   const settings = planSettings(trial.settings);
   const tools = benchTools(trial);
   const names = new Set(trial.specimens.map((s) => s.specimen));
@@ -162,6 +164,7 @@ export function planOf(trial: Trial, { draws = DRAWS, withSmallest = false }: Pl
     draws,
     seed: seedOf(trial.trial, 'power'),
     withSmallest,
+    onTried,
   });
   const planned = trial.cables.map((cable, i) => ({
     cable,

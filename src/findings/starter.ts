@@ -17,6 +17,8 @@ export interface StarterAnswers {
   boughtLength?: string;
   /** Names from {@link OWNED_TOOLS}; others are passed over. */
   tools: readonly string[];
+  /** Limits of error as the boxes print them, by name of the tool; a tool without one gets the usual limit of its kind. */
+  limits?: Readonly<Record<string, string>>;
   /** Whether a length of plain solid copper wire is there to check the tools, with its size. */
   control?: { size: string } | null;
   /** °C; blank for none. */
@@ -52,11 +54,13 @@ function settingRows({ methods, shortfall }: StarterAnswers): Record<string, str
   return list;
 }
 
-function toolRows(tools: readonly string[]): Record<string, string>[] {
+function toolRows({ tools, limits = {} }: StarterAnswers): Record<string, string>[] {
   const names = [...new Set(tools.map((name) => name.trim().toLowerCase()))];
   return names.flatMap((name) => {
     const tool = ownedTool(name);
-    return tool ? [{ instrument: tool.tool, kind: tool.kind, resolution: tool.resolution, unit: tool.unit }] : [];
+    if (!tool) return [];
+    const { tool: instrument, kind, resolution, unit } = tool;
+    return [{ instrument, kind, resolution, max_error: limits[instrument] ?? '', unit }];
   });
 }
 
@@ -102,7 +106,7 @@ export function starterEntries(answers: StarterAnswers, saying: Saying): Entry[]
           }),
         ]
       : []),
-    ...toolRows(answers.tools).map((row) => entry('instrument', row)),
+    ...toolRows(answers).map((row) => entry('instrument', row)),
     ...settingRows(answers).map((row) => entry('setting', row)),
   ];
   const plan = planOf(fold(described), { draws: 0 });

@@ -162,7 +162,9 @@ describe('differences between cables', () => {
     expect(none).toEqual([]);
     const [a, b] = findings.cables.map((c) => c.conductor_area!);
     expectClose(d.difference.value, a.value - b.value, { absolute: 1e-9 });
-    expectClose(d.u_if_independent, Math.hypot(a.u, b.u), { relative: 1e-9 });
+    // The u of a difference is that of the intervals; the single u also holds the rare gross error, so it is no smaller.
+    expect(d.u_if_independent).toBeLessThanOrEqual(Math.hypot(a.u, b.u));
+    expect(d.u_if_independent).toBeGreaterThan(0.8 * Math.hypot(a.u, b.u));
     expect(d.difference.u).toBeLessThan(0.95 * d.u_if_independent);
     expect(d.probability_a_larger).toBeGreaterThan(0.9);
     expect(

@@ -1,13 +1,6 @@
 import type { OutcomeLevels } from '../../methods/assay/conformity.ts';
 import { consistency, standardisedResiduals } from '../../methods/assay/consistency.ts';
-import {
-  copperBelief,
-  type Direction,
-  lnFigure,
-  lnFigureIf,
-  metalBelief,
-  onCondition,
-} from '../../methods/assay/figures.ts';
+import { type Direction, lnFigure, lnFigureIf, metalBelief, onCondition } from '../../methods/assay/figures.ts';
 import type { CableAssay, JointAssay } from '../../methods/assay/joint.ts';
 import { spreadOfArea } from '../../methods/assay/spread.ts';
 import { COPPER_FAMILY } from '../../methods/metal/hypotheses.ts';
@@ -20,6 +13,7 @@ import { mapped, measuredFromLn } from '../measured.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { CableFindings, Measured } from '../schema.ts';
 import { agreementOf } from './agreement.ts';
+import { condition } from './condition.ts';
 import { copperOf } from './copper.ts';
 import { fitOf } from './fit.ts';
 import { geometryOf } from './geometry.ts';
@@ -39,17 +33,6 @@ export interface CableContext {
 }
 
 const CONTROL_SENTENCE = 'Control piece: it checks the tools and is not compared with the cables.';
-/** Belief in copper from which "if copper" need not be said. */
-const COPPER_SETTLED = 0.95;
-
-/** How a cable's figures are conditioned: plainly, or "if copper" where the readings cannot name the metal. */
-function condition(assay: CableAssay): 'if copper' | undefined {
-  const kinds = new Set(assay.cable.rows.map((r) => r.kind));
-  const namesMetal = kinds.has('density') || [...kinds].filter((k) => k !== 'lay').length > 1;
-  const copper = copperBelief(assay);
-  return !namesMetal && copper < COPPER_SETTLED && copper > 0 ? 'if copper' : undefined;
-}
-
 function rowsUsed(c: CableReadings): string[] {
   return [...new Set(c.rows.map((r) => r.quantity))];
 }

@@ -25,6 +25,8 @@ export interface PowersOptions {
   seed: string;
   /** Whether the smallest plan is searched for too, which takes a few times longer. */
   withSmallest: boolean;
+  /** Hears how many plans have been tried so far, over all labels. */
+  onTried?: (tried: number) => void;
 }
 
 interface Alike {
@@ -61,9 +63,11 @@ export function planPowers(
   wholeLengths: ReadonlyMap<string, number>,
   settings: PlanSettings,
   tools: BenchTools,
-  { draws, seed, withSmallest }: PowersOptions,
+  { draws, seed, withSmallest, onTried }: PowersOptions,
 ): LabelPower[] {
   if (draws === 0) return [];
+  let tried = 0;
+  const onTry = () => onTried?.(++tried);
   return alike(cables, wholeLengths).map(({ size, text, cables: group, wholeLength }) => {
     const strands = group.find((c) => c.label.strands !== null)?.label.strands ?? null;
     const work = workWith(tools, { area: size.area!, wholeLength, strands }, wantedBy(settings));
@@ -73,7 +77,7 @@ export function planPowers(
       size: text,
       cables: group.map((c) => c.cable),
       power: powerOfPlan(size, work, o),
-      smallest: withSmallest ? smallestPlan({ ...o, size, wholeLength, strands, tools, cables: group.length }) : null,
+      smallest: withSmallest ? smallestPlan({ ...o, size, wholeLength, strands, tools, cables: group.length, onTry }) : null,
     };
   });
 }

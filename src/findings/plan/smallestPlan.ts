@@ -20,6 +20,8 @@ export interface SmallestPlanOptions {
   draws: number;
   seed: string;
   levels?: OutcomeLevels;
+  /** Called after each plan that was tried. */
+  onTry?: () => void;
 }
 
 /** One plan that was tried. */
@@ -136,6 +138,7 @@ export function smallestPlan(o: SmallestPlanOptions): SmallestPlan | null {
     for (const plan of plansWith(tools, cable, o.cables)) {
       const look = outlookOfWork(short, plan.work, { required: claim.required, metal, draws, seed, levels });
       tried.push({ ...plan, shows: look.fallsShort });
+      o.onTry?.();
       if (look.fallsShort >= wanted) break;
     }
     return tried;

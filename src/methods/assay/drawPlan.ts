@@ -1,4 +1,4 @@
-import { multiply } from '../../numerics/dense.ts';
+import { choleskyInPlace, multiply } from '../../numerics/dense.ts';
 import { COPPER_FAMILY } from '../metal/hypotheses.ts';
 import type { AssayComponent, CableAssay, JointAssay } from './joint.ts';
 import { FAULT_SIZE } from './prior.ts';
@@ -22,21 +22,25 @@ export interface CurvePlan {
 
 /** One supposition about one cable, laid out for drawing. */
 export interface ComponentPlan {
-  /** 4: means and standard deviations of (ln A, ln k, ln ρm, ln ρe) */
-  mu: Float64Array;
-  sd: Float64Array;
+  /** Prior mean of ln A. */
+  lnArea: number;
   /** n: how far ln A moves with each reading */
   gain: Float64Array;
-  y: Float64Array;
   /** n × nb */
   S: Float64Array;
   /** nb: how far ln A moves with what the other cables tell of the shared inputs: gain · S · othersCov */
   told: Float64Array;
-  /** Exact curves where the closed form has S. */
-  curves: CurvePlan[];
+  /** Exact curves where the closed form has S, one element of each array a curve. */
+  curveRow: Int32Array;
+  curveInput: Int32Array;
+  curveSlope: Float64Array;
+  curvePower: Float64Array;
+  /** n: readings less what the means foretell */
+  centre: Float64Array;
+  /** (n + 1)²: Cholesky factor of the covariance of ln A and of what the own unknowns do to each reading */
+  root: Float64Array;
   /** Inputs that enter by a straight line: whatever is Gaussian, such as the constants common to all cables. */
   straight: number[];
-  fault: OwnPlan | null;
   copper: boolean;
 }
 
@@ -95,11 +99,32 @@ export function curvePlans(assay: CableAssay, alpha: number): CurvePlan[] {
   });
 }
 
-function faultPlan(assay: CableAssay, component: AssayComponent): OwnPlan | null {
+/** Variance of a logarithm that shows in no digit. */
+const NEGLIGIBLE_VARIANCE = 1e-14;
+
+/** Covariance of (ln A, G x + Gaussian own effects), factored: one draw of n + 1 normals gives them all. */
+function rootOf(assay: CableAssay, component: AssayComponent): Float64Array {
+  const { n, G, P } = component.system;
+  const { rows } = assay.cable;
   const { fault } = component.supposition;
-  if (!fault) return null;
-  const slopes = Float64Array.from(assay.cable.rows, (row) => (faultOf(row.kind) === fault ? 1 : 0));
-  return { sd: FAULT_SIZE[fault].sd, dof: Infinity, slopes };
+  const m = n + 1;
+  const root = new Float64Array(m * m);
+  root[0] = P[0];
+  for (let i = 0; i < n; i++) {
+    root[(i + 1) * m] = P[0] * G[i * 4];
+    for (let j = 0; j <= i; j++) {
+      let v = 0;
+      for (let k = 0; k < 4; k++) v += G[i * 4 + k] * P[k] * G[j * 4 + k];
+      for (const a of rows[i].own)
+        for (const b of rows[j].own) if (a.input === b.input && a.dof === Infinity) v += a.slope * b.slope * a.variance;
+      if (fault && faultOf(rows[i].kind) === fault && faultOf(rows[j].kind) === fault) v += FAULT_SIZE[fault].sd ** 2;
+      root[(i + 1) * m + j + 1] = v;
+    }
+    // A row whose own doubt is all Student t has no Gaussian spread of its own; this much keeps the factor from failing.
+    root[(i + 1) * m + i + 1] += NEGLIGIBLE_VARIANCE;
+  }
+  choleskyInPlace(root, m);
+  return root;
 }
 
 function componentPlan(assay: CableAssay, component: AssayComponent, straight: number[]): ComponentPlan {
@@ -107,16 +132,21 @@ function componentPlan(assay: CableAssay, component: AssayComponent, straight: n
   const { system, answer } = component;
   const gain = answer.gain.slice(0, system.n);
   const nb = assay.others.mean.length;
+  const curves = curvePlans(assay, metal.alpha).filter((curve) => !straight.includes(curve.input));
+  const centre = Float64Array.from(system.y);
+  for (let i = 0; i < system.n; i++) for (let k = 0; k < 4; k++) centre[i] -= system.G[i * 4 + k] * system.mu[k];
   return {
-    mu: system.mu,
-    sd: system.P.map(Math.sqrt),
+    centre,
+    root: rootOf(assay, component),
+    lnArea: system.mu[0],
     gain,
-    y: system.y,
     S: system.S,
     told: multiply(multiply(gain, system.S, 1, system.n, nb), assay.others.cov, 1, nb, nb),
-    curves: curvePlans(assay, metal.alpha).filter((curve) => !straight.includes(curve.input)),
+    curveRow: Int32Array.from(curves, (c) => c.row),
+    curveInput: Int32Array.from(curves, (c) => c.input),
+    curveSlope: Float64Array.from(curves, (c) => c.slope),
+    curvePower: Float64Array.from(curves, (c) => c.power),
     straight,
-    fault: faultPlan(assay, component),
     copper: COPPER_FAMILY.includes(metal.metal),
   };
 }
@@ -134,7 +164,7 @@ export function drawPlan(joint: JointAssay): DrawPlan {
       return {
         n: assay.frame.n,
         G: assay.frame.G,
-        own: ownPlans(assay),
+        own: ownPlans(assay).filter((o) => Number.isFinite(o.dof)),
         upTo: Float64Array.from(drawn, (c) => {
           sum += c.weight / total;
           return sum;

@@ -18,6 +18,7 @@ interface Scratch {
   chosen: ComponentPlan[];
   lnAreaDrawn: Float64Array;
   toldBy: Float64Array[];
+  z: Float64Array;
 }
 
 function scratchFor(plan: DrawPlan): Scratch {
@@ -28,6 +29,7 @@ function scratchFor(plan: DrawPlan): Scratch {
     chosen: plan.cables.map((c) => c.components[0]),
     lnAreaDrawn: new Float64Array(plan.cables.length),
     toldBy: plan.cables.map(() => new Float64Array(plan.nb)),
+    z: new Float64Array(1 + Math.max(0, ...plan.cables.map((c) => c.n))),
   };
 }
 
@@ -42,6 +44,19 @@ function subtractOwn(own: OwnPlan, into: Float64Array, random: SeededDraws): voi
   for (let i = 0; i < into.length; i++) if (own.slopes[i] !== 0) into[i] -= own.slopes[i] * e;
 }
 
+/** Nine terms of the series leave 1e-17 of x here. */
+const SERIES_REACHES = 0.02;
+
+/** ln(1 + x) by its series where nine terms give all digits: errors of tools are small, and this is the draws' inner loop. */
+function ln1p(x: number): number {
+  if (x > -SERIES_REACHES && x < SERIES_REACHES)
+    return (
+      x * (1 - x * (1 / 2 - x * (1 / 3 - x * (1 / 4 - x * (1 / 5 - x * (1 / 6 - x * (1 / 7 - x * (1 / 8 - x / 9))))))))
+    );
+  // A slip larger than the reading itself cannot be: the curve is cut where the logarithm would leave it.
+  return Math.log1p(Math.max(x, -0.95));
+}
+
 /** Real readings less the readings that this draw would have given; returns the ln A that was drawn. */
 function surpriseOf(
   cable: CablePlan,
@@ -49,26 +64,24 @@ function surpriseOf(
   nb: number,
   b: Float64Array,
   into: Float64Array,
+  z: Float64Array,
   random: SeededDraws,
 ): number {
-  const x0 = c.mu[0] + c.sd[0] * random.normal();
-  const x1 = c.mu[1] + c.sd[1] * random.normal();
-  const x2 = c.mu[2] + c.sd[2] * random.normal();
-  const x3 = c.mu[3] + c.sd[3] * random.normal();
-  const { n, G } = cable;
+  const n = cable.n;
+  const m = n + 1;
+  const { centre, root, straight, S, curveRow, curveInput, curveSlope, curvePower } = c;
+  for (let i = 0; i < m; i++) z[i] = random.normal();
   for (let i = 0; i < n; i++) {
-    let r = c.y[i] - G[i * 4] * x0 - G[i * 4 + 1] * x1 - G[i * 4 + 2] * x2 - G[i * 4 + 3] * x3;
-    for (const k of c.straight) r -= c.S[i * nb + k] * b[k];
+    let r = centre[i];
+    const at = (i + 1) * m;
+    for (let j = 0; j <= i + 1; j++) r -= root[at + j] * z[j];
+    for (let q = 0; q < straight.length; q++) r -= S[i * nb + straight[q]] * b[straight[q]];
     into[i] = r;
   }
-  for (const curve of c.curves) {
-    const moved = curve.slope * b[curve.input];
-    // A slip larger than the reading itself cannot be: the curve is cut where the logarithm would leave it.
-    into[curve.row] -= curve.power * Math.log1p(Math.max(moved, -0.95));
-  }
-  for (const own of cable.own) subtractOwn(own, into, random);
-  if (c.fault) subtractOwn(c.fault, into, random);
-  return x0;
+  for (let q = 0; q < curveRow.length; q++) into[curveRow[q]] -= curvePower[q] * ln1p(curveSlope[q] * b[curveInput[q]]);
+  const own = cable.own;
+  for (let q = 0; q < own.length; q++) subtractOwn(own[q], into, random);
+  return c.lnArea + root[0] * z[0];
 }
 
 /** ln A of one cable: what was drawn, moved by its readings and by what the other cables tell of the instruments. */
@@ -85,19 +98,23 @@ function drawOnce(plan: DrawPlan, s: Scratch, random: SeededDraws): void {
   const { nb } = plan;
   for (let k = 0; k < nb; k++) s.b[k] = plan.uniform[k] ? ROOT_THREE * (2 * random.uniform() - 1) : random.normal();
   s.told.fill(0);
-  plan.cables.forEach((cable, at) => {
+  const total = s.told;
+  for (let at = 0; at < plan.cables.length; at++) {
+    const cable = plan.cables[at];
     const c = choose(cable, random.uniform());
     s.chosen[at] = c;
     const surprise = s.surprise[at];
-    s.lnAreaDrawn[at] = surpriseOf(cable, c, nb, s.b, surprise, random);
+    s.lnAreaDrawn[at] = surpriseOf(cable, c, nb, s.b, surprise, s.z, random);
     const told = s.toldBy[at];
-    for (let k = 0; k < nb; k++) {
+    const n = cable.n;
+    const pull = cable.pull;
+    for (let k = 0, p = 0; k < nb; k++) {
       let sum = 0;
-      for (let i = 0; i < cable.n; i++) sum += cable.pull[k * cable.n + i] * surprise[i];
+      for (let i = 0; i < n; i++, p++) sum += pull[p] * surprise[i];
       told[k] = sum;
-      s.told[k] += sum;
+      total[k] += sum;
     }
-  });
+  }
 }
 
 /**
@@ -121,11 +138,11 @@ export function areaDraws(plan: DrawPlan, random: SeededDraws): (size: number) =
     };
     for (let j = 0; j < size; j++) {
       drawOnce(plan, scratch, random);
-      plan.cables.forEach((cable, at) => {
+      for (let at = 0; at < plan.cables.length; at++) {
         const c = scratch.chosen[at];
-        block.lnArea[at][j] = settle(cable, c, scratch, at);
+        block.lnArea[at][j] = settle(plan.cables[at], c, scratch, at);
         block.copper[at][j] = c.copper ? 1 : 0;
-      });
+      }
     }
     return block;
   };

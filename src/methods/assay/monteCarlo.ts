@@ -1,4 +1,3 @@
-import { sumOfSquaredDeviations } from '../../numerics/describe.ts';
 import { numericalTolerance } from '../../numerics/monteCarlo.ts';
 import { SeededDraws } from '../../numerics/random.ts';
 import { drawPlan } from './drawPlan.ts';
@@ -65,7 +64,9 @@ class Watched {
     if (this.lnRequired !== null)
       for (let j = 0; j < n; j++) if (block.copper[at][j] && ln[j] >= this.lnRequired) this.held++;
     const mean = sum(ln) / n;
-    const sd = Math.sqrt(sumOfSquaredDeviations(ln, mean) / (n - 1));
+    let squares = 0;
+    for (let j = 0; j < n; j++) squares += (ln[j] - mean) ** 2;
+    const sd = Math.sqrt(squares / (n - 1));
     ln.sort();
     const tail = (1 - this.level) / 2;
     const value = Math.exp(mean);

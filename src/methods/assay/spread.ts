@@ -10,6 +10,9 @@ export interface SpreadShare {
   assumed: boolean;
 }
 
+/** Sources smaller than this share are told together. */
+const LEAST_SHOWN = 0.0005;
+
 const PRIORS: readonly [string, string][] = [
   ['area', 'Nothing else known'],
   ['lay', 'Lay of the strands'],
@@ -89,8 +92,11 @@ export function spreadOfArea(joint: JointAssay, assay: CableAssay): SpreadShare[
     addShare(shares, 'which metal', 'Which metal it is, and whether a reading is wrong', between);
   foldCommon(shares);
   const total = [...shares.values()].reduce((sum, s) => sum + s.share, 0);
-  return [...shares.values()]
-    .map((s) => ({ ...s, share: s.share / total }))
-    .filter((s) => s.share >= 0.0005)
-    .sort((a, b) => b.share - a.share || (a.input < b.input ? -1 : 1));
+  const all = [...shares.values()].map((s) => ({ ...s, share: s.share / total }));
+  const shown = all.filter((s) => s.share >= LEAST_SHOWN);
+  const rest = 1 - shown.reduce((sum, s) => sum + s.share, 0);
+  shown.sort((a, b) => b.share - a.share || (a.input < b.input ? -1 : 1));
+  return rest > 1e-12
+    ? [...shown, { input: 'everything else', label: 'Everything else', share: rest, assumed: false }]
+    : shown;
 }

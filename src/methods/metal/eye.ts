@@ -25,7 +25,7 @@ const SIGHTS: readonly Sight[] = [
       aluminium: 0.001,
       'copper-clad steel': 0.02,
       mixed: 0.5,
-      other: 0.05,
+      other: 0.01,
     },
   },
   {
@@ -44,15 +44,29 @@ const SIGHTS: readonly Sight[] = [
   },
   {
     look: 'scraped_strand',
-    seen: ['white core', 'white inside', 'silver core', 'grey core', 'aluminium inside', 'white through'],
+    seen: ['white core', 'white inside', 'silver core', 'grey core', 'aluminium inside'],
     chance: {
       copper: 0.005,
       'tinned copper': 0.01,
       'copper-clad aluminium': 0.95,
       'tinned clad aluminium': 0.85,
-      aluminium: 0.8,
+      aluminium: 0.15,
       'copper-clad steel': 0.7,
       mixed: 0.5,
+      other: 0.1,
+    },
+  },
+  {
+    look: 'scraped_strand',
+    seen: ['white through', 'white all through', 'silver through', 'grey through'],
+    chance: {
+      copper: 0.001,
+      'tinned copper': 0.02,
+      'copper-clad aluminium': 0.05,
+      'tinned clad aluminium': 0.1,
+      aluminium: 0.95,
+      'copper-clad steel': 0.02,
+      mixed: 0.1,
       other: 0.3,
     },
   },
@@ -89,6 +103,8 @@ const SIGHTS: readonly Sight[] = [
 /** One person looking at strands of one piece repeats their own habit: together they never count for more than e^5 to 1. */
 const LARGEST_LOG_RATIO = 5;
 
+/** How often one strand is misread. */
+const MISREAD = 0.05;
 /** Share of clad strands that 'mixed' stands for when strands are counted one by one, averaged over its classes. */
 const MIXED_SHARES = [0.25, 0.5, 0.75];
 
@@ -121,10 +137,18 @@ export function knownSights(): { look: string; seen: string }[] {
 
 function lnChance(sight: Sight, metal: Metal, count: number, seenIn: number): number {
   const bernoulli = (p: number) => seenIn * Math.log(p) + (count - seenIn) * Math.log(1 - p);
-  if (metal !== 'mixed' || count === 1) return bernoulli(sight.chance[metal]);
-  // A mixed bundle shows each thing in as many strands as it holds of that kind.
-  const terms = MIXED_SHARES.map((p) => Math.exp(bernoulli(p)));
-  return Math.log(terms.reduce((a, b) => a + b, 0) / terms.length);
+  const p = sight.chance[metal];
+  if (count === 1) return bernoulli(p);
+  if (metal === 'mixed') {
+    // A mixed bundle shows each thing in as many strands as it holds of that kind.
+    const shares = MIXED_SHARES.map((share) => Math.exp(bernoulli(share)));
+    return Math.log(shares.reduce((a, b) => a + b, 0) / shares.length);
+  }
+  if (metal === 'other') {
+    // An unnamed metal may or may not look like this, but then it does so in every strand, misreadings aside.
+    return Math.log(p * Math.exp(bernoulli(1 - MISREAD)) + (1 - p) * Math.exp(bernoulli(MISREAD)));
+  }
+  return bernoulli(p);
 }
 
 /**

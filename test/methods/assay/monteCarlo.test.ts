@@ -26,11 +26,13 @@ describe('draws beside the closed form', () => {
   ];
 
   it.each([
-    { what: 'one cable', list: cables.slice(2), interval: 0.01 },
+    { what: 'one cable', list: cables.slice(2), interval: 0.01, spread: 0.03 },
     // What other cables tell of the tools comes, once in a while, from a cable whose reading is wrong: the closed form takes a
     // Gaussian of the same spread for that, so its ends lie a little further out than most draws.
-    { what: 'three cables', list: cables, interval: 0.1 },
-  ])('are the closed form where everything is Gaussian and straight: $what', ({ list, interval }) => {
+    // Suppositions believed once in a hundred thousand draws, but far off, make a fifth of the variance of the second cable:
+    // so few draws fall on them that the drawn spread itself scatters by several per cent.
+    { what: 'three cables', list: cables, interval: 0.1, spread: 0.15 },
+  ])('are the closed form where everything is Gaussian and straight: $what', ({ list, interval, spread }) => {
     const joint = jointAssay(list, gaussian(tools()));
     const n = 400_000;
     const required = 32.96e-6;
@@ -41,15 +43,15 @@ describe('draws beside the closed form', () => {
       const got = drawn.cables[i];
       const because = `cable ${i}, ${n} draws`;
       expectClose(Math.log(got.mean), mixtureMean(ln), { absolute: (5 * sd) / Math.sqrt(n), because });
-      expectClose(got.u / got.mean, sd, { relative: 0.03, because });
+      expectClose(got.u / got.mean, sd, { relative: spread, because });
       const ends = mixtureInterval(ln, 0.95);
       const half = (ends[1] - ends[0]) / 2;
       got.interval.forEach((end, k) => {
         expectClose(Math.log(end), ends[k], { absolute: interval * half, because: `${because}, end ${k}` });
       });
       const held = probabilityCopperHeld(assay, required);
-      const spread = Math.sqrt(Math.max(held * (1 - held), 1e-6) / n);
-      expectClose(got.copperHeld!, held, { absolute: 5 * spread + interval / 10, because });
+      const scatter = Math.sqrt(Math.max(held * (1 - held), 1e-6) / n);
+      expectClose(got.copperHeld!, held, { absolute: 5 * scatter + interval / 10, because });
     });
   });
 
