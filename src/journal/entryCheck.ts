@@ -50,6 +50,15 @@ function partOf(thing: unknown, path: readonly PropertyKey[]): unknown {
 const LONGEST_SHOWN = 60;
 
 function shown(thing: unknown): string {
-  const written = JSON.stringify(thing) ?? String(thing);
-  return written.length > LONGEST_SHOWN ? `${written.slice(0, LONGEST_SHOWN)}…` : written;
+  const text = written(thing);
+  return text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text;
+}
+
+function written(thing: unknown): string {
+  try {
+    return JSON.stringify(thing) ?? String(thing);
+  } catch {
+    // Lists within lists, thousands deep: reading JSON puts up with that, writing it does not.
+    return 'something nested without end';
+  }
 }

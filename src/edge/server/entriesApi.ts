@@ -36,7 +36,7 @@ export function entriesApi(store: Store, live: LiveHub): Hono<BenchEnv> {
 
   const limit = atMost(LARGEST_BODY, 'Send the entries in several parts; sending one twice changes nothing.');
   app.post('/', mayOnly('record'), limit, async (c) => {
-    const type = c.req.header('content-type') ?? 'no content type';
+    const type = c.req.header('content-type') || 'no content type';
     // A form on a foreign page can send text, but not JSON, without asking first.
     if (!/^application\/json\b/i.test(type))
       return refuse(c, 415, { found: type.slice(0, 100), expected: 'application/json', advice: 'Nothing was kept.' });

@@ -82,6 +82,13 @@ describe('what is refused, and how', () => {
     expect(await store.trials()).toEqual([]);
   });
 
+  it.each(['id', 'at', 'body'])('an entry whose "%s" is nested thousands deep', async (part) => {
+    const deep = `${'['.repeat(50_000)}${']'.repeat(50_000)}`;
+    const entry = JSON.stringify({ ...good, [part]: 'HERE' }).replace('"HERE"', deep);
+    const answer = await post(app, `{"trial":"fen","entries":[${entry}]}`);
+    expect(answer.status).toBe(400);
+  });
+
   it('one bad entry among good ones: none is kept', async () => {
     await post(app, { trial: 'fen', entries: [entryOf(1), entryOf(2), { ...good, at: 'x' }] });
     expect(await store.has('fen')).toBe(false);
@@ -93,9 +100,13 @@ describe('what is refused, and how', () => {
     expect(await answer.json()).toMatchObject({ error: { expected: 'at most 32 MB at a time' } });
   });
 
-  it('another content type', async () => {
-    const answer = await post(app, { trial: 'fen', entries: [good] }, { 'content-type': 'text/plain' });
+  it.each([
+    ['text/plain', 'text/plain'],
+    ['', 'no content type'],
+  ])('another content type: "%s"', async (type, found) => {
+    const answer = await post(app, { trial: 'fen', entries: [good] }, { 'content-type': type });
     expect(answer.status).toBe(415);
+    expect(await answer.json()).toMatchObject({ error: { found } });
     expect(await store.has('fen')).toBe(false);
   });
 
