@@ -4,6 +4,7 @@
  */
 import { rmSync } from 'node:fs';
 import { findOrInstallChromium } from './parts/chromium.mjs';
+import { findOrInstallPostgres } from './parts/postgres.mjs';
 import { inProject, stopWith } from './parts/root.mjs';
 import { runNode } from './parts/run.mjs';
 import { setUp } from './parts/setUp.mjs';
@@ -14,6 +15,10 @@ const chromium = findOrInstallChromium();
 if (chromium === null)
   stopWith(
     'The page is tested in Chromium and none was found: install it, or set CHROME_PATH to where it is, and run the tests again.',
+  );
+if (findOrInstallPostgres() === null)
+  process.stderr.write(
+    'PostgreSQL was not found: the shelf in a database is not tested here. Install it to test that too.\n',
   );
 
 const packages = (...parts) => inProject('node_modules', ...parts);

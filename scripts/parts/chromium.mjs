@@ -1,6 +1,6 @@
-import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { install, mayInstall } from './apt.mjs';
 
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 
@@ -28,22 +28,11 @@ function candidates(env, platform) {
   return [env.CHROME_PATH, '/usr/bin/chromium', ...onPath, ...(usual[platform] ?? [])];
 }
 
-/** Finds Chromium, installing it where that can be done unasked: as root on a Debian system. Null when it cannot. */
+/** Finds Chromium, installing it where that can be done unasked. Null when it cannot. */
 export function findOrInstallChromium() {
   const found = findChromium();
   if (found !== null || !mayInstall()) return found;
   process.stderr.write('Installing Chromium for the page tests …\n');
-  apt(['update', '-qq']);
-  apt(['install', '-y', '-qq', '--no-install-recommends', 'chromium']);
+  install('chromium');
   return findChromium();
-}
-
-function mayInstall() {
-  return process.platform === 'linux' && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
-}
-
-function apt(args) {
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  // What apt prints goes to stderr: stdout belongs to the test run.
-  return spawnSync('apt-get', args, { stdio: ['ignore', 2, 2], env }).status;
 }
