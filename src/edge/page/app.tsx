@@ -1,3 +1,5 @@
+import { Bench } from './places/bench/bench.tsx';
+import { History } from './places/history/history.tsx';
 import { Inside } from './places/inside/inside.tsx';
 import { Nowhere } from './places/nowhere.tsx';
 import { Shelf } from './places/shelf/shelf.tsx';
@@ -8,5 +10,7 @@ export function App() {
   const now = route.value;
   if (now.place === 'shelf') return <Shelf />;
   if (now.place === 'inside') return <Inside key={now.trial} trial={now.trial} cable={now.cable} />;
+  if (now.place === 'bench') return <Bench key={now.trial} trial={now.trial} slate={now.slate} />;
+  if (now.place === 'history') return <History key={now.trial} trial={now.trial} at={now.at} />;
   return <Nowhere path={now.path} />;
 }

@@ -8,12 +8,18 @@ import './styles/inside.css';
 import './styles/cableTable.css';
 import './styles/cableBlocks.css';
 import './styles/sheet.css';
+import './styles/bench.css';
+import './styles/keypad.css';
+import './styles/dialog.css';
+import './styles/history.css';
 import './styles/print.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
+import { keepPage } from './store/keptPage.ts';
 import { followPrinting } from './store/media.ts';
 import { followLinks } from './store/route.ts';
 
 followLinks();
 followPrinting();
 render(<App />, document.getElementById('page')!);
+keepPage();

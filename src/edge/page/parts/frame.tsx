@@ -1,6 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { phone } from '../store/media.ts';
 import { Header } from './header.tsx';
+import { KeptWhere } from './keptWhere.tsx';
+import { Mark } from './mark.tsx';
 import { type PlaceOnRuler, Places } from './places.tsx';
 
 interface FrameProps {
@@ -10,11 +13,13 @@ interface FrameProps {
   trial?: { title: string; place: string };
   /** True once there are figures on the page that units apply to. */
   units?: boolean;
+  /** True where a phone has no room for more than the place's name. */
+  compact?: boolean;
   children: ComponentChildren;
 }
 
 /** What stands round every place: header, ruler of places, the foot. Moves the focus to the place when it changes. */
-export function Frame({ title, places, trial, units = false, children }: FrameProps) {
+export function Frame({ title, places, trial, units = false, compact = false, children }: FrameProps) {
   const main = useRef<HTMLElement>(null);
   const here = places.find((place) => place.here)?.href ?? '';
   useEffect(() => {
@@ -29,8 +34,14 @@ export function Frame({ title, places, trial, units = false, children }: FramePr
       <a class="skip" href="#main">
         To the content
       </a>
-      <Header trial={trial} units={units} />
-      <Places places={places} />
+      {compact && phone.value ? (
+        <CompactHead places={places} />
+      ) : (
+        <>
+          <Header trial={trial} units={units} />
+          <Places places={places} />
+        </>
+      )}
       <main id="main" ref={main} tabIndex={-1}>
         {children}
       </main>
@@ -42,5 +53,21 @@ export function Frame({ title, places, trial, units = false, children }: FramePr
         <p>Cupel: what is inside, against the label.</p>
       </footer>
     </>
+  );
+}
+
+/** On a phone: the mark and the place's name, which opens the list of places, and where the entries are. */
+function CompactHead({ places }: { places: readonly PlaceOnRuler[] }) {
+  return (
+    <header class="compact-head">
+      <details class="places-fold">
+        <summary>
+          <Mark />
+          {places.find((place) => place.here)?.name ?? 'Cupel'}
+        </summary>
+        <Places places={places} />
+      </details>
+      <KeptWhere />
+    </header>
   );
 }

@@ -1,4 +1,5 @@
 import { narrow } from '../store/media.ts';
+import { KeptWhere } from './keptWhere.tsx';
 import { Mark } from './mark.tsx';
 import { UnitSwitches } from './unitSwitches.tsx';
 
@@ -24,6 +25,7 @@ export function Header({ trial, units }: { trial: { title: string; place: string
           )}
         </p>
       )}
+      {trial !== undefined && <KeptWhere />}
       {units && !narrow.value && <UnitSwitches />}
       {units && narrow.value && (
         <details class="units-fold">

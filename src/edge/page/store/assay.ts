@@ -1,9 +1,9 @@
-import { signal } from '@preact/signals';
+import { effect, signal, untracked } from '@preact/signals';
 import type { Findings } from '../../../findings/schema.ts';
 import type { Entry } from '../../../journal/entry.ts';
 import type { Reading } from '../../../trial/trial.ts';
 import { Bench, Stopped } from '../worker/bench.ts';
-import { fetchEntries } from './api.ts';
+import { held, openJournal } from './journal/journal.ts';
 
 /** How far the computing is: nothing yet, the closed form, or the closed form held against random draws. */
 export type Stage = 'fetching' | 'computing' | 'drawing' | 'stopped' | 'done' | 'failed';
@@ -26,24 +26,34 @@ export const assay = signal<Assay | null>(null);
 
 const bench = new Bench();
 
-/** Opens a trial: fetches its entries, shows the closed form first, then holds it against random draws. */
-export async function openTrial(trial: string): Promise<void> {
-  if (assay.value?.trial === trial && assay.value.stage !== 'failed') return;
+/**
+ * Opens a trial and follows its journal until the answer is called: shows the closed form first, then holds it against
+ * random draws; begins anew when an entry comes. Without a network it goes by what this browser holds.
+ */
+export function followTrial(trial: string): () => void {
+  if (assay.peek()?.trial !== trial || assay.peek()?.stage === 'failed') assay.value = fetching(trial);
+  void openJournal(trial);
+  return effect(() => {
+    const now = held.value;
+    if (now?.trial !== trial) return;
+    const { journal } = now.outbox;
+    if (journal.length === 0 && now.link === 'away') change(trial, { stage: 'failed', sentence: now.sentence });
+    // A journal that was never read to its end is waited for, unless the bench computer is out of reach.
+    if (journal.length > 0 && now.asked) untracked(() => take(trial, journal));
+  });
+}
+
+function fetching(trial: string): Assay {
+  return { trial, stage: 'fetching', entries: [], findings: null, place: '', readings: [], drawn: 0, sentence: '' };
+}
+
+/** Computes anew, unless just these entries are being or were computed. */
+function take(trial: string, entries: readonly Entry[]): void {
+  const now = assay.peek();
+  if (now?.trial !== trial || now.entries === entries) return;
   bench.stop();
-  assay.value = {
-    trial,
-    stage: 'fetching',
-    entries: [],
-    findings: null,
-    place: '',
-    readings: [],
-    drawn: 0,
-    sentence: '',
-  };
-  const fetched = await fetchEntries(trial);
-  if (!fetched.ok) return change(trial, { stage: 'failed', sentence: fetched.sentence });
-  change(trial, { entries: fetched.value });
-  await compute(trial, fetched.value);
+  change(trial, { entries });
+  void compute(trial, entries);
 }
 
 /** Stops the computing; what was found until then stays. */
@@ -68,8 +78,10 @@ async function compute(trial: string, entries: readonly Entry[]): Promise<void> 
   change(trial, { stage: 'computing' });
   try {
     const assayed = await bench.ask('assay', { entries, draws: 0 });
+    if (assay.peek()?.entries !== entries) return;
     change(trial, { ...assayed, stage: 'drawing' });
   } catch (error) {
+    if (assay.peek()?.entries !== entries) return;
     return change(trial, { stage: error instanceof Stopped ? 'stopped' : 'failed', sentence: sentenceOf(error) });
   }
   await draw(trial, entries);
@@ -79,8 +91,10 @@ async function draw(trial: string, entries: readonly Entry[]): Promise<void> {
   change(trial, { stage: 'drawing', drawn: 0 });
   try {
     const hear = (drawn: number) => change(trial, { drawn });
-    change(trial, { ...(await bench.ask('assay', { entries, draws: 'auto' }, hear)), stage: 'done' });
+    const assayed = await bench.ask('assay', { entries, draws: 'auto' }, hear);
+    if (assay.peek()?.entries === entries) change(trial, { ...assayed, stage: 'done' });
   } catch (error) {
+    if (assay.peek()?.entries !== entries) return;
     change(trial, { stage: error instanceof Stopped ? 'stopped' : 'failed', sentence: sentenceOf(error) });
   }
 }

@@ -12,6 +12,12 @@ export const narrow: ReadonlySignal<boolean> = computed(() => printing.value || 
 
 const tooNarrow = watched('(max-width: 1279.98px)');
 
+/** True on a phone or tablet, where fingers point and a keyboard would cover the page. */
+export const touch: ReadonlySignal<boolean> = watched('(pointer: coarse)');
+
+/** True where the page is as narrow as a phone. */
+export const phone: ReadonlySignal<boolean> = watched('(max-width: 560px)');
+
 /** Lays the page out anew for paper, at once, because the browser takes its picture as soon as the event has been heard. */
 export function followPrinting(): void {
   const set = (now: boolean) => {

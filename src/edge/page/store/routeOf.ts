@@ -2,24 +2,37 @@
 export type Route =
   | { place: 'shelf' }
   | { place: 'inside'; trial: string; cable: string | null }
+  /** `slate`: the filming clock fills the screen. */
+  | { place: 'bench'; trial: string; slate: boolean }
+  /** `at`: the entry up to which is looked back; null for now. */
+  | { place: 'history'; trial: string; at: string | null }
   | { place: 'nowhere'; path: string };
 
-/** The route that an address names. `hash` is `#` and the id of the cable whose sheet is open, or empty. */
+/** The route that an address names. `hash` is `#` and what is open there: a cable's sheet, the slate, an earlier entry. */
 export function routeOf(path: string, hash: string): Route {
   if (path === '/' || path === '/index.html') return { place: 'shelf' };
   const parts = /^\/trial\/([^/]+)(?:\/([^/]*))?\/?$/.exec(path);
   const trial = parts === null ? null : decoded(parts[1] ?? '');
   const place = parts?.[2] ?? '';
-  if (trial === null || (place !== '' && place !== 'inside')) return { place: 'nowhere', path };
-  return { place: 'inside', trial, cable: hash.length > 1 ? decoded(hash.slice(1)) : null };
+  if (trial === null) return { place: 'nowhere', path };
+  const opened = hash.length > 1 ? decoded(hash.slice(1)) : null;
+  if (place === 'bench') return { place, trial, slate: opened === 'slate' };
+  if (place === 'history') return { place, trial, at: opened };
+  if (place !== '' && place !== 'inside') return { place: 'nowhere', path };
+  return { place: 'inside', trial, cable: opened };
 }
 
 /** The address of a route: the inverse of `routeOf`. */
 export function addressOf(route: Route): string {
   if (route.place === 'shelf') return '/';
   if (route.place === 'nowhere') return route.path;
-  const cable = route.cable === null ? '' : `#${encodeURIComponent(route.cable)}`;
-  return `/trial/${encodeURIComponent(route.trial)}/inside${cable}`;
+  const opened = openedIn(route);
+  return `/trial/${encodeURIComponent(route.trial)}/${route.place}${opened === null ? '' : `#${encodeURIComponent(opened)}`}`;
+}
+
+function openedIn(route: Exclude<Route, { place: 'shelf' | 'nowhere' }>): string | null {
+  if (route.place === 'bench') return route.slate ? 'slate' : null;
+  return route.place === 'history' ? route.at : route.cable;
 }
 
 /** Percent-decoding that answers null instead of throwing on a damaged address. */

@@ -1,10 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import type { Findings } from '../../../../findings/schema.ts';
 import { Frame } from '../../parts/frame.tsx';
-import type { PlaceOnRuler } from '../../parts/places.tsx';
-import { type Assay, assay, openTrial } from '../../store/assay.ts';
+import { trialPlaces } from '../../parts/trialPlaces.ts';
+import { type Assay, assay, followTrial } from '../../store/assay.ts';
 import { narrow } from '../../store/media.ts';
-import { addressOf } from '../../store/routeOf.ts';
 import { CableBlocks } from './cableBlocks.tsx';
 import { CableTable } from './cableTable.tsx';
 import { ControlPiece } from './controlPiece.tsx';
@@ -20,9 +19,7 @@ export function Inside({ trial, cable }: { trial: string; cable: string | null }
   useEffect(() => {
     openOnly(cable);
   }, [trial, cable]);
-  useEffect(() => {
-    void openTrial(trial);
-  }, [trial]);
+  useEffect(() => followTrial(trial), [trial]);
   const now = assay.value?.trial === trial ? assay.value : null;
   const findings = now?.findings ?? null;
   useEffect(() => {
@@ -31,7 +28,7 @@ export function Inside({ trial, cable }: { trial: string; cable: string | null }
   return (
     <Frame
       title={findings?.title || trial}
-      places={places(trial, findings)}
+      places={trialPlaces(trial, 'inside')}
       trial={{ title: findings?.title || trial, place: now?.place ?? '' }}
       units
     >
@@ -60,12 +57,13 @@ function Waiting({ now }: { now: Assay | null }) {
   );
 }
 
-function Found({ now, findings }: { now: Assay; findings: Findings }) {
+/** What was found. `past`: by what was known at an earlier moment, so that nothing is computed further or taken away. */
+export function Found({ now, findings, past = false }: { now: Assay; findings: Findings; past?: boolean }) {
   const cables = findings.cables.filter((cable) => cable.role !== 'control');
   const open = openCables.value;
   return (
     <>
-      <h1>{findings.sentence}</h1>
+      {past ? <h2 class="then">{findings.sentence}</h2> : <h1>{findings.sentence}</h1>}
       <ControlPiece findings={findings} />
       {cables.length === 0 ? (
         <p>
@@ -74,9 +72,7 @@ function Found({ now, findings }: { now: Assay; findings: Findings }) {
         </p>
       ) : (
         <>
-          <Sections cables={cables}>
-            <Working now={now} />
-          </Sections>
+          <Sections cables={cables}>{!past && <Working now={now} />}</Sections>
           <h2 class="hidden">Cable by cable</h2>
           {narrow.value ? (
             <CableBlocks findings={findings} cables={cables} readings={now.readings} open={open} />
@@ -87,16 +83,7 @@ function Found({ now, findings }: { now: Assay; findings: Findings }) {
       )}
       <Warnings findings={findings} />
       <HowWeKnow findings={findings} entries={now.entries.length} />
-      <TakeAway now={now} />
+      {!past && <TakeAway now={now} />}
     </>
   );
-}
-
-function places(trial: string, findings: Findings | null): PlaceOnRuler[] {
-  const count = findings?.cables.filter((cable) => cable.role === 'compared').length ?? 0;
-  const state = findings === null ? '' : count === 1 ? '1 cable' : `${count} cables`;
-  return [
-    { name: 'Shelf', href: '/', here: false, state: '' },
-    { name: 'Inside', href: addressOf({ place: 'inside', trial, cable: null }), here: true, state },
-  ];
 }

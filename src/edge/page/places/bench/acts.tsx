@@ -1,0 +1,33 @@
+import { show } from '../../store/bench/dialogs.ts';
+import { later } from '../../store/bench/inHand.ts';
+import { undo } from '../../store/bench/putRight.ts';
+import { lastKept, record } from '../../store/bench/record.ts';
+
+/** Every act of the bench as a button. */
+export function Acts() {
+  return (
+    <fieldset class="acts">
+      <legend class="hidden">Acts</legend>
+      <button type="button" class="button main record" onClick={() => void record()}>
+        Record <span class="key-hint">Enter</span>
+      </button>
+      <button type="button" class="button" onClick={() => show('strike')}>
+        Strike out
+      </button>
+      <button type="button" class="button" onClick={() => show('note')}>
+        Note
+      </button>
+      <button type="button" class="button" onClick={() => show('photo')}>
+        Photo
+      </button>
+      <button type="button" class="button" onClick={later}>
+        Later
+      </button>
+      {lastKept.value !== null && (
+        <button type="button" class="button" onClick={() => void undo()}>
+          Undo {lastKept.value.shown}
+        </button>
+      )}
+    </fieldset>
+  );
+}

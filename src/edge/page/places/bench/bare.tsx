@@ -1,0 +1,27 @@
+import type { Trial } from '../../../../trial/trial.ts';
+import type { Held } from '../../store/journal/journal.ts';
+
+/** The bench while there is nothing to read on it, with what to do about it. */
+export function Bare({ trial, held }: { trial: Trial | null; held: Held | null }) {
+  if (trial === null) {
+    if (held?.link !== 'away') return <h1>Reading the trial.</h1>;
+    return (
+      <>
+        <h1>This trial is not in this browser, and the bench computer does not give it.</h1>
+        <p class="trouble-sentence" role="alert">
+          {held.sentence}
+        </p>
+        <a href="/">Back to the shelf</a>
+      </>
+    );
+  }
+  return (
+    <>
+      <h1>No piece of cable is on record yet.</h1>
+      <p>
+        A reading is taken on a piece that was cut from a cable. Describe the pieces first: rows of specimens.csv,
+        brought in on <a href="/">the shelf</a>, are enough.
+      </p>
+    </>
+  );
+}

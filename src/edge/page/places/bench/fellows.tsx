@@ -1,0 +1,108 @@
+import type { BenchAct, BenchList } from '../../../../findings/nextAct.ts';
+import { figureText } from '../../../../report/figures.ts';
+import { repeatsSpan, repeatsStrip } from '../../../../report/repeatsStrip.ts';
+import { variablesTheme } from '../../../../report/theme.ts';
+import type { Trial } from '../../../../trial/trial.ts';
+import { FigureOf } from '../../parts/figure.tsx';
+import { Picture } from '../../parts/picture.tsx';
+import { unit } from '../../store/bench/field.ts';
+import { takeUp } from '../../store/bench/inHand.ts';
+import { pieceWords, quantityHead, signOf, unitWords } from '../../store/bench/names.ts';
+import { displayStep, type PieceSoFar, pieceSoFar } from '../../store/bench/repeats.ts';
+import { areasSoFar } from '../../store/bench/soFar.ts';
+import { units } from '../../store/units.ts';
+import { One } from './repeats.tsx';
+
+const STRIP = { width: 118, height: 28 };
+
+/** The quantity in hand on every piece so far, and what all readings say so far of this piece's cable. */
+export function Fellows({ trial, act, work }: { trial: Trial; act: BenchAct; work: BenchList }) {
+  const { quantity, specimen } = act.item;
+  const pieces = piecesOf(work, act);
+  const rows = pieces.map((piece) => pieceSoFar(trial, piece, quantity, unit.value));
+  const span = repeatsSpan(
+    rows.map((row) => row.values),
+    displayStep(trial, quantity, unit.value),
+  );
+  const inUnit = unitWords(unit.value);
+  return (
+    <section class="fellows">
+      <h2>
+        {quantityHead(quantity)} so far{inUnit === '' ? '' : `, ${inUnit}`}
+      </h2>
+      <ul>
+        {rows.map((row) => (
+          <Row
+            key={row.specimen}
+            trial={trial}
+            row={row}
+            span={span}
+            quantity={quantity}
+            here={row.specimen === specimen}
+          />
+        ))}
+      </ul>
+      <p class="note">
+        Each line spans {Number(span.toPrecision(2))} {inUnit}, wider where a reading needs it. A ring stands far from
+        its fellows; what is struck through stays on record.
+      </p>
+      <SoFar trial={trial} act={act} />
+    </section>
+  );
+}
+
+/** Pieces that the quantity is read on, in the order of the work; the one in hand in any case. */
+function piecesOf(work: BenchList, act: BenchAct): string[] {
+  const { quantity, specimen } = act.item;
+  const wanted = work.items.filter((item) => item.quantity === quantity).map((item) => item.specimen);
+  return wanted.includes(specimen) ? wanted : [...wanted, specimen];
+}
+
+interface RowProps {
+  trial: Trial;
+  row: PieceSoFar;
+  span: number;
+  quantity: string;
+  here: boolean;
+}
+
+function Row({ trial, row, span, quantity, here }: RowProps) {
+  return (
+    <li class={here ? 'here' : ''}>
+      <button
+        type="button"
+        class="sign"
+        aria-label={`Take up ${pieceWords(trial, row.specimen)}`}
+        onClick={() => takeUp({ specimen: row.specimen, quantity })}
+      >
+        <bdi dir="auto">{signOf(trial, row.specimen)}</bdi>
+      </button>
+      {row.readings.length === 0 ? (
+        <span class="note to-come">to come</span>
+      ) : (
+        <ol>
+          {row.readings.map((reading) => (
+            <One key={reading.reading} reading={reading} />
+          ))}
+        </ol>
+      )}
+      <Picture silent svg={repeatsStrip(row, { ...STRIP, theme: variablesTheme, span })} />
+      <b class="mean">{row.mean}</b>
+    </li>
+  );
+}
+
+/** The metal area of the cable in hand by all readings so far, with its ±. */
+function SoFar({ trial, act }: { trial: Trial; act: BenchAct }) {
+  const area = areasSoFar.value.get(act.item.cable);
+  return (
+    <p class="area-so-far" data-cable={trial.blinding.blind ? undefined : act.item.cable}>
+      <span>Metal in {signOf(trial, act.item.specimen)} so far</span>
+      {area === undefined ? (
+        <span class="note">to come: a mass and a length, or ohms</span>
+      ) : (
+        <FigureOf text={figureText(area, units.value)} unit />
+      )}
+    </p>
+  );
+}

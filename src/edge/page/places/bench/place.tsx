@@ -1,0 +1,44 @@
+import type { BenchAct, BenchList } from '../../../../findings/nextAct.ts';
+import type { Trial } from '../../../../trial/trial.ts';
+import { Acts } from './acts.tsx';
+import { Before } from './before.tsx';
+import { Carried } from './carried.tsx';
+import { Fellows } from './fellows.tsx';
+import { InHand } from './inHand.tsx';
+import { BenchKeypad } from './keypad.tsx';
+import { NextAct } from './nextAct.tsx';
+import { Progress } from './progress.tsx';
+import { ProofShots } from './proofShots.tsx';
+import { QuestionLine } from './questionLine.tsx';
+import { Repeats } from './repeats.tsx';
+import { ThisBench } from './thisBench.tsx';
+import { ValueField } from './valueField.tsx';
+import { WorkList } from './workList.tsx';
+
+/** The bench with a reading in hand: what is left on one side, what was read on the other, the field between them. */
+export function Place({ trial, act, work }: { trial: Trial; act: BenchAct; work: BenchList }) {
+  return (
+    <>
+      <Progress work={work} />
+      <div class="bench">
+        <section class="now" aria-label="The reading in hand">
+          <InHand trial={trial} act={act} />
+          <ValueField act={act} />
+          <Repeats trial={trial} act={act} />
+          <NextAct trial={trial} />
+          <QuestionLine trial={trial} />
+          <Carried act={act} />
+          <Before act={act} />
+          <Acts />
+          <BenchKeypad />
+        </section>
+        <WorkList trial={trial} act={act} work={work} />
+        <Fellows trial={trial} act={act} work={work} />
+      </div>
+      <div class="bench-more">
+        <ProofShots trial={trial} />
+        <ThisBench trial={trial} />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,70 @@
+import { proofShotsOf } from '../../../../findings/plan/proofShots.ts';
+import type { Cable, Trial } from '../../../../trial/trial.ts';
+import { addPhoto } from '../../store/bench/remarks.ts';
+import { announce } from '../../store/bench/said.ts';
+
+/** The photos that a dispute asks for, cable by cable: what is there, and what is missing. */
+export function ProofShots({ trial }: { trial: Trial }) {
+  const cables = trial.cables.filter((cable) => cable.role !== 'control');
+  if (cables.length === 0) return null;
+  const missing = cables.reduce(
+    (sum, { cable }) => sum + proofShotsOf(trial, cable).filter((shot) => shot.notes.length === 0).length,
+    0,
+  );
+  return (
+    <details class="proof-shots">
+      <summary>
+        <h2>Proof shots</h2>
+        <span class="note">{missing === 0 ? 'all there' : missing === 1 ? '1 missing' : `${missing} missing`}</span>
+      </summary>
+      <ul>
+        {cables.map((cable) => (
+          <OfCable key={cable.cable} trial={trial} cable={cable} />
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function OfCable({ trial, cable }: { trial: Trial; cable: Cable }) {
+  const code = trial.specimens.find((piece) => piece.cable === cable.cable && piece.code !== '')?.code ?? '';
+  const name = trial.blinding.blind ? code || 'A cable without a code' : cable.name;
+  return (
+    <li>
+      <b>
+        <bdi dir="auto">{name}</bdi>
+      </b>
+      <ul>
+        {proofShotsOf(trial, cable.cable).map(({ shot, when, notes }) => (
+          <li key={shot}>
+            <span>
+              {shot} <span class="note">{when}</span>
+            </span>
+            {notes.length > 0 ? <span>there</span> : <Take cable={cable.cable} shot={shot} name={name} />}
+          </li>
+        ))}
+      </ul>
+    </li>
+  );
+}
+
+function Take({ cable, shot, name }: { cable: string; shot: string; name: string }) {
+  const take = async (file: File | undefined) => {
+    if (file === undefined) return;
+    await addPhoto({ about: 'cable', which: cable }, file, shot).catch((error: unknown) =>
+      announce(error instanceof Error ? error.message : String(error)),
+    );
+  };
+  return (
+    <label class="link file">
+      Take it
+      <input
+        type="file"
+        accept="image/*"
+        capture="environment"
+        aria-label={`Photo of the ${shot} of ${name}`}
+        onChange={(event) => void take(event.currentTarget.files?.[0])}
+      />
+    </label>
+  );
+}

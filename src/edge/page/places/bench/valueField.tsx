@@ -1,0 +1,81 @@
+import { effect } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import type { BenchAct } from '../../../../findings/nextAct.ts';
+import { chooseTypedUnit, trouble, typed, unit, unitChoices } from '../../store/bench/field.ts';
+import { unitWords } from '../../store/bench/names.ts';
+import { again } from '../../store/bench/record.ts';
+import { touch } from '../../store/media.ts';
+import { FIELD } from './keys.ts';
+
+/** The large field. On a phone the page's own keypad writes into it; a tool that types does so everywhere. */
+export function ValueField({ act }: { act: BenchAct }) {
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    // At once and not with the next picture: a tool that types is faster than that.
+    const follow = effect(() => {
+      const text = typed.value;
+      if (field.current !== null && field.current.value !== text) field.current.value = text;
+    });
+    field.current?.focus({ preventScroll: true });
+    return follow;
+  }, []);
+  const trouble_ = trouble.value;
+  return (
+    <div class={trouble_ === '' ? 'value' : 'value wrong'}>
+      <label for={FIELD}>{repeatWords(act)}</label>
+      <div class="typed-value">
+        <input
+          id={FIELD}
+          ref={field}
+          type="text"
+          inputMode={touch.value ? 'none' : 'decimal'}
+          autocomplete="off"
+          autocapitalize="none"
+          spellcheck={false}
+          enterkeyhint="done"
+          aria-invalid={trouble_ !== ''}
+          aria-describedby={trouble_ === '' ? undefined : 'bench-trouble'}
+          onInput={(event) => {
+            typed.value = event.currentTarget.value;
+            trouble.value = '';
+          }}
+        />
+        <UnitChoice />
+      </div>
+      {trouble_ !== '' && (
+        <p id="bench-trouble" class="trouble">
+          {trouble_}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function UnitChoice() {
+  const choices = unitChoices.value;
+  if (choices.length === 0) return null;
+  const now = unit.value;
+  const listed = choices.some((each) => unitWords(each) === unitWords(now)) ? choices : [now, ...choices];
+  return (
+    <select
+      class="unit"
+      aria-label="Unit of what is typed"
+      value={listed.find((each) => unitWords(each) === unitWords(now))}
+      onChange={(event) => chooseTypedUnit(event.currentTarget.value)}
+    >
+      {listed.map((each) => (
+        <option key={each} value={each}>
+          {unitWords(each)}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+function repeatWords({ item, repeat }: BenchAct): string {
+  const replaced = again.value;
+  if (replaced !== null && replaced.specimen === item.specimen && replaced.quantity === item.quantity)
+    return `In place of ${replaced.shown}`;
+  if (repeat <= item.wanted) return item.wanted === 1 ? 'The one reading' : `Reading ${repeat} of ${item.wanted}`;
+  return item.wanted === 0 ? `Reading ${repeat}` : `Reading ${repeat}, ${item.wanted} were wanted`;
+}

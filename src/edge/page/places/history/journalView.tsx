@@ -1,0 +1,76 @@
+import { useState } from 'preact/hooks';
+import type { Entry } from '../../../../journal/entry.ts';
+import type { Trial } from '../../../../trial/trial.ts';
+import { held } from '../../store/journal/journal.ts';
+import { addressOf } from '../../store/routeOf.ts';
+import { whatWasSaid, whenWords } from './whatWasSaid.ts';
+
+/** Entries that are shown at first, and how many more at each asking. */
+const SHOWN = 100;
+
+/** The journal, the latest first: who, when, on which device, what, why. */
+export function JournalView({ trial, entries }: { trial: Trial; entries: readonly Entry[] }) {
+  const [shown, setShown] = useState(SHOWN);
+  const latest = entries.slice(-shown).reverse();
+  const waits = new Set(held.value?.outbox.unacknowledged);
+  return (
+    <section class="journal">
+      <h2>The journal</h2>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">When</th>
+            <th scope="col">What</th>
+            <th scope="col">Who</th>
+            <th scope="col">Device</th>
+            <th scope="col">Look back</th>
+          </tr>
+        </thead>
+        <tbody>
+          {latest.map((entry) => (
+            <Line key={entry.id} trial={trial} entry={entry} waits={waits.has(entry.id)} />
+          ))}
+        </tbody>
+      </table>
+      {shown < entries.length && (
+        <button type="button" class="button" onClick={() => setShown(shown + SHOWN)}>
+          Show {Math.min(SHOWN, entries.length - shown)} more of {entries.length.toLocaleString('en')}
+        </button>
+      )}
+    </section>
+  );
+}
+
+function Line({ trial, entry, waits }: { trial: Trial; entry: Entry; waits: boolean }) {
+  const { what, detail, why } = whatWasSaid(entry, trial);
+  return (
+    <tr>
+      <td class="when">
+        {whenWords(entry.at)}
+        {waits && <span class="note"> waits here</span>}
+      </td>
+      <td class="said">
+        <b>{what}</b> <bdi dir="auto">{detail}</bdi>
+        {why !== '' && (
+          <span class="why">
+            “<bdi dir="auto">{why}</bdi>”
+          </span>
+        )}
+      </td>
+      <td>
+        <bdi dir="auto">{entry.by || entry.body.by || ''}</bdi>
+      </td>
+      <td>
+        <bdi dir="auto">{entry.device}</bdi>
+      </td>
+      <td>
+        <a
+          href={addressOf({ place: 'history', trial: trial.trial, at: entry.id })}
+          aria-label={`Look back to ${whenWords(entry.at)}, ${what}`}
+        >
+          to here
+        </a>
+      </td>
+    </tr>
+  );
+}

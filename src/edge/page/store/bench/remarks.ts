@@ -1,0 +1,32 @@
+/** Notes and photos, about whatever they are about. */
+import { folded, say } from '../journal/journal.ts';
+import { keepPhoto } from '../journal/photos.ts';
+import { inFootage } from './filming.ts';
+import { freshName } from './record.ts';
+import { announce } from './said.ts';
+
+/** What a note is about. */
+export interface About {
+  about: 'trial' | 'cable' | 'specimen' | 'reading';
+  which: string;
+}
+
+async function keepNote(subject: About, cells: Record<string, string>): Promise<void> {
+  const now = new Date();
+  const row = { note: freshName('n'), about: subject.about, which: subject.which, ...cells };
+  await say('note', { ...row, at: now.toISOString(), ...inFootage(now.getTime()) });
+}
+
+export async function writeNote(subject: About, text: string): Promise<void> {
+  await keepNote(subject, { text });
+  announce('Kept: the note.');
+}
+
+/** Keeps a photo and the note that names it. `shot` says what it proves; empty when nothing. */
+export async function addPhoto(subject: About, file: File, shot: string, text = ''): Promise<void> {
+  const trial = folded.value?.trial;
+  if (trial === undefined) throw new Error('No trial is open.');
+  const photo = await keepPhoto(trial, file);
+  await keepNote(subject, { photo, shot, text });
+  announce('Kept: the photo.');
+}

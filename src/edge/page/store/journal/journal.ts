@@ -1,0 +1,139 @@
+/**
+ * The trial that is open, as this browser holds it. What is said here is written to this browser's own disk first and sent
+ * afterwards; whether the bench computer has it is known only once it has said so.
+ */
+import { computed, signal } from '@preact/signals';
+import type { Entry, EntryKind } from '../../../../journal/entry.ts';
+import { checkEntry } from '../../../../journal/entryCheck.ts';
+import { emptyOutbox, type Outbox, say as sayInto } from '../../../../journal/sync/outbox.ts';
+import { fold } from '../../../../trial/fold.ts';
+import type { Trial } from '../../../../trial/trial.ts';
+import { type Database, openDatabase, readOutbox, writeOutbox } from './database.ts';
+import { deviceName, nextId, noteIds, recorder } from './device.ts';
+import { Exchange, type Link } from './exchange.ts';
+import { photosFor } from './photos.ts';
+
+export interface Held {
+  trial: string;
+  outbox: Outbox;
+  /** False in a browser that keeps nothing: what waits is lost with the page. */
+  keeps: boolean;
+  link: Link;
+  /** What the bench computer, or the lack of it, said last; empty when all is well. */
+  sentence: string;
+  /** True once the bench computer was asked, whatever came of it. */
+  asked: boolean;
+}
+
+export const held = signal<Held | null>(null);
+
+/** What the open journal means; null until something is held. */
+export const folded = computed<Trial | null>(() => {
+  const journal = entries.value;
+  return journal.length === 0 ? null : fold(journal);
+});
+
+/** The entries of the open trial, in order. Changes only when an entry came. */
+export const entries = computed<readonly Entry[]>(() => held.value?.outbox.journal ?? []);
+
+let database: Promise<Database | null> | null = null;
+let exchange: Exchange | null = null;
+let others: BroadcastChannel | null = null;
+let writing: Promise<void> = Promise.resolve();
+
+/** This browser's own store; null where it keeps none. */
+export function ownDatabase(): Promise<Database | null> {
+  database ??= openDatabase().catch(() => null);
+  return database;
+}
+
+/** Opens a trial's journal: what this browser holds at once, then what the bench computer has more. */
+export async function openJournal(trial: string): Promise<void> {
+  if (held.value?.trial === trial) return exchange?.nudge();
+  closeJournal();
+  held.value = { trial, outbox: emptyOutbox(trial), keeps: true, link: 'asking', sentence: '', asked: false };
+  const own = await ownDatabase();
+  const outbox = own === null ? emptyOutbox(trial) : await readOutbox(own, trial).catch(() => emptyOutbox(trial));
+  if (held.value?.trial !== trial || exchange !== null) return;
+  noteIds(outbox.journal);
+  alter({ outbox, keeps: own !== null });
+  hearOtherTabs(trial);
+  exchange = new Exchange({
+    outbox: () => held.value?.outbox ?? emptyOutbox(trial),
+    change: (step) => change(trial, step),
+    sendPhotos: () => photosFor(trial),
+    tell: (link, sentence) => held.value?.trial === trial && alter({ link, sentence, asked: true }),
+  });
+}
+
+/** Lets go of the open journal; what it holds stays in this browser. */
+export function closeJournal(): void {
+  exchange?.stop();
+  others?.close();
+  exchange = null;
+  others = null;
+  held.value = null;
+}
+
+/** There may be news: asks the bench computer now. */
+export function askNow(): void {
+  exchange?.nudge();
+}
+
+/**
+ * Says something: settles with the entry once it is on this browser's disk.
+ *
+ * @throws when the entry is none, or this browser refuses to keep it
+ */
+export async function say(kind: EntryKind, body: Readonly<Record<string, string>>): Promise<Entry> {
+  const now = held.value;
+  if (now === null) throw new Error('No trial is open.');
+  const filled = Object.fromEntries(Object.entries(body).filter(([, cell]) => cell !== ''));
+  const checked = checkEntry({
+    id: nextId(),
+    trial: now.trial,
+    kind,
+    at: new Date().toISOString(),
+    by: recorder.value,
+    device: deviceName(),
+    body: filled,
+  });
+  if (!checked.ok) throw new Error(`Found ${checked.found}; expected ${checked.expected}.`);
+  await change(now.trial, (outbox) => sayInto(outbox, checked.value));
+  others?.postMessage('said');
+  exchange?.nudge();
+  return checked.value;
+}
+
+/** One change after the other: each is on disk before the page shows it. */
+function change(trial: string, step: (now: Outbox) => Outbox): Promise<void> {
+  const done = writing.then(async () => {
+    const now = held.value;
+    if (now?.trial !== trial) return;
+    const next = step(now.outbox);
+    if (next === now.outbox) return;
+    const own = await ownDatabase();
+    if (own !== null) await writeOutbox(own, now.outbox, next);
+    noteIds(next.journal);
+    if (held.value?.trial === trial) alter({ outbox: next });
+  });
+  writing = done.catch(() => {});
+  return done;
+}
+
+function alter(next: Partial<Held>): void {
+  if (held.value !== null) held.value = { ...held.value, ...next };
+}
+
+/** Another tab on the same trial writes to the same disk: takes what it said, which it also sends. */
+function hearOtherTabs(trial: string): void {
+  others = new BroadcastChannel(`cupel ${trial}`);
+  others.addEventListener('message', async () => {
+    const own = await ownDatabase();
+    if (own === null) return;
+    const { journal } = await readOutbox(own, trial);
+    const known = new Set(entries.peek().map(({ id }) => id));
+    const news = journal.filter(({ id }) => !known.has(id));
+    await change(trial, (now) => news.reduce(sayInto, now));
+  });
+}

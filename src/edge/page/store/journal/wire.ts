@@ -1,0 +1,42 @@
+/** The journal's side of talking with the bench computer: send, read on, hear that something came. */
+import type { Entry } from '../../../../journal/entry.ts';
+import { type Answer, ask } from '../api.ts';
+
+export interface Page {
+  entries: Entry[];
+  next: number;
+  /** Name of the store that answered, where it says it. */
+  store?: string;
+}
+
+/** Entries that arrived after a number, as many as one answer holds. */
+export function readOn(trial: string, after: number): Promise<Answer<Page>> {
+  return ask<Page>(`/api/entries?${new URLSearchParams({ trial, after: String(after) })}`);
+}
+
+export interface Accepted {
+  /** Ids that are on the bench computer's disk now. */
+  ids: string[];
+  /** Name of the store that keeps them; empty where it was not said. */
+  store: string;
+}
+
+/** Sends entries. Sending them again changes nothing. */
+export async function send(trial: string, entries: readonly Entry[]): Promise<Answer<Accepted>> {
+  const answer = await ask<{ accepted?: string[]; store?: string }>('/api/entries', {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ trial, entries }),
+  });
+  if (!answer.ok) return answer;
+  return { ok: true, value: { ids: answer.value.accepted ?? [], store: answer.value.store ?? '' } };
+}
+
+/** Hands over a photo under its own hash. */
+export function sendBlob(trial: string, name: string, bytes: Uint8Array<ArrayBuffer>): Promise<Answer<unknown>> {
+  return ask(`/api/blobs/${name}?${new URLSearchParams({ trial })}`, {
+    method: 'PUT',
+    headers: { 'content-type': 'application/octet-stream' },
+    body: bytes,
+  });
+}
