@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { stripVTControlCharacters } from 'node:util';
 import { inProject, stopWith } from './root.mjs';
+import { serviceWorker } from './serviceWorker.mjs';
 import { sourceHash } from './sources.mjs';
 
 const STAMP = inProject('dist', '.stamp');
@@ -23,12 +24,13 @@ export async function buildWhenNeeded({ force = false } = {}) {
   if (trouble) stopWith(`The build did not finish.\n${trouble}`);
 }
 
-/** Builds both parts; answers null, or what stood in the way. */
+/** Builds command line, page and service worker; answers null, or what stood in the way. */
 async function build() {
   const vite = await import('vite');
   try {
     await vite.build(commandLine());
     await vite.build({ configFile: inProject('vite.config.ts'), logLevel: 'silent' });
+    await vite.build(serviceWorker());
     return null;
   } catch (error) {
     return stripVTControlCharacters(error.message);
@@ -36,8 +38,8 @@ async function build() {
 }
 
 function isCurrent(hash) {
-  const built =
-    existsSync(STAMP) && existsSync(inProject('dist', 'cli.js')) && existsSync(inProject('dist', 'page', 'index.html'));
+  const wanted = [['cli.js'], ['page', 'index.html'], ['page', 'sw.js']].map((parts) => inProject('dist', ...parts));
+  const built = existsSync(STAMP) && wanted.every((path) => existsSync(path));
   return built && readFileSync(STAMP, 'utf8') === hash;
 }
 

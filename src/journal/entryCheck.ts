@@ -34,11 +34,24 @@ export type EntryOutcome = { ok: true; value: Entry } | { ok: false; found: stri
 /** Checks something that claims to be an entry; the refusal says which part is wrong and what was expected. */
 export function checkEntry(thing: unknown): EntryOutcome {
   const outcome = EntrySchema.safeParse(thing);
-  if (outcome.success) return { ok: true, value: outcome.data };
+  if (outcome.success) return hasLostColumn(thing) ? LOST_COLUMN : { ok: true, value: outcome.data };
   const issue = outcome.error.issues[0]!;
   const where = issue.path.length === 0 ? 'entry' : issue.path.map(String).join('.');
   const found = partOf(thing, issue.path);
   return { ok: false, where, found: found === undefined ? 'nothing' : shown(found), expected: issue.message };
+}
+
+/** No object takes a value under this name, so a column of that name would be dropped without a word. */
+const NO_COLUMN = '__proto__';
+const LOST_COLUMN: EntryOutcome = {
+  ok: false,
+  where: `body.${NO_COLUMN}`,
+  found: `a column named ${NO_COLUMN}`,
+  expected: 'another name for it',
+};
+
+function hasLostColumn(thing: unknown): boolean {
+  return Object.hasOwn((thing as { body: object }).body, NO_COLUMN);
 }
 
 function partOf(thing: unknown, path: readonly PropertyKey[]): unknown {

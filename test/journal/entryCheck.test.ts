@@ -24,6 +24,8 @@ describe('checkEntry', () => {
     ['a time with an offset', { ...GOOD, at: '2026-10-03T10:00:00+01:00' }, 'at'],
     ['a number in the row', { ...GOOD, body: { cable: 5 } }, 'body.cable'],
     ['a row that is a list', { ...GOOD, body: ['quill'] }, 'body'],
+    ['a column whose name no object keeps', { ...GOOD, body: JSON.parse('{"__proto__":"x"}') }, 'body.__proto__'],
+    ['lists in lists without end', { ...GOOD, id: JSON.parse('['.repeat(50_000) + ']'.repeat(50_000)) }, 'id'],
     ['a NUL', { ...GOOD, body: { cable: 'a\0b' } }, 'body.cable'],
     ['half a character', { ...GOOD, body: { cable: '\ud83d' } }, 'body.cable'],
     ['a novel', { ...GOOD, body: { note: 'x'.repeat(10_001) } }, 'body.note'],
