@@ -8,10 +8,12 @@ import { type Bytes, textOf } from './text.ts';
 /** SQLite reads a negative limit as none. https://www.sqlite.org/lang_select.html, "The LIMIT clause". */
 const NO_LIMIT = -1;
 
-const READ = `SELECT ${READ_COLUMNS} FROM entries WHERE trial = ?`;
-const BY_ID = `${READ} AND id > ? ORDER BY id LIMIT ?`;
-const BY_ARRIVAL = `${READ} AND seq > ? ORDER BY seq LIMIT ?`;
-const OF_KINDS = `${READ} AND kind IN (${LINE_KINDS.map(() => '?').join(', ')}) ORDER BY id`;
+const READ = `SELECT ${READ_COLUMNS} FROM entries`;
+const BY_ID = `${READ} WHERE trial = ? AND id > ? ORDER BY id LIMIT ?`;
+const BY_ARRIVAL = `${READ} WHERE trial = ? AND seq > ? ORDER BY seq LIMIT ?`;
+// Left to itself, SQLite reads the whole journal by id rather than sort the few rows that are wanted.
+const OF_KINDS = `${READ} INDEXED BY entries_by_kind
+  WHERE trial = ? AND kind IN (${LINE_KINDS.map(() => '?').join(', ')}) ORDER BY id`;
 
 export function readEntries(database: Database.Database, trial: string, after = '', limit = NO_LIMIT): Entry[] {
   const rows = database.prepare(BY_ID).all(trial, after, limit) as EntryRow[];
