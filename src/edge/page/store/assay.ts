@@ -101,7 +101,8 @@ async function draw(trial: string, entries: readonly Entry[]): Promise<void> {
 
 /** Changes the open trial's state; an answer for a trial that was left meanwhile changes nothing. */
 function change(trial: string, next: Partial<Assay>): void {
-  const now = assay.value;
+  // Looked at without following it: this is also called from within an effect, which would else set off itself.
+  const now = assay.peek();
   if (now?.trial === trial) assay.value = { ...now, ...next };
 }
 
