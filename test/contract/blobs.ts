@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { LARGEST_BLOB, type Store, StoreRefusal } from '../../src/edge/store/store.ts';
+import { BlobRefusal, LARGEST_BLOB, type Store } from '../../src/edge/store/store.ts';
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 
@@ -53,7 +53,7 @@ export function blobContract(name: string, open: () => Promise<Store>): void {
 
     it('are refused when they are too large, empty, or of a kind that is not taken', async () => {
       for (const unfit of [new Uint8Array(LARGEST_BLOB + 1).fill(65), new Uint8Array(), bytesOf('<svg onload="x">')])
-        await expect(store.putBlob('fen', unfit)).rejects.toThrow(StoreRefusal);
+        await expect(store.putBlob('fen', unfit)).rejects.toThrow(BlobRefusal);
       expect(await store.blobNames('fen')).toEqual([]);
     });
   });

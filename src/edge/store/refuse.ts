@@ -1,7 +1,7 @@
 import type { Entry } from '../../journal/entry.ts';
 import { blobKind, KINDS_TAKEN } from './blobKind.ts';
 import { blobName } from './blobName.ts';
-import { LARGEST_BLOB, StoreRefusal } from './store.ts';
+import { BlobRefusal, LARGEST_BLOB, StoreRefusal } from './store.ts';
 
 /** Throws when an entry names another trial than the one it is appended to. */
 export function refuseStrangers(trial: string, entries: readonly Entry[]): void {
@@ -15,12 +15,12 @@ export function refuseStrangers(trial: string, entries: readonly Entry[]): void 
 /** Throws when a blob is larger than a store takes, or of a kind that none takes. */
 export function refuseUnfitBlob(bytes: Uint8Array): void {
   if (bytes.byteLength > LARGEST_BLOB)
-    throw new StoreRefusal(
+    throw new BlobRefusal(
       `The file has ${Math.ceil(bytes.byteLength / 1e6)} MB and at most ${Math.floor(LARGEST_BLOB / 1e6)} MB are taken; make the picture smaller.`,
     );
-  if (bytes.byteLength === 0) throw new StoreRefusal('The file is empty; nothing was kept.');
+  if (bytes.byteLength === 0) throw new BlobRefusal('The file is empty; nothing was kept.');
   if (blobKind(bytes) === null)
-    throw new StoreRefusal(
+    throw new BlobRefusal(
       `What is in the file is none of the kinds that are kept: ${KINDS_TAKEN}; save it as one of these and add it again.`,
     );
 }

@@ -54,7 +54,7 @@ export interface Store extends DeviceBook {
   /**
    * Keeps a photo or a log and answers its name: the SHA-256 of its content, in hexadecimal.
    *
-   * @throws StoreRefusal when it is too large or none of the kinds that are taken (see `blobKind.ts`).
+   * @throws BlobRefusal when it is too large or none of the kinds that are taken (see `blobKind.ts`).
    */
   putBlob(trial: string, bytes: Uint8Array): Promise<string>;
   getBlob(trial: string, name: string): Promise<Uint8Array | null>;
@@ -75,6 +75,11 @@ export const LARGEST_BLOB = 32 * 1024 * 1024;
 /** What a store refuses, in a sentence for the person. */
 export class StoreRefusal extends Error {
   override name = 'StoreRefusal';
+}
+
+/** A photo or log that no store takes: too large, empty, or of another kind. Sending it again will not help. */
+export class BlobRefusal extends StoreRefusal {
+  override name = 'BlobRefusal';
 }
 
 /** The half of a store that only reads its journals. */
