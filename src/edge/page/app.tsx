@@ -2,6 +2,8 @@ import { Bench } from './places/bench/bench.tsx';
 import { History } from './places/history/history.tsx';
 import { Inside } from './places/inside/inside.tsx';
 import { Nowhere } from './places/nowhere.tsx';
+import { Pair } from './places/pair/pair.tsx';
+import { Phones } from './places/phones/phones.tsx';
 import { Shelf } from './places/shelf/shelf.tsx';
 import { route } from './store/route.ts';
 
@@ -9,6 +11,8 @@ import { route } from './store/route.ts';
 export function App() {
   const now = route.value;
   if (now.place === 'shelf') return <Shelf />;
+  if (now.place === 'phones') return <Phones />;
+  if (now.place === 'pair') return <Pair code={now.code} />;
   if (now.place === 'inside') return <Inside key={now.trial} trial={now.trial} cable={now.cable} />;
   if (now.place === 'bench') return <Bench key={now.trial} trial={now.trial} slate={now.slate} />;
   if (now.place === 'history') return <History key={now.trial} trial={now.trial} at={now.at} />;

@@ -12,6 +12,7 @@ import './styles/bench.css';
 import './styles/keypad.css';
 import './styles/dialog.css';
 import './styles/history.css';
+import './styles/phones.css';
 import './styles/print.css';
 import { render } from 'preact';
 import { App } from './app.tsx';

@@ -18,7 +18,7 @@ const CONTENT_TYPES: Readonly<Record<string, string>> = {
 };
 
 /** Addresses that the page itself shows places for: they all get the one HTML file. */
-const PLACES = /^\/($|trial\/|pair$)/;
+const PLACES = /^\/($|trial\/|(pair|phones)$)/;
 
 /** Hands out the built page from `folder`: its files by name, and its one HTML file at every place it has. */
 export function pageFiles(folder: string): Handler {

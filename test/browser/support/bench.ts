@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { demoFolder, pageFolder, projectRoot } from '../../../src/edge/files/projectRoot.ts';
 import { readFolder } from '../../../src/edge/files/readFolder.ts';
-import { benchApp } from '../../../src/edge/server/app.ts';
+import { type BenchParts, benchApp } from '../../../src/edge/server/app.ts';
 import { listen } from '../../../src/edge/server/listen.ts';
 import { openMemoryStore } from '../../../src/edge/store/memory/open.ts';
 import type { Store } from '../../../src/edge/store/store.ts';
@@ -50,7 +50,14 @@ export interface Opened {
 }
 
 /** Builds the page when its sources changed, serves it over a forgetful store, and starts the browser. */
-export async function startBench({ demo = true }: { demo?: boolean } = {}): Promise<Bench> {
+export async function startBench({
+  demo = true,
+  parts = () => ({}),
+}: {
+  demo?: boolean;
+  /** What else the server is made of; it is given the port once there is one. */
+  parts?: (port: () => number) => Partial<BenchParts>;
+} = {}): Promise<Bench> {
   execFileSync(process.execPath, [join(projectRoot(), 'scripts', 'build.mjs')], { stdio: 'inherit' });
   const store = openMemoryStore();
   if (demo) {
@@ -58,7 +65,7 @@ export async function startBench({ demo = true }: { demo?: boolean } = {}): Prom
     await store.append(read.trial, read.entries);
   }
   let port = 0;
-  const server = await listen(benchApp({ store, pageFolder: pageFolder(), port: () => port }), 0);
+  const server = await listen(benchApp({ store, pageFolder: pageFolder(), port: () => port, ...parts(() => port) }), 0);
   port = server.port;
   const browser = await chromium.launch({ executablePath: browserPath(), args: BROWSER_ARGUMENTS });
   return {

@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import type { Entry } from '../../../journal/entry.ts';
 
 /** One line of the shelf, as the bench computer tells it. */
@@ -47,6 +48,19 @@ export function sendEntries(
 /** Where a device that was let in keeps its token. */
 const TOKEN = 'cupel.token';
 
+/** True once the bench computer said that it does not know this device, or not any more. */
+export const turnedAway = signal(false);
+
+/** Keeps the token for next time. False in a browser that keeps nothing. */
+export function keepToken(token: string): boolean {
+  try {
+    localStorage.setItem(TOKEN, token);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 /** A request with this device's token, where it has one; at the bench computer itself none is needed. */
 export function withToken(init: RequestInit = {}): RequestInit {
   const token = storedToken();
@@ -71,6 +85,7 @@ export async function ask<T>(path: string, init?: RequestInit): Promise<Answer<T
       sentence: 'The bench computer does not answer. Start Cupel again on it, then load this page again.',
     };
   }
+  if (response.status === 401) turnedAway.value = true;
   const body: unknown = await response.json().catch(() => null);
   if (response.ok && body !== null) return { ok: true, value: body as T };
   return { ok: false, sentence: refusalSentence(body, response.status) };

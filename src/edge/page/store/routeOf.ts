@@ -1,6 +1,10 @@
 /** Where in the page somebody is. The address bar holds all of it, so that back, reload and a sent link work. */
 export type Route =
   | { place: 'shelf' }
+  /** Adding phones, at the bench computer. */
+  | { place: 'phones' }
+  /** Adding this phone; `code` as it stood in the address, or empty. */
+  | { place: 'pair'; code: string }
   | { place: 'inside'; trial: string; cable: string | null }
   /** `slate`: the filming clock fills the screen. */
   | { place: 'bench'; trial: string; slate: boolean }
@@ -11,6 +15,8 @@ export type Route =
 /** The route that an address names. `hash` is `#` and what is open there: a cable's sheet, the slate, an earlier entry. */
 export function routeOf(path: string, hash: string): Route {
   if (path === '/' || path === '/index.html') return { place: 'shelf' };
+  if (path === '/phones') return { place: 'phones' };
+  if (path === '/pair') return { place: 'pair', code: decoded(hash.slice(1)) ?? '' };
   const parts = /^\/trial\/([^/]+)(?:\/([^/]*))?\/?$/.exec(path);
   const trial = parts === null ? null : decoded(parts[1] ?? '');
   const place = parts?.[2] ?? '';
@@ -25,12 +31,14 @@ export function routeOf(path: string, hash: string): Route {
 /** The address of a route: the inverse of `routeOf`. */
 export function addressOf(route: Route): string {
   if (route.place === 'shelf') return '/';
+  if (route.place === 'phones') return '/phones';
+  if (route.place === 'pair') return `/pair${route.code === '' ? '' : `#${encodeURIComponent(route.code)}`}`;
   if (route.place === 'nowhere') return route.path;
   const opened = openedIn(route);
   return `/trial/${encodeURIComponent(route.trial)}/${route.place}${opened === null ? '' : `#${encodeURIComponent(opened)}`}`;
 }
 
-function openedIn(route: Exclude<Route, { place: 'shelf' | 'nowhere' }>): string | null {
+function openedIn(route: Exclude<Route, { place: 'shelf' | 'phones' | 'pair' | 'nowhere' }>): string | null {
   if (route.place === 'bench') return route.slate ? 'slate' : null;
   return route.place === 'history' ? route.at : route.cable;
 }

@@ -3,6 +3,7 @@ import { numberWordFirst } from '../../../../report/words/numberWords.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { loadShelf, shelf } from '../../store/shelf.ts';
 import { BringIn } from './bringIn.tsx';
+import { AddPhone, NotKnownHere } from './otherDevices.tsx';
 import { SixFields } from './sixFields.tsx';
 import { TrialList } from './trialList.tsx';
 
@@ -14,9 +15,11 @@ export function Shelf() {
   return (
     <Frame title="Shelf" places={[{ name: 'Shelf', href: '/', here: true, state: '' }]} units>
       <h1>{sentence()}</h1>
+      <NotKnownHere />
       <TrialList />
       <SixFields />
       <BringIn />
+      <AddPhone />
     </Frame>
   );
 }
