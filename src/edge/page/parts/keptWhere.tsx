@@ -1,5 +1,5 @@
 import { held } from '../store/journal/journal.ts';
-import { touch } from '../store/media.ts';
+import { phone, touch } from '../store/media.ts';
 
 /** Where the entries of the open trial are: never says that one is on the bench computer before the bench computer has. */
 export function KeptWhere() {
@@ -22,7 +22,7 @@ function wordsFor(waits: number, all: number, link: 'asking' | 'joined' | 'away'
   if (link === 'away') return 'The bench computer is out of reach';
   if (link === 'asking') return `${all.toLocaleString('en')} entries ${here}`;
   if (all === 1) return 'The one entry is on the bench computer';
-  return `All ${all.toLocaleString('en')} entries are on the bench computer`;
+  return `All ${all.toLocaleString('en')}${phone.value ? '' : ' entries'} are on the bench computer`;
 }
 
 /** Without a network, a page that came over plain http cannot be loaded again; and some browsers keep nothing at all. */

@@ -18,6 +18,9 @@ export const touch: ReadonlySignal<boolean> = watched('(pointer: coarse)');
 /** True where the page is as narrow as a phone. */
 export const phone: ReadonlySignal<boolean> = watched('(max-width: 560px)');
 
+/** True where the page's own keypad is wanted. */
+export const handheld: ReadonlySignal<boolean> = computed(() => touch.value || phone.value);
+
 /** Lays the page out anew for paper, at once, because the browser takes its picture as soon as the event has been heard. */
 export function followPrinting(): void {
   const set = (now: boolean) => {

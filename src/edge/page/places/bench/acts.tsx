@@ -2,15 +2,18 @@ import { show } from '../../store/bench/dialogs.ts';
 import { later } from '../../store/bench/inHand.ts';
 import { undo } from '../../store/bench/putRight.ts';
 import { lastKept, record } from '../../store/bench/record.ts';
+import { handheld } from '../../store/media.ts';
 
-/** Every act of the bench as a button. */
+/** Every act of the bench as a button; on a phone the keypad has the one that records. */
 export function Acts() {
   return (
     <fieldset class="acts">
       <legend class="hidden">Acts</legend>
-      <button type="button" class="button main record" onClick={() => void record()}>
-        Record <span class="key-hint">Enter</span>
-      </button>
+      {!handheld.value && (
+        <button type="button" class="button main record" onClick={() => void record()}>
+          Record <span class="key-hint">Enter</span>
+        </button>
+      )}
       <button type="button" class="button" onClick={() => show('strike')}>
         Strike out
       </button>
@@ -25,7 +28,7 @@ export function Acts() {
       </button>
       {lastKept.value !== null && (
         <button type="button" class="button" onClick={() => void undo()}>
-          Undo {lastKept.value.shown}
+          Undo{handheld.value ? '' : ` ${lastKept.value.shown}`}
         </button>
       )}
     </fieldset>

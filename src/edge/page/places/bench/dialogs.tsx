@@ -12,6 +12,8 @@ import { StrikeDialog } from './strikeDialog.tsx';
 
 /** Closes what stands open and gives the field back to whoever types. */
 export function backToField(): void {
+  // What lies behind an open dialog takes no focus.
+  document.querySelector<HTMLDialogElement>('dialog[open]')?.close();
   closeDialog();
   document.getElementById(FIELD)?.focus();
 }

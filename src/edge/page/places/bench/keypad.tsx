@@ -2,41 +2,45 @@ import type { ComponentChildren } from 'preact';
 import { clearField, eraseLast, nextUnit, typed, typeInto, unit, unitChoices } from '../../store/bench/field.ts';
 import { unitWords } from '../../store/bench/names.ts';
 import { record } from '../../store/bench/record.ts';
+import { Acts } from './acts.tsx';
 
 /** The phone's keys. They take no focus, so that a tool or pedal that types still writes into the field. */
 export function BenchKeypad() {
   return (
-    <fieldset class="keypad">
-      <legend class="hidden">Keypad</legend>
-      <Digits of="789" />
-      <Key name="Erase" act={typed.value === '' ? clearField : eraseLast} small>
-        Erase
-      </Key>
-      <Digits of="456" />
-      {unitChoices.value.length > 0 ? (
-        <Key name={`Unit ${unitWords(unit.value)}, change`} act={nextUnit} small>
-          {unitWords(unit.value)}
-          <span>change unit</span>
+    <div class="keypad">
+      <Acts />
+      <fieldset class="keys">
+        <legend class="hidden">Keypad</legend>
+        <Digits of="789" />
+        <Key name="Erase" act={typed.value === '' ? clearField : eraseLast} small>
+          Erase
         </Key>
-      ) : (
-        <Key name="Minus" act={() => typeInto('-')}>
-          −
+        <Digits of="456" />
+        {unitChoices.value.length > 0 ? (
+          <Key name={`Unit ${unitWords(unit.value)}, change`} act={nextUnit} small>
+            {unitWords(unit.value)}
+            <span>change unit</span>
+          </Key>
+        ) : (
+          <Key name="Minus" act={() => typeInto('-')}>
+            −
+          </Key>
+        )}
+        <Digits of="123" />
+        <Key name="Record" act={() => void record()} tall>
+          Record
+          <span>Enter</span>
         </Key>
-      )}
-      <Digits of="123" />
-      <Key name="Record" act={() => void record()} tall>
-        Record
-        <span>Enter</span>
-      </Key>
-      <Key name="Point" act={() => typeInto('.')}>
-        .<span>or comma</span>
-      </Key>
-      <Digits of="0" />
-      <Key name="Fraction" act={() => typeInto(partOfFraction(typed.value))} small>
-        a b/c
-        <span>fraction</span>
-      </Key>
-    </fieldset>
+        <Key name="Point" act={() => typeInto('.')}>
+          .<span>or comma</span>
+        </Key>
+        <Digits of="0" />
+        <Key name="Fraction" act={() => typeInto(partOfFraction(typed.value))} small>
+          a b/c
+          <span>fraction</span>
+        </Key>
+      </fieldset>
+    </div>
   );
 }
 

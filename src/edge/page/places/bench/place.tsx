@@ -1,5 +1,6 @@
 import type { BenchAct, BenchList } from '../../../../findings/nextAct.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { handheld } from '../../store/media.ts';
 import { Acts } from './acts.tsx';
 import { Before } from './before.tsx';
 import { Carried } from './carried.tsx';
@@ -24,13 +25,13 @@ export function Place({ trial, act, work }: { trial: Trial; act: BenchAct; work:
         <section class="now" aria-label="The reading in hand">
           <InHand trial={trial} act={act} />
           <ValueField act={act} />
+          {!handheld.value && <Acts />}
           <Repeats trial={trial} act={act} />
           <NextAct trial={trial} />
           <QuestionLine trial={trial} />
           <Carried act={act} />
           <Before act={act} />
-          <Acts />
-          <BenchKeypad />
+          {handheld.value && <BenchKeypad />}
         </section>
         <WorkList trial={trial} act={act} work={work} />
         <Fellows trial={trial} act={act} work={work} />

@@ -71,6 +71,7 @@ function Text({ id, label, hint, value, onType }: TextProps) {
       <label for={`bench-${id}`}>{label}</label>
       <input
         id={`bench-${id}`}
+        class="wide"
         type="text"
         value={value}
         autocomplete="off"

@@ -46,6 +46,7 @@ export function LookBack({ trial, entries, at }: LookBackProps) {
         <input
           id="look-back-moment"
           type="datetime-local"
+          class="wide"
           value={localMoment(idTime(entry.id))}
           onChange={(event) => {
             const moment = new Date(event.currentTarget.value).getTime();

@@ -67,7 +67,7 @@ export function whatWasSaid({ kind, body }: Entry, trial: Trial): Said {
     case 'evidence':
       return said(
         hidden(
-          [cell('maker'), cell('model'), cell('cable'), cell('look'), cell('seen')]
+          [cell('maker'), cell('model'), cell('cable'), cell('look').replaceAll('_', ' '), cell('seen')]
             .filter((part) => part !== '')
             .join(', '),
         ),

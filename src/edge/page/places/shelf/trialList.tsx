@@ -19,24 +19,37 @@ export function TrialList() {
   }
   if (now.trials.length === 0) return null;
   return (
-    <table class="trials">
-      <thead>
-        <tr>
-          <th scope="col">Trial</th>
-          <th scope="col">Where</th>
-          <th scope="col" class="number">
-            Cables
-          </th>
-          <th scope="col" class="number">
-            Entries
-          </th>
-          <th scope="col" class="number">
-            Opened
-          </th>
-        </tr>
-      </thead>
-      <tbody>{[...now.trials].sort(latestFirst).map(Line)}</tbody>
-    </table>
+    <>
+      {now.sentence !== '' && (
+        <div class="trouble-sentence" role="alert">
+          <p>
+            {now.sentence} Below is the shelf as this browser saw it last; a trial that was opened here opens all the
+            same.
+          </p>
+          <button type="button" class="link" onClick={() => void loadShelf()}>
+            Ask again
+          </button>
+        </div>
+      )}
+      <table class="trials">
+        <thead>
+          <tr>
+            <th scope="col">Trial</th>
+            <th scope="col">Where</th>
+            <th scope="col" class="number">
+              Cables
+            </th>
+            <th scope="col" class="number">
+              Entries
+            </th>
+            <th scope="col" class="number">
+              Opened
+            </th>
+          </tr>
+        </thead>
+        <tbody>{[...now.trials].sort(latestFirst).map(Line)}</tbody>
+      </table>
+    </>
   );
 }
 

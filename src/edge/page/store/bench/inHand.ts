@@ -30,13 +30,23 @@ export const actsLeft = computed<BenchAct[]>(() => {
   return [...acts.filter((act) => !isLate(act)), ...acts.filter(isLate)];
 });
 
-/** The reading to take now; null when there is no piece to take one on. */
+/** The reading to take now; null when there is no piece to take one on. With nothing left, one more of the last. */
 export const inHand = computed<BenchAct | null>(() => {
-  const pick = chosen.value;
-  if (pick === null) return actsLeft.value[0] ?? null;
+  const next = actsLeft.value[0];
+  if (chosen.value === null && next !== undefined) return next;
+  const pick = chosen.value ?? lastWanted();
+  if (pick === null) return null;
   const item = benchWork.value?.items.find((each) => keyOf(each) === keyOf(pick)) ?? unplanned(pick);
   return item && { item, repeat: takenOf(pick) + 1 };
 });
+
+/** What is taken up when nothing is left: the last of the plan, or the mass of the first piece where there is no plan. */
+function lastWanted(): Chosen | null {
+  const last = benchWork.value?.items.at(-1);
+  if (last !== undefined) return last;
+  const piece = folded.value?.specimens[0];
+  return piece === undefined ? null : { specimen: piece.specimen, quantity: 'specimen_mass' };
+}
 
 /** The reading after the one in hand. */
 export const afterThis = computed<BenchAct | null>(() => neighbour(1));
@@ -110,7 +120,9 @@ export function later(): void {
  */
 export function goOnFrom(act: BenchAct): void {
   if (act.item.left === 0) return;
-  chosen.value = pickOf(afterThis.value);
+  const next = afterThis.value;
+  const isLast = next === null && actsLeft.value.length <= 1;
+  chosen.value = isLast ? pickOf(act) : pickOf(next);
 }
 
 /** Begins anew with the first reading left, as when another trial is opened. */
