@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { Hono } from 'hono';
 import { blobKind } from '../store/blobKind.ts';
-import { LARGEST_BLOB, type Store, StoreRefusal } from '../store/store.ts';
+import { BlobRefusal, LARGEST_BLOB, type Store } from '../store/store.ts';
 import { mayOnly } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { atMost } from './bodySize.ts';
@@ -52,7 +52,7 @@ export function blobsApi(store: Store): Hono<BenchEnv> {
     try {
       await store.putBlob(trial, bytes);
     } catch (error) {
-      if (!(error instanceof StoreRefusal)) throw error;
+      if (!(error instanceof BlobRefusal)) throw error;
       return refuse(c, 415, {
         found: error.message,
         expected: 'a photo or a plain text log',

@@ -8,11 +8,22 @@ describe('routeOf', () => {
     ['/trial/club', '', { place: 'inside', trial: 'club', cable: null }],
     ['/trial/club/inside', '#quill', { place: 'inside', trial: 'club', cable: 'quill' }],
     ['/trial/a%2Fb/inside/', '', { place: 'inside', trial: 'a/b', cable: null }],
-    ['/trial/club/bench', '', { place: 'nowhere', path: '/trial/club/bench' }],
+    ['/trial/club/bench', '', { place: 'bench', trial: 'club', slate: false }],
+    ['/trial/club/kitchen', '', { place: 'nowhere', path: '/trial/club/kitchen' }],
     ['/trial/%E0%A4%A/inside', '', { place: 'nowhere', path: '/trial/%E0%A4%A/inside' }],
+    ['/phones', '', { place: 'phones' }],
+    ['/pair', '', { place: 'pair', code: '' }],
+    ['/pair', '#K7M3QX', { place: 'pair', code: 'K7M3QX' }],
+    ['/pair', '#%E0%A4%A', { place: 'pair', code: '' }],
     ['/elsewhere', '', { place: 'nowhere', path: '/elsewhere' }],
   ])('reads %s%s', (path, hash, route) => {
     expect(routeOf(path, hash)).toEqual(route);
+  });
+
+  it('leads back to where phones are added', () => {
+    expect(addressOf({ place: 'phones' })).toBe('/phones');
+    expect(addressOf({ place: 'pair', code: '' })).toBe('/pair');
+    expect(addressOf({ place: 'pair', code: 'K7M3QX' })).toBe('/pair#K7M3QX');
   });
 
   it('leads back to the same place, whatever trial and cable are called', () => {
