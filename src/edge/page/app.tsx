@@ -4,6 +4,7 @@ import { Inside } from './places/inside/inside.tsx';
 import { Nowhere } from './places/nowhere.tsx';
 import { Pair } from './places/pair/pair.tsx';
 import { Phones } from './places/phones/phones.tsx';
+import { Plan } from './places/plan/plan.tsx';
 import { Shelf } from './places/shelf/shelf.tsx';
 import { route } from './store/route.ts';
 
@@ -14,7 +15,9 @@ export function App() {
   if (now.place === 'phones') return <Phones />;
   if (now.place === 'pair') return <Pair code={now.code} />;
   if (now.place === 'inside') return <Inside key={now.trial} trial={now.trial} cable={now.cable} />;
-  if (now.place === 'bench') return <Bench key={now.trial} trial={now.trial} slate={now.slate} />;
+  if (now.place === 'plan') return <Plan key={now.trial} trial={now.trial} sheet={now.sheet} />;
+  if (now.place === 'bench')
+    return <Bench key={now.trial} trial={now.trial} slate={now.slate} specimen={now.specimen} />;
   if (now.place === 'history') return <History key={now.trial} trial={now.trial} at={now.at} />;
   return <Nowhere path={now.path} />;
 }

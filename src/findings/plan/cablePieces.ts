@@ -13,6 +13,8 @@ export interface PlannedPiece {
   kind: PieceKind | '';
   /** m; null for the whole bought length. */
   length: number | null;
+  /** Length that the plan gives it now, m: another one than `length` where settings changed since; null when it gives none. */
+  planned: number | null;
   /** Name of the piece that it is cut from; null for the whole. */
   cutFrom: string | null;
   taken: string;
@@ -90,6 +92,7 @@ const recorded = (s: Specimen): PlannedPiece => ({
   cable: s.cable,
   kind: s.kind,
   length: s.cutLength,
+  planned: null,
   cutFrom: s.cutFrom,
   taken: s.row.taken_from ?? '',
   why: '',
@@ -113,7 +116,7 @@ export function piecesOf(
   const taken = new Set(names);
   const pieces = list.pieces.map((piece): PlannedPiece => {
     const there = own.filter((s) => s.kind === piece.kind)[piece.number - 1];
-    if (there) return { ...recorded(there), why: piece.why };
+    if (there) return { ...recorded(there), planned: piece.length, why: piece.why };
     const specimen = nameOf(cable, piece.kind, piece.number, taken);
     taken.add(specimen);
     return {
@@ -121,6 +124,7 @@ export function piecesOf(
       cable,
       kind: piece.kind,
       length: piece.length,
+      planned: piece.length,
       cutFrom: null,
       taken: piece.taken ?? '',
       why: piece.why,

@@ -77,7 +77,9 @@ export function planPowers(
       size: text,
       cables: group.map((c) => c.cable),
       power: powerOfPlan(size, work, o),
-      smallest: withSmallest ? smallestPlan({ ...o, size, wholeLength, strands, tools, cables: group.length, onTry }) : null,
+      smallest: withSmallest
+        ? smallestPlan({ ...o, size, wholeLength, strands, tools, cables: group.length, onTry })
+        : null,
     };
   });
 }

@@ -13,6 +13,7 @@ export function trialPlaces(trial: string, here: Route['place']): PlaceOnRuler[]
   });
   return [
     at('Shelf', { place: 'shelf' }),
+    at('Plan', { place: 'plan', trial, sheet: null }),
     at('Bench', { place: 'bench', trial, slate: false }, benchState()),
     at('Inside', { place: 'inside', trial, cable: null }, insideState()),
     at('History', { place: 'history', trial, at: null }),

@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import { addressOf, type Route, routeOf } from './routeOf.ts';
 
 /** The place that the address bar names now. */
-export const route = signal<Route>(routeOf(location.pathname, location.hash));
+export const route = signal<Route>(routeOf(location.pathname, location.hash, location.search));
 
 /** Goes to a place and puts it in the browser's history. */
 export function goTo(next: Route): void {
@@ -21,7 +21,7 @@ export function noteOpenCable(cable: string | null): void {
 /** Follows the back button, and turns plain clicks on the page's own links into changes of place. */
 export function followLinks(): void {
   const read = () => {
-    route.value = routeOf(location.pathname, location.hash);
+    route.value = routeOf(location.pathname, location.hash, location.search);
   };
   addEventListener('popstate', read);
   document.addEventListener('click', (event) => {
@@ -38,6 +38,6 @@ export function followLinks(): void {
     if (link === null || link.target !== '' || link.hasAttribute('download') || link.origin !== location.origin) return;
     if (link.pathname === location.pathname && link.hash !== '') return;
     event.preventDefault();
-    goTo(routeOf(link.pathname, link.hash));
+    goTo(routeOf(link.pathname, link.hash, link.search));
   });
 }

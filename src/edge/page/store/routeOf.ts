@@ -1,3 +1,5 @@
+import type { SheetKind } from '../worker/jobs.ts';
+
 /** Where in the page somebody is. The address bar holds all of it, so that back, reload and a sent link work. */
 export type Route =
   | { place: 'shelf' }
@@ -6,14 +8,16 @@ export type Route =
   /** Adding this phone; `code` as it stood in the address, or empty. */
   | { place: 'pair'; code: string }
   | { place: 'inside'; trial: string; cable: string | null }
-  /** `slate`: the filming clock fills the screen. */
-  | { place: 'bench'; trial: string; slate: boolean }
+  /** `sheet`: what is shown as it will be printed; null for the plan itself. */
+  | { place: 'plan'; trial: string; sheet: SheetKind | null }
+  /** `slate`: the filming clock fills the screen. `specimen`: code or name of a piece to take up, as a label's QR has it. */
+  | { place: 'bench'; trial: string; slate: boolean; specimen?: string }
   /** `at`: the entry up to which is looked back; null for now. */
   | { place: 'history'; trial: string; at: string | null }
   | { place: 'nowhere'; path: string };
 
 /** The route that an address names. `hash` is `#` and what is open there: a cable's sheet, the slate, an earlier entry. */
-export function routeOf(path: string, hash: string): Route {
+export function routeOf(path: string, hash: string, search = ''): Route {
   if (path === '/' || path === '/index.html') return { place: 'shelf' };
   if (path === '/phones') return { place: 'phones' };
   if (path === '/pair') return { place: 'pair', code: decoded(hash.slice(1)) ?? '' };
@@ -22,10 +26,16 @@ export function routeOf(path: string, hash: string): Route {
   const place = parts?.[2] ?? '';
   if (trial === null) return { place: 'nowhere', path };
   const opened = hash.length > 1 ? decoded(hash.slice(1)) : null;
-  if (place === 'bench') return { place, trial, slate: opened === 'slate' };
+  if (place === 'plan') return { place, trial, sheet: SHEETS.find((sheet) => sheet === opened) ?? null };
+  if (place === 'bench') return { place, trial, slate: opened === 'slate', ...pieceIn(search) };
   if (place === 'history') return { place, trial, at: opened };
   if (place !== '' && place !== 'inside') return { place: 'nowhere', path };
   return { place: 'inside', trial, cable: opened };
+}
+
+function pieceIn(search: string): { specimen?: string } {
+  const specimen = new URLSearchParams(search).get('specimen') ?? '';
+  return specimen === '' ? {} : { specimen };
 }
 
 /** The address of a route: the inverse of `routeOf`. */
@@ -35,11 +45,16 @@ export function addressOf(route: Route): string {
   if (route.place === 'pair') return `/pair${route.code === '' ? '' : `#${encodeURIComponent(route.code)}`}`;
   if (route.place === 'nowhere') return route.path;
   const opened = openedIn(route);
-  return `/trial/${encodeURIComponent(route.trial)}/${route.place}${opened === null ? '' : `#${encodeURIComponent(opened)}`}`;
+  const piece =
+    route.place === 'bench' && route.specimen ? `?${new URLSearchParams({ specimen: route.specimen })}` : '';
+  return `/trial/${encodeURIComponent(route.trial)}/${route.place}${piece}${opened === null ? '' : `#${encodeURIComponent(opened)}`}`;
 }
+
+const SHEETS: readonly SheetKind[] = ['labels', 'flags', 'cut-list'];
 
 function openedIn(route: Exclude<Route, { place: 'shelf' | 'phones' | 'pair' | 'nowhere' }>): string | null {
   if (route.place === 'bench') return route.slate ? 'slate' : null;
+  if (route.place === 'plan') return route.sheet;
   return route.place === 'history' ? route.at : route.cable;
 }
 

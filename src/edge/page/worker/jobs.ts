@@ -1,5 +1,8 @@
-import type { Findings } from '../../../findings/schema.ts';
+import type { TrialPlan } from '../../../findings/plan.ts';
+import type { Findings, Measured } from '../../../findings/schema.ts';
+import type { StarterAnswers } from '../../../findings/starter.ts';
 import type { Entry } from '../../../journal/entry.ts';
+import type { Paper } from '../../../report/labels/paper.ts';
 import type { Refusal } from '../../../report/package/refusal.ts';
 import type { Reading } from '../../../trial/trial.ts';
 
@@ -25,6 +28,9 @@ export interface Assayed {
   readings: Reading[];
 }
 
+/** What a plan prints. */
+export type SheetKind = 'labels' | 'flags' | 'cut-list';
+
 /** Everything the worker can be asked, with what it answers. All computing happens there, so the page never stalls. */
 export interface Jobs {
   /** Entries to findings: closed form with `draws` 0, held against random draws with 'auto'. */
@@ -36,6 +42,20 @@ export interface Jobs {
   read: {
     ask: { files: readonly BroughtFile[]; name: string; keepGood: boolean; now: string; shelf: readonly Entry[] };
     answer: PackageRead;
+  };
+  /** Entries that are new since the last time to the metal area of each cable. */
+  soFar: { ask: { fresh: boolean; news: readonly Entry[] }; answer: { cable: string; area: Measured }[] };
+  /** What a first trial is asked, and who says it, to the entries that make the trial. */
+  start: {
+    ask: { answers: StarterAnswers; trial: string; at: string; by: string; device: string };
+    answer: Entry[];
+  };
+  /** Entries to the plan of their trial; `draws` imagined cables say what it would show, 0 leaves that out. */
+  plan: { ask: { entries: readonly Entry[]; draws: number; withSmallest: boolean }; answer: TrialPlan };
+  /** Entries to sheets for the printer, an SVG each. `linkTo` is what a code is put behind for its QR; null for none. */
+  sheets: {
+    ask: { entries: readonly Entry[]; what: SheetKind; paper: Paper; blind: boolean; linkTo: string | null };
+    answer: string[];
   };
   /** Entries to the bytes of a .zip that anyone can read and compute again. */
   pack: { ask: { entries: readonly Entry[]; findings: Findings | null }; answer: Uint8Array };

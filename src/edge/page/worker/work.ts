@@ -2,7 +2,11 @@
 import { assayJob } from './assayJob.ts';
 import type { Answered, Asked } from './jobs.ts';
 import { packJob } from './packJob.ts';
+import { planJob } from './planJob.ts';
 import { readJob } from './readJob.ts';
+import { sheetsJob } from './sheetsJob.ts';
+import { soFarJob } from './soFarJob.ts';
+import { startJob } from './startJob.ts';
 
 const post = (answered: Answered) => postMessage(answered);
 
@@ -21,6 +25,14 @@ function done(asked: Asked) {
       return assayJob(asked.ask, (drawn) => post({ number: asked.number, drawn }));
     case 'read':
       return readJob(asked.ask);
+    case 'soFar':
+      return soFarJob(asked.ask);
+    case 'start':
+      return startJob(asked.ask);
+    case 'plan':
+      return planJob(asked.ask, (drawn) => post({ number: asked.number, drawn }));
+    case 'sheets':
+      return sheetsJob(asked.ask);
     case 'pack':
       return packJob(asked.ask);
   }

@@ -3,6 +3,7 @@ import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { clearField } from '../../store/bench/field.ts';
 import { beginAnew, inHand } from '../../store/bench/inHand.ts';
+import { takeUpPiece } from '../../store/bench/scanned.ts';
 import { followAreas } from '../../store/bench/soFar.ts';
 import { benchWork } from '../../store/bench/work.ts';
 import { folded, held, openJournal } from '../../store/journal/journal.ts';
@@ -14,8 +15,15 @@ import { benchKeys } from './keys.ts';
 import { Place } from './place.tsx';
 import { Slate } from './slate.tsx';
 
+interface BenchProps {
+  trial: string;
+  slate: boolean;
+  /** Code or name of a piece to take up first, as the QR on its label says. */
+  specimen?: string;
+}
+
 /** One reading at a time, in type that can be read at arm's length. */
-export function Bench({ trial, slate }: { trial: string; slate: boolean }) {
+export function Bench({ trial, slate, specimen = '' }: BenchProps) {
   useEffect(() => {
     beginAnew();
     clearField();
@@ -28,6 +36,10 @@ export function Bench({ trial, slate }: { trial: string; slate: boolean }) {
     return () => document.removeEventListener('keydown', benchKeys);
   }, [slate]);
   const now = folded.value;
+  const there = now?.trial === trial && benchWork.value !== null;
+  useEffect(() => {
+    if (there && specimen !== '') takeUpPiece(specimen);
+  }, [there, specimen]);
   if (slate && now !== null) return <Slate trial={now} />;
   const title = now?.title || trial;
   return (

@@ -5,6 +5,7 @@ import { loadShelf, shelf } from '../../store/shelf.ts';
 import { BringIn } from './bringIn.tsx';
 import { AddPhone, NotKnownHere } from './otherDevices.tsx';
 import { SixFields } from './sixFields.tsx';
+import { StartTrial } from './startTrial.tsx';
 import { TrialList } from './trialList.tsx';
 
 /** The first place: all trials, one cable in six fields, and the door for readings from elsewhere. */
@@ -17,6 +18,7 @@ export function Shelf() {
       <h1>{sentence()}</h1>
       <NotKnownHere />
       <TrialList />
+      <StartTrial open={shelf.value.state === 'ready' && shelf.value.trials.length === 0} />
       <SixFields />
       <BringIn />
       <AddPhone />
@@ -29,8 +31,9 @@ function sentence(): string {
   const now = shelf.value;
   if (now.state === 'loading') return 'Looking at the shelf.';
   if (now.state === 'failed') return 'The shelf cannot be read just now.';
-  if (now.trials.length === 0) return 'The shelf is empty. Ask about one cable below, or bring your readings in.';
+  if (now.trials.length === 0)
+    return 'The shelf is empty. Start a trial, ask about one cable, or bring your readings in.';
   if (now.trials.length === 1)
-    return 'One trial stands on the shelf. Open it, ask about a single cable, or bring readings in.';
-  return `${numberWordFirst(now.trials.length)} trials stand on the shelf. Open one, ask about a single cable, or bring readings in.`;
+    return 'One trial stands on the shelf. Open it, start another, ask about a single cable, or bring readings in.';
+  return `${numberWordFirst(now.trials.length)} trials stand on the shelf. Open one, start another, ask about a single cable, or bring readings in.`;
 }

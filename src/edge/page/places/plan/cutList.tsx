@@ -1,0 +1,178 @@
+import { useState } from 'preact/hooks';
+import { specimenRow } from '../../../../findings/plan/cablePieces.ts';
+import type { CablePlan } from '../../../../findings/plan.ts';
+import { PURPOSES } from '../../../../report/labels/pieceLabels.ts';
+import { lengthWords } from '../../../../report/words/lengthWords.ts';
+import type { Trial } from '../../../../trial/trial.ts';
+import type { DisplayUnits } from '../../../../units/display.ts';
+import { Name } from '../../parts/name.tsx';
+import { say } from '../../store/journal/journal.ts';
+import { correctRow, type Row } from '../../store/plan/correct.ts';
+import type { Planned } from '../../store/plan/planned.ts';
+import { units } from '../../store/units.ts';
+
+/** What to cut from each cable, from which piece, how much cable that takes and what it costs. */
+export function CutList({ trial, laid }: { trial: Trial; laid: Planned | null }) {
+  const plan = laid?.plan ?? null;
+  if (plan === null || plan.cables.length === 0) return null;
+  const proposed = plan.cables.flatMap(({ pieces }) => pieces.filter(({ onRecord }) => !onRecord));
+  const pieces = plan.cables.reduce((sum, cable) => sum + cable.pieces.length, 0);
+  return (
+    <section class="cut-list" aria-labelledby="cutting">
+      <h2 id="cutting">Cut list</h2>
+      <p class="note">
+        Lengths follow from the size claimed, the tools and the methods. A piece to take apart comes out of a bent one
+        where that is long enough; bending spoils no copper.
+      </p>
+      <Accept
+        proposed={proposed.length}
+        pieces={pieces}
+        busy={laid?.busy ?? false}
+        onAccept={() => putOnRecord(proposed)}
+      />
+      <Changed trial={trial} cables={plan.cables} />
+      {trial.blinding.blind && <p>The trial is blind: codes stand on the labels, not here.</p>}
+      <div class="cut-cables">
+        {plan.cables.map((cable) => (
+          <OneCable key={cable.cable} cable={cable} blind={trial.blinding.blind} show={units.value} />
+        ))}
+      </div>
+      <p>
+        <b>All together:</b>{' '}
+        {lengthWords(
+          plan.cables.reduce((sum, cable) => sum + cable.needed, 0),
+          units.value,
+        )}{' '}
+        of cable with what the saw takes{plan.cost.length > 0 && `, ${plan.cost.map(moneyWords).join(' and ')}`}.
+      </p>
+    </section>
+  );
+}
+
+type Pieces = CablePlan['pieces'];
+
+async function putOnRecord(pieces: Pieces): Promise<void> {
+  for (const piece of pieces) await say('specimen', specimenRow(piece));
+}
+
+interface AcceptProps {
+  proposed: number;
+  pieces: number;
+  busy: boolean;
+  onAccept: () => Promise<void>;
+}
+
+/** Puts the pieces that the plan proposes on record, so that Bench can ask for them. */
+function Accept({ proposed, pieces, busy, onAccept }: AcceptProps) {
+  const [writing, setWriting] = useState(false);
+  if (proposed === 0)
+    return <p role="status">All {pieces} pieces are on record: Bench asks for them by their codes.</p>;
+  const accept = async () => {
+    setWriting(true);
+    await onAccept().finally(() => setWriting(false));
+  };
+  return (
+    <div class="buttons accept">
+      <button type="button" class="button main" disabled={busy || writing} onClick={() => void accept()}>
+        {proposed === pieces ? 'Accept this cut list' : `Accept the ${proposed} new pieces`}
+      </button>
+      <p class="note" role="status">
+        {proposed} of {pieces} pieces are proposed. Bench asks for them once they are accepted.
+      </p>
+    </div>
+  );
+}
+
+/** Pieces on record that nobody has read yet and that the plan would now cut otherwise. */
+function toChange(trial: Trial, cables: readonly CablePlan[]): { row: Row; length: string }[] {
+  const read = new Set(trial.readings.map(({ specimen }) => specimen));
+  const rows = new Map(trial.specimens.map(({ specimen, row }) => [specimen, row]));
+  return cables
+    .flatMap(({ pieces }) => pieces)
+    .flatMap(({ specimen, onRecord, length, planned }) => {
+      const row = rows.get(specimen);
+      if (!onRecord || row === undefined || length === null || planned === null || read.has(specimen)) return [];
+      const millimetres = Math.round(planned * 1000);
+      return Math.round(length * 1000) === millimetres ? [] : [{ row, length: String(millimetres) }];
+    });
+}
+
+/** Lengths that changed since the cut list was accepted, and the act that takes them over. */
+function Changed({ trial, cables }: { trial: Trial; cables: readonly CablePlan[] }) {
+  const changed = toChange(trial, cables);
+  if (changed.length === 0) return null;
+  const take = async () => {
+    for (const { row, length } of changed)
+      await correctRow('specimen', row, { cut_length: length, cut_length_unit: 'mm' });
+  };
+  const many = changed.length === 1 ? 'One piece' : `${changed.length} pieces`;
+  return (
+    <div class="buttons accept">
+      <button type="button" class="button" onClick={() => void take()}>
+        Take over the new {changed.length === 1 ? 'length' : 'lengths'}
+      </button>
+      <p class="note" role="status">
+        {many} on record, not read yet, would now be cut to another length.
+      </p>
+    </div>
+  );
+}
+
+function OneCable({ cable, blind, show }: { cable: CablePlan; blind: boolean; show: DisplayUnits }) {
+  return (
+    <table class="pieces">
+      <caption>
+        <Name>{cable.name}</Name>
+        <span class="note">{totalWords(cable, show)}</span>
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Code</th>
+          <th scope="col">Piece</th>
+          <th scope="col" class="number">
+            Length
+          </th>
+          <th scope="col">Cut from</th>
+          <th scope="col">For</th>
+        </tr>
+      </thead>
+      <tbody>
+        {cable.pieces.map((piece) => (
+          <tr key={piece.specimen} class={piece.onRecord ? '' : 'proposed'} title={piece.why}>
+            <td class="code">{blind ? '' : piece.code}</td>
+            <th scope="row">
+              <bdi dir="auto">{piece.specimen}</bdi>
+              {!piece.onRecord && <span class="note"> proposed</span>}
+            </th>
+            <td class="number">
+              {piece.length === null ? 'as bought' : lengthWords(piece.length, show)}
+              {differs(piece) && <span class="note">now {lengthWords(piece.planned ?? 0, show)}</span>}
+            </td>
+            <td>
+              <bdi dir="auto">{piece.cutFrom ?? ''}</bdi>
+            </td>
+            <td>{PURPOSES[piece.kind] ?? ''}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+const differs = ({ onRecord, length, planned }: CablePlan['pieces'][number]) =>
+  onRecord && length !== null && planned !== null && Math.abs(length - planned) >= 0.0005;
+
+function totalWords({ needed, bought, toBuy, leftover, shortBy, cost }: CablePlan, show: DisplayUnits): string {
+  const got =
+    bought === null
+      ? `buy ${lengthWords(toBuy, show)}`
+      : shortBy > 0
+        ? `bought ${lengthWords(bought, show)}, ${lengthWords(shortBy, show)} too little`
+        : `bought ${lengthWords(bought, show)}`;
+  const left = leftover > 0.001 ? `, ${lengthWords(leftover, show)} left over` : '';
+  return `Needs ${lengthWords(needed, show)}; ${got}${left}${cost === null ? '' : `, ${moneyWords(cost)}`}.`;
+}
+
+function moneyWords({ amount, currency }: { amount: number; currency: string }): string {
+  return currency === '' ? amount.toFixed(2) : `${amount.toFixed(2)}\u00a0${currency}`;
+}

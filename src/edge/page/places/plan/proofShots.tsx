@@ -1,0 +1,51 @@
+import { WANTED_SHOTS } from '../../../../findings/plan/proofShots.ts';
+import type { CablePlan, TrialPlan } from '../../../../findings/plan.ts';
+import { Name } from '../../parts/name.tsx';
+
+/** Photos that answer a doubt before it is raised: which are there, and when to take the others. */
+export function ProofShots({ plan }: { plan: TrialPlan | null }) {
+  if (plan === null || plan.cables.length === 0) return null;
+  const there = plan.cables.reduce((sum, { shots }) => sum + shots.filter(({ notes }) => notes.length > 0).length, 0);
+  const all = plan.cables.length * WANTED_SHOTS.length;
+  return (
+    <details class="shots">
+      <summary>
+        <h2>Proof shots</h2>{' '}
+        <span class="note">
+          {there} of {all}
+        </span>
+      </summary>
+      <p class="note">Taken on Bench, as photos at the step that they belong to:</p>
+      <ul class="note">
+        {WANTED_SHOTS.map(({ shot, when }) => (
+          <li key={shot}>
+            {shot}: {when}
+          </li>
+        ))}
+      </ul>
+      <ul class="shot-list">
+        {plan.cables.map((cable) => (
+          <Shots key={cable.cable} cable={cable} />
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function Shots({ cable: { name, shots } }: { cable: CablePlan }) {
+  const there = shots.filter(({ notes }) => notes.length > 0).map(({ shot }) => shot);
+  const lacking = shots.filter(({ notes }) => notes.length === 0).map(({ shot }) => shot);
+  return (
+    <li>
+      <Name>{name}</Name>
+      <span>
+        {there.length > 0 && (
+          <>
+            <b>There:</b> {there.join(', ')}.{' '}
+          </>
+        )}
+        {lacking.length > 0 ? `To take: ${lacking.join(', ')}.` : 'All there.'}
+      </span>
+    </li>
+  );
+}

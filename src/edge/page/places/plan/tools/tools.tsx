@@ -1,0 +1,158 @@
+import { useState } from 'preact/hooks';
+import { refusedTools } from '../../../../../findings/plan/benchTools.ts';
+import { limitSource, limitWords } from '../../../../../report/words/limitWords.ts';
+import type { Instrument, Trial } from '../../../../../trial/trial.ts';
+import { usualKinds } from '../../../../../trial/usualLimits.ts';
+import { findUnit } from '../../../../../units/unit.ts';
+import { EditField } from '../../../parts/editField.tsx';
+import { addTool, checksOf, toolsToAdd, zeroSpan } from '../../../store/plan/tools.ts';
+import { CheckDialog } from './checkDialog.tsx';
+
+const COLUMNS = [
+  { column: 'kind', label: 'Kind of tool' },
+  { column: 'resolution', label: 'Smallest step' },
+  { column: 'unit', label: 'Unit' },
+  { column: 'max_error', label: 'Limit of error, as the box prints it', example: 'as usual' },
+  { column: 'valid_from_C', label: 'Good from °C', example: 'not said' },
+  { column: 'valid_to_C', label: 'to °C', example: 'not said' },
+] as const;
+
+/** The tools with their limits of error: as the box prints them, as usual for their kind, or as a check has shown. */
+export function Tools({ trial }: { trial: Trial }) {
+  const [checking, setChecking] = useState<string | null>(null);
+  const tool = trial.instruments.find(({ instrument }) => instrument === checking) ?? null;
+  const refused = new Map(refusedTools(trial).map(({ instrument, text }) => [instrument, text]));
+  return (
+    <section class="tools" aria-labelledby="tools">
+      <h2 id="tools">Tools, and how wrong they may be</h2>
+      <p class="note">
+        Limits as the box prints them: 0.5 % + 3 counts, ±0.02 mm. A blank one is taken as usual for such a tool, and
+        said to be assumed. Better than any box is a check against something known.
+      </p>
+      {trial.instruments.length > 0 && (
+        <table class="grid tools-grid" data-grid>
+          <thead>
+            <tr>
+              <th scope="col">Tool</th>
+              {COLUMNS.map(({ column, label }) => (
+                <th key={column} scope="col">
+                  {label}
+                </th>
+              ))}
+              <th scope="col">Taken as</th>
+              <td />
+            </tr>
+          </thead>
+          <tbody>
+            {trial.instruments.map((each) => (
+              <ToolRow
+                key={each.instrument}
+                trial={trial}
+                tool={each}
+                refused={refused.get(each.instrument) ?? ''}
+                onCheck={() => setChecking(each.instrument)}
+              />
+            ))}
+          </tbody>
+        </table>
+      )}
+      <AddTool trial={trial} />
+      {tool !== null && <CheckDialog tool={tool} onClose={() => setChecking(null)} />}
+    </section>
+  );
+}
+
+interface ToolRowProps {
+  trial: Trial;
+  tool: Instrument;
+  refused: string;
+  onCheck: () => void;
+}
+
+function ToolRow({ trial, tool, refused, onCheck }: ToolRowProps) {
+  return (
+    <tr>
+      <th scope="row">
+        <bdi dir="auto">{tool.instrument}</bdi>
+      </th>
+      {COLUMNS.map((each) => (
+        <td key={each.column} data-label={each.label}>
+          <EditField
+            kind="instrument"
+            row={tool.row}
+            of={tool.instrument}
+            inTable
+            words={each.column === 'kind' ? usualKinds() : undefined}
+            {...each}
+          />
+        </td>
+      ))}
+      <td class="taken" data-label="Taken as">
+        {refused === '' ? <Taken trial={trial} tool={tool} /> : <span dir="auto">{refused}</span>}
+      </td>
+      <td class="act">
+        {refused === '' && (
+          <button
+            type="button"
+            class="link"
+            aria-label={`Check ${tool.instrument} against a known thing`}
+            onClick={onCheck}
+          >
+            check
+          </button>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function Taken({ trial, tool }: { trial: Trial; tool: Instrument }) {
+  const unit = tool.row.unit ?? '';
+  const { known, zeros } = checksOf(trial, tool);
+  const span = zeroSpan(tool, zeros);
+  const symbol = findUnit(unit)?.symbol ?? unit;
+  return (
+    <>
+      <b>{limitWords(tool.limit, unit)}</b> {limitSource(tool.limit)}
+      {known.length > 0 && <span class="note">{known.length === 1 ? 'one check' : `${known.length} checks`}</span>}
+      {zeros.length > 0 && (
+        <span class="note">
+          {span === null
+            ? 'one zero on record; a second one shows the drift'
+            : `${zeros.length} zeros, ${Number(span.toPrecision(3))} ${symbol} apart`}
+        </span>
+      )}
+    </>
+  );
+}
+
+function AddTool({ trial }: { trial: Trial }) {
+  const list = toolsToAdd(trial);
+  const [chosen, setChosen] = useState('');
+  const tool = list.find((each) => each.tool === chosen) ?? list[0];
+  if (tool === undefined) return null;
+  return (
+    <div class="buttons add">
+      <label>
+        <span class="hidden">Tool to add</span>
+        <select value={tool.tool} onChange={(event) => setChosen(event.currentTarget.value)}>
+          {list.map((each) => (
+            <option key={each.tool} value={each.tool}>
+              {each.tool}, step {each.resolution} {findUnit(each.unit)?.symbol ?? each.unit}
+            </option>
+          ))}
+        </select>
+      </label>
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          setChosen('');
+          void addTool(trial, tool);
+        }}
+      >
+        Add this tool
+      </button>
+    </div>
+  );
+}

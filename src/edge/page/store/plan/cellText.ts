@@ -1,0 +1,37 @@
+/** The text of a cell as people type it, value and unit in one, and its way back into the row's two cells. */
+import type { EntryKind } from '../../../../journal/entry.ts';
+import type { Column } from '../../../../journal/tableShape.ts';
+import { tableOfKind } from '../../../../journal/tables.ts';
+import type { Row } from './correct.ts';
+
+export function columnOf(kind: EntryKind, name: string): Column | null {
+  return tableOfKind(kind)?.columns.find((column) => column.name === name) ?? null;
+}
+
+/** What stands in a cell, with its unit behind it where that has a cell of its own. */
+export function cellText(kind: EntryKind, row: Row, name: string): string {
+  const typed = row[name] ?? '';
+  const unit = unitCell(kind, name);
+  const own = unit === null ? '' : (row[unit] ?? '').trim();
+  return typed.trim() === '' || own === '' ? typed : `${typed} ${own}`;
+}
+
+/** A unit after a number: letters, signs and what they are over. */
+const UNIT_BEHIND = /[\d½⅓⅔¼¾⅕-⅞]\s*([\p{L}°µ%′″'"][^\d]*)$/u;
+
+/**
+ * The cells that a typed text changes. A number without a unit keeps the unit that stood there before, so that correcting
+ * `10 ft` to `12` does not make metres of feet; a text with a unit brings its own.
+ */
+export function cellChanges(kind: EntryKind, row: Row, name: string, typed: string): Row {
+  const unit = unitCell(kind, name);
+  if (unit === null) return { [name]: typed };
+  if (typed.trim() === '' || UNIT_BEHIND.test(typed)) return { [name]: typed, [unit]: '' };
+  const kept = (row[unit] ?? '').trim() || (UNIT_BEHIND.exec(row[name] ?? '')?.[1] ?? '').trim();
+  return { [name]: typed, [unit]: kept };
+}
+
+function unitCell(kind: EntryKind, name: string): string | null {
+  const unit = columnOf(kind, name)?.unitColumn ?? '';
+  return unit === '' ? null : unit;
+}
