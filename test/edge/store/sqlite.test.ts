@@ -38,8 +38,15 @@ describe('the SQLite file', () => {
     const path = nextFile();
     const [one, two] = [openSqliteStore(path), openSqliteStore(path)];
     await one.append('fen', [entryOf(1)]);
-    await two.append('fen', [entryOf(1), entryOf(2)]);
+    expect(await one.entriesSince('fen', 0)).toMatchObject({ next: 1 });
+    expect(await two.append('fen', [entryOf(1), entryOf(2)])).toEqual({ added: 1, known: 1, last: 2 });
     expect(await one.entries('fen')).toHaveLength(2);
+    expect(await one.entriesSince('fen', 1)).toMatchObject({ next: 2 });
+    expect(await one.append('fen', [entryOf(3)])).toMatchObject({ last: 3 });
+    // Nobody who has read holds the log back: it can be folded into the file whole.
+    const raw = new Database(path);
+    expect(raw.pragma('wal_checkpoint(TRUNCATE)')).toMatchObject([{ busy: 0 }]);
+    raw.close();
     await one.close();
     await two.close();
   });

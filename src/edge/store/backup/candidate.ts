@@ -4,6 +4,7 @@ import Database from 'libsql';
 import { damageIn, notADatabase } from '../sqlite/damage.ts';
 import { MIGRATIONS, migrate, userVersion } from '../sqlite/migrations.ts';
 import { sqliteStoreOn } from '../sqlite/open.ts';
+import { closeDatabase } from '../sqlite/prepared.ts';
 import { releaseClosed } from '../sqlite/release.ts';
 import { type Store, StoreRefusal } from '../store.ts';
 import { breakSeal, readSeal, type Seal, sealOf } from './seal.ts';
@@ -38,7 +39,7 @@ export async function candidateFrom(file: string, path: string): Promise<Candida
   if (existsSync(`${file}-wal`)) copyFileSync(`${file}-wal`, `${path}-wal`);
   const database = new Database(path);
   const discard = async () => {
-    database.close();
+    closeDatabase(database);
     await releaseClosed();
     remove(path);
   };
@@ -83,7 +84,7 @@ async function finish(database: Database.Database, path: string): Promise<void> 
   breakSeal(database);
   database.exec('DELETE FROM devices; UPDATE shelf SET name = lower(hex(randomblob(16)));');
   database.pragma('journal_mode = DELETE');
-  database.close();
+  closeDatabase(database);
   await releaseClosed();
   rmSync(`${path}-wal`, { force: true });
   rmSync(`${path}-shm`, { force: true });

@@ -4,6 +4,7 @@ import { syncFile } from '../../files/durably.ts';
 import { damageIn, notADatabase } from '../sqlite/damage.ts';
 import { MIGRATIONS, userVersion } from '../sqlite/migrations.ts';
 import { sqliteStoreOn } from '../sqlite/open.ts';
+import { closeDatabase } from '../sqlite/prepared.ts';
 import { readSeal, type Seal, sealOf } from './seal.ts';
 
 /** One backup that was taken. */
@@ -58,6 +59,6 @@ async function isIntact(file: string): Promise<boolean> {
   } catch {
     return false;
   } finally {
-    database.close();
+    closeDatabase(database);
   }
 }

@@ -3,6 +3,7 @@ import { copyStore } from '../backup/copy.ts';
 import { type Seal, sealOf, writeSeal } from '../backup/seal.ts';
 import { migrate } from '../sqlite/migrations.ts';
 import { sqliteStoreOn } from '../sqlite/open.ts';
+import { closeDatabase } from '../sqlite/prepared.ts';
 import { StoreRefusal } from '../store.ts';
 import { openBase, postgresReading, SCHEMA } from './open.ts';
 import type { Read } from './read.ts';
@@ -42,6 +43,6 @@ async function copyFrom(moment: Read, to: string, takenAt: string): Promise<Seal
     writeSeal(file, seal);
     return seal;
   } finally {
-    file.close();
+    closeDatabase(file);
   }
 }

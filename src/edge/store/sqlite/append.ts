@@ -3,6 +3,7 @@ import type { Entry } from '../../../journal/entry.ts';
 import { refuseStrangers } from '../refuse.ts';
 import type { Appended } from '../store.ts';
 import { rowOf } from './entryRow.ts';
+import { prepared } from './prepared.ts';
 import { lastArrival } from './read.ts';
 
 const INSERT_TRIAL = 'INSERT INTO trials (trial) VALUES (?) ON CONFLICT DO NOTHING';
@@ -20,12 +21,12 @@ export function appendEntries(database: Database.Database, trial: string, entrie
   let added = 0;
   let last = 0;
   const run = database.transaction(() => {
-    database.prepare(INSERT_TRIAL).run(trial);
+    prepared(database, INSERT_TRIAL).run(trial);
     const before = lastArrival(database, trial);
-    const insert = database.prepare(INSERT_ENTRY);
+    const insert = prepared(database, INSERT_ENTRY);
     for (const entry of entries) added += insert.run(...rowOf(entry, before + added + 1)).changes;
     last = before + added;
-    if (added > 0) database.prepare(SET_LAST).run(last, trial);
+    if (added > 0) prepared(database, SET_LAST).run(last, trial);
   });
   run.immediate();
   return { added, known: entries.length - added, last };

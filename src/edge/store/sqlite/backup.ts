@@ -3,6 +3,7 @@ import Database from 'libsql';
 import { type Seal, sealOf, writeSeal } from '../backup/seal.ts';
 import { StoreRefusal } from '../store.ts';
 import { openSound, sqliteStoreOn } from './open.ts';
+import { closeDatabase } from './prepared.ts';
 
 /**
  * Writes a whole copy of the shelf in `path` to the new file `to`, of one moment, while others may go on writing, and
@@ -16,7 +17,7 @@ export async function backUpSqlite(path: string, to: string, takenAt: string): P
   try {
     shelf.prepare('VACUUM INTO ?').run(to);
   } finally {
-    shelf.close();
+    closeDatabase(shelf);
   }
   const copy = new Database(to);
   try {
@@ -26,6 +27,6 @@ export async function backUpSqlite(path: string, to: string, takenAt: string): P
     writeSeal(copy, seal);
     return seal;
   } finally {
-    copy.close();
+    closeDatabase(copy);
   }
 }

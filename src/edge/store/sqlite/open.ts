@@ -8,6 +8,7 @@ import { blobNames, getBlob, putBlob } from './blobs.ts';
 import { DamagedShelf, damageIn, isBusy, isDamage, notADatabase } from './damage.ts';
 import { sqliteDevices } from './devices.ts';
 import { migrate } from './migrations.ts';
+import { closeDatabase } from './prepared.ts';
 import { hasTrial, readArrived, readEntries, readName, readTrialNames, readTrials } from './read.ts';
 
 /** How long one process waits while another one writes, ms. */
@@ -57,7 +58,7 @@ export function sqliteStoreOn(database: Database.Database): Store {
       open = false;
       // The driver leaves the log beside the file; folding it in makes that one file the whole shelf, to copy or to carry.
       database.pragma('wal_checkpoint(TRUNCATE)');
-      database.close();
+      closeDatabase(database);
     },
   };
 }
@@ -82,7 +83,7 @@ function checked(path: string, database: Database.Database): Database.Database {
     migrate(database);
     return database;
   } catch (error) {
-    database.close();
+    closeDatabase(database);
     throw error;
   }
 }
@@ -97,7 +98,7 @@ function makeNew(path: string): void {
   rmSync(beside, { force: true });
   const database = new Database(beside);
   migrate(database);
-  database.close();
+  closeDatabase(database);
   // Another process may have been quicker; then its file is the shelf.
   if (!placeNew(beside, path)) rmSync(beside, { force: true });
 }

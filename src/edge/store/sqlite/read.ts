@@ -3,6 +3,7 @@ import type { Entry } from '../../../journal/entry.ts';
 import type { Arrived, TrialLine } from '../store.ts';
 import { byOpening, LINE_KINDS, trialLine } from '../trialLine.ts';
 import { type EntryRow, entryOf, READ_COLUMNS } from './entryRow.ts';
+import { prepared } from './prepared.ts';
 import { type Bytes, textOf } from './text.ts';
 
 /** SQLite reads a negative limit as none. https://www.sqlite.org/lang_select.html, "The LIMIT clause". */
@@ -16,12 +17,12 @@ const OF_KINDS = `${READ} INDEXED BY entries_by_kind
   WHERE trial = ? AND kind IN (${LINE_KINDS.map(() => '?').join(', ')}) ORDER BY id`;
 
 export function readEntries(database: Database.Database, trial: string, after = '', limit = NO_LIMIT): Entry[] {
-  const rows = database.prepare(BY_ID).all(trial, after, limit) as EntryRow[];
+  const rows = prepared(database, BY_ID).all(trial, after, limit) as EntryRow[];
   return rows.map((row) => entryOf(trial, row));
 }
 
 export function readArrived(database: Database.Database, trial: string, seq: number, limit = NO_LIMIT): Arrived {
-  const rows = database.prepare(BY_ARRIVAL).all(trial, seq, limit) as EntryRow[];
+  const rows = prepared(database, BY_ARRIVAL).all(trial, seq, limit) as EntryRow[];
   return { entries: rows.map((row) => entryOf(trial, row)), next: rows.at(-1)?.seq ?? seq };
 }
 
@@ -47,12 +48,12 @@ export function readTrialNames(database: Database.Database): string[] {
 }
 
 export function hasTrial(database: Database.Database, trial: string): boolean {
-  return database.prepare('SELECT 1 FROM trials WHERE trial = ?').all(trial).length > 0;
+  return prepared(database, 'SELECT 1 FROM trials WHERE trial = ?').all(trial).length > 0;
 }
 
 /** Arrival number of the trial's last entry; 0 when it has none. */
 export function lastArrival(database: Database.Database, trial: string): number {
-  const [row] = database.prepare('SELECT last FROM trials WHERE trial = ?').all(trial) as { last: number }[];
+  const [row] = prepared(database, 'SELECT last FROM trials WHERE trial = ?').all(trial) as { last: number }[];
   return row?.last ?? 0;
 }
 

@@ -6,6 +6,7 @@ import { candidateFrom } from '../backup/candidate.ts';
 import { asideStamp, type Restored } from '../backup/restored.ts';
 import { StoreRefusal } from '../store.ts';
 import { isBusy, notADatabase } from './damage.ts';
+import { closeDatabase } from './prepared.ts';
 import { releaseClosed } from './release.ts';
 
 /**
@@ -47,7 +48,7 @@ async function refuseHeld(path: string): Promise<void> {
         `The shelf in ${path} is in use: stop the bench where it runs (Ctrl+C), then restore again. Nothing was changed.`,
       );
   } finally {
-    database.close();
+    closeDatabase(database);
     await releaseClosed();
   }
 }
