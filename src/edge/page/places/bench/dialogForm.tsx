@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { Dialog } from '../../parts/dialog.tsx';
-import { backToField } from './dialogs.tsx';
+import { backToField, closed } from './dialogs.tsx';
 
 interface DialogFormProps {
   title: string;
@@ -22,7 +22,7 @@ export function DialogForm({ title, act, onAct, children }: DialogFormProps) {
     else setTrouble(said);
   };
   return (
-    <Dialog title={title} onClose={backToField}>
+    <Dialog title={title} onClose={closed}>
       <form onSubmit={(event) => void submit(event)}>
         {children}
         {trouble !== '' && (

@@ -10,12 +10,19 @@ import { NoteDialog } from './noteDialog.tsx';
 import { RevealDialog } from './revealDialog.tsx';
 import { StrikeDialog } from './strikeDialog.tsx';
 
-/** Closes what stands open and gives the field back to whoever types. */
+/** Closes what stands open; the field is given back once it has gone. */
 export function backToField(): void {
-  // What lies behind an open dialog takes no focus.
   document.querySelector<HTMLDialogElement>('dialog[open]')?.close();
+}
+
+/** What was open has closed. With the next picture, because until then what lay behind it takes no typing. */
+export function closed(): void {
   closeDialog();
-  document.getElementById(FIELD)?.focus();
+  requestAnimationFrame(() => {
+    const field = document.getElementById(FIELD);
+    field?.blur();
+    field?.focus();
+  });
 }
 
 /** The dialog that stands open before the bench, if any. */
@@ -34,7 +41,7 @@ export function BenchDialogs() {
 
 function Keys() {
   return (
-    <Dialog title="Keys at the bench" onClose={backToField}>
+    <Dialog title="Keys at the bench" onClose={closed}>
       <p>
         Digits and Enter are taken wherever you are on the page, so a tool that types needs nothing. Letters work while
         the field is empty.
