@@ -1,10 +1,10 @@
-import { statSync } from 'node:fs';
 import { basename, extname, resolve } from 'node:path';
 import type { Entry } from '../../journal/entry.ts';
 import { type PackageReading, readPackage } from '../../report/package/readPackage.ts';
 import { refusalText } from '../../report/package/refusal.ts';
 import { unzipPackage } from '../../report/package/zip.ts';
 import { FileRefusal } from '../files/fileRefusal.ts';
+import { lookedAt } from '../files/lookedAt.ts';
 import { readBytes } from '../files/readBytes.ts';
 import { readFolder } from '../files/readFolder.ts';
 import { EXIT, Failure } from './failure.ts';
@@ -21,13 +21,13 @@ export interface Brought {
 
 /** True when there is a file or folder of that name. */
 export function isPath(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false }) !== undefined;
+  return lookedAt(path) !== null;
 }
 
 /** The files of a package in a folder or a .zip. Throws FileRefusal with a sentence. */
 export function broughtFrom(path: string): Brought {
-  const about = statSync(path, { throwIfNoEntry: false });
-  if (about === undefined) throw new FileRefusal(`${path} is not there.`);
+  const about = lookedAt(path);
+  if (about === null) throw new FileRefusal(`${path} is not there.`);
   const zipped = extname(path).toLowerCase() === '.zip';
   if (!about.isDirectory() && !zipped)
     throw new FileRefusal(`${path} is neither a folder nor a .zip; name the folder that its tables lie in.`);

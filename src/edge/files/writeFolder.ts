@@ -1,11 +1,14 @@
-import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { FileRefusal, fileTrouble } from './fileRefusal.ts';
+import { makeFolder } from './makeFolder.ts';
+import { refuseWithoutFolder } from './refuseWithoutFolder.ts';
 import { writeWholeFile } from './writeFile.ts';
 
 /**
  * Writes files into a folder. A folder that holds anything is left alone unless `replace` is set; then the files are
- * written over, those of `ours` that are no longer written are removed, and whatever else lies there stays.
+ * written over, those of `ours` that are no longer written are removed, and whatever else lies there stays. The
+ * folder is made when it is not there, those above it are not.
  *
  * @throws FileRefusal with a sentence.
  */
@@ -21,8 +24,9 @@ export function writeFolder(
     throw new FileRefusal(
       `${path} is not empty; add --replace to write over the package in it, or name another folder.`,
     );
+  refuseWithoutFolder(path);
   try {
-    mkdirSync(path, { recursive: true });
+    makeFolder(path);
     for (const [name, content] of files) writeWholeFile(join(path, name), content, true);
     for (const name of ours) if (!files.has(name)) rmSync(join(path, name), { force: true });
   } catch (error) {

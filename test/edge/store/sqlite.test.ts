@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import Database from 'libsql';
 import { describe, expect, it } from 'vitest';
 import { openSqliteStore } from '../../../src/edge/store/sqlite/open.ts';
-import { entryOf, storeContract } from '../../contract/store.ts';
+import { entryOf, idOf, storeContract } from '../../contract/store.ts';
 import { tempFolder } from '../../support/tempFolder.ts';
 
 const folder = tempFolder();
@@ -51,6 +51,51 @@ describe('the SQLite file', () => {
     await two.close();
   });
 
+  it('keeps what still waited when it was closed', async () => {
+    const path = nextFile();
+    const store = openSqliteStore(path);
+    const waiting = [store.append('fen', [entryOf(1)]), store.append('moor', [entryOf(2, { trial: 'moor' })])];
+    await store.close();
+    expect(await Promise.all(waiting)).toMatchObject([{ last: 1 }, { last: 1 }]);
+    const again = openSqliteStore(path);
+    expect(await again.trialNames()).toEqual(['fen', 'moor']);
+    await again.close();
+  });
+
+  it('keeps lists that came together in their order, and refuses a stranger alone', async () => {
+    const store = openSqliteStore(nextFile());
+    const outcomes = await Promise.allSettled([
+      store.append('fen', [entryOf(3), entryOf(1)]),
+      store.append('fen', [entryOf(1), entryOf(2)]),
+      store.append('fen', [entryOf(4, { trial: 'moor' })]),
+      store.append('moor', [entryOf(4, { trial: 'moor' })]),
+    ]);
+    expect(outcomes.map((outcome) => (outcome.status === 'fulfilled' ? outcome.value : 'refused'))).toEqual([
+      { added: 2, known: 0, last: 2 },
+      { added: 1, known: 1, last: 3 },
+      'refused',
+      { added: 1, known: 0, last: 1 },
+    ]);
+    expect((await store.entriesSince('fen', 0)).entries.map((entry) => entry.id)).toEqual([3, 1, 2].map(idOf));
+    await store.close();
+  });
+
+  it('acknowledges none of what came together when the disk takes none of it', async () => {
+    const path = nextFile();
+    const store = openSqliteStore(path);
+    await store.append('fen', [entryOf(1)]);
+    const other = new Database(path);
+    other.exec('DROP TABLE trials');
+    const outcomes = await Promise.allSettled([
+      store.append('fen', [entryOf(2)]),
+      store.append('moor', [entryOf(3, { trial: 'moor' })]),
+    ]);
+    expect(outcomes.map((outcome) => outcome.status)).toEqual(['rejected', 'rejected']);
+    expect(other.prepare('SELECT count(*) AS n FROM entries').all()).toEqual([{ n: 1 }]);
+    other.close();
+    await store.close();
+  });
+
   it('says so when it is no database', () => {
     const path = join(folder, 'letter.sqlite');
     writeFileSync(path, 'Dear all, this is a letter and nothing else. '.repeat(50));
@@ -86,6 +131,8 @@ describe('the SQLite file', () => {
   it('says so when the folder cannot be made', () => {
     const file = join(folder, 'a file');
     writeFileSync(file, '');
-    expect(() => openSqliteStore(join(file, 'shelf.sqlite'))).toThrow(/could not be opened/);
+    expect(() => openSqliteStore(join(file, 'shelf.sqlite'))).toThrow(
+      /a file cannot be made: there is a file of that name; name another place for the shelf in CUPEL_HOME\.$/,
+    );
   });
 });

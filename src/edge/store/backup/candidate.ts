@@ -1,6 +1,7 @@
-import { copyFileSync, existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
+import { copyFileSync, existsSync, rmSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'libsql';
+import { makeFolder, OWN_FOLDER } from '../../files/makeFolder.ts';
 import { damageIn, notADatabase } from '../sqlite/damage.ts';
 import { MIGRATIONS, migrate, userVersion } from '../sqlite/migrations.ts';
 import { sqliteStoreOn } from '../sqlite/open.ts';
@@ -33,7 +34,7 @@ export interface Candidate {
 export async function candidateFrom(file: string, path: string): Promise<Candidate> {
   refuseWrongFile(file);
   remove(path);
-  mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+  makeFolder(dirname(path), OWN_FOLDER);
   copyFileSync(file, path);
   // A shelf that was copied by hand while the bench ran has its latest entries in the log beside it.
   if (existsSync(`${file}-wal`)) copyFileSync(`${file}-wal`, `${path}-wal`);

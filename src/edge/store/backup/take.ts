@@ -1,7 +1,9 @@
-import { existsSync, mkdirSync, rmSync } from 'node:fs';
+import { existsSync, rmSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { placeNew } from '../../files/durably.ts';
 import { fileTrouble } from '../../files/fileRefusal.ts';
+import { makeFolder, OWN_FOLDER } from '../../files/makeFolder.ts';
+import { refuseWithoutFolder } from '../../files/refuseWithoutFolder.ts';
 import type { ShelfPlace } from '../place.ts';
 import { backUpSqlite } from '../sqlite/backup.ts';
 import { releaseClosed } from '../sqlite/release.ts';
@@ -16,14 +18,14 @@ import type { Seal } from './seal.ts';
 export async function takeBackup(place: ShelfPlace, to: string, list: string, now: Date): Promise<BackupLine> {
   const file = resolve(to);
   if (existsSync(file)) throw taken(to);
+  refuseWithoutFolder(file);
   const part = join(dirname(file), `.${basename(file)}.${process.pid}.part`);
   try {
-    mkdirSync(dirname(file), { recursive: true });
     const seal = await backUp(place, part, now.toISOString());
     await releaseClosed();
     if (!placeNew(part, file)) throw taken(to);
     const line = { ...seal, file, of: await nameOf(place) };
-    mkdirSync(dirname(list), { recursive: true, mode: 0o700 });
+    makeFolder(dirname(list), OWN_FOLDER);
     noteBackup(list, line);
     return line;
   } catch (error) {

@@ -1,9 +1,11 @@
-import { existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
+import { existsSync, rmSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'libsql';
 import { placeNew } from '../../files/durably.ts';
+import { FileRefusal } from '../../files/fileRefusal.ts';
+import { makeFolder, OWN_FOLDER } from '../../files/makeFolder.ts';
 import { type Store, StoreRefusal } from '../store.ts';
-import { appendEntries } from './append.ts';
+import { appending } from './append.ts';
 import { blobNames, getBlob, putBlob } from './blobs.ts';
 import { DamagedShelf, damageIn, isBusy, isDamage, notADatabase } from './damage.ts';
 import { sqliteDevices } from './devices.ts';
@@ -41,9 +43,10 @@ export function openSqliteStore(path: string): Store {
 /** The store in a file that is open already. */
 export function sqliteStoreOn(database: Database.Database): Store {
   let open = true;
+  const { append, flush } = appending(database);
   return {
     ...sqliteDevices(database),
-    append: async (trial, entries) => appendEntries(database, trial, entries),
+    append,
     entries: async (trial, after, limit) => readEntries(database, trial, after, limit),
     entriesSince: async (trial, seq, limit) => readArrived(database, trial, seq, limit),
     trials: async () => readTrials(database),
@@ -56,6 +59,7 @@ export function sqliteStoreOn(database: Database.Database): Store {
     async close() {
       if (!open) return;
       open = false;
+      flush();
       // The driver leaves the log beside the file; folding it in makes that one file the whole shelf, to copy or to carry.
       database.pragma('wal_checkpoint(TRUNCATE)');
       closeDatabase(database);
@@ -93,7 +97,7 @@ function checked(path: string, database: Database.Database): Database.Database {
  * shelf, so a file of no length was never one of ours.
  */
 function makeNew(path: string): void {
-  mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+  makeFolder(dirname(path), OWN_FOLDER);
   const beside = `${path}.${process.pid}.new`;
   rmSync(beside, { force: true });
   const database = new Database(beside);
@@ -126,6 +130,10 @@ function stillThere(path: string): () => void {
 
 function refusalOf(path: string, error: unknown): StoreRefusal {
   if (error instanceof StoreRefusal) return error;
+  if (error instanceof FileRefusal)
+    return new StoreRefusal(`${error.message.replace(/\.$/, '')}; name another place for the shelf in CUPEL_HOME.`, {
+      cause: error,
+    });
   if (isDamage(error)) return new DamagedShelf(path, (error as Error).message, undefined, { cause: error });
   return new StoreRefusal(
     isBusy(error)
