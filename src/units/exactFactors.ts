@@ -18,6 +18,8 @@ export const MEGA: ExactFactor = [1_000_000, 1];
 export const INCH: ExactFactor = [254, 10_000];
 /** 1 ft = 12 in. */
 export const FOOT: ExactFactor = [3048, 10_000];
+/** 1 yd = 3 ft = 0.9144 m. */
+export const YARD: ExactFactor = [9144, 10_000];
 /** 1 mil = 0.001 in. */
 export const MIL: ExactFactor = [254, 10_000_000];
 /** 1 lb avoirdupois = 0.453 592 37 kg. */

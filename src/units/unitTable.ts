@@ -15,6 +15,7 @@ import {
   POUND,
   STANDARD_GRAVITY,
   timesFactor,
+  YARD,
 } from './exactFactors.ts';
 
 /** A unit as the table knows it: SI = (x + offset) · times / over. */
@@ -47,6 +48,7 @@ export const UNIT_TABLE: readonly UnitRow[] = [
   row('length', 'km', KILO, 'km|kilometer|kilometers|kilometre|kilometres'),
   row('length', 'in', INCH, 'in|inch|inches|"'),
   row('length', 'ft', FOOT, "ft|foot|feet|'"),
+  row('length', 'yd', YARD, 'yd|yds|yard|yards'),
   row('length', 'mil', MIL, 'mil|mils|thou|thous'),
   row('length', '1000 ft', timesFactor(KILO, FOOT), 'kft|1000 ft|1000ft|1,000 ft|1,000ft'),
   row('mass', 'g', MILLI, 'g|gr|grs|gm|gms|gram|grams|gramme|grammes'),
