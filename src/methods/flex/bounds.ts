@@ -1,0 +1,86 @@
+/** Elastic moduli in tension, Pa. All from memory; handbooks give annealed copper 110 to 128 GPa. */
+export const COPPER_MODULUS = 115e9;
+export const ALUMINIUM_MODULUS = 69e9;
+/** What a soft jacket may have, Pa: silicone from 1 MPa, PVC up to 30 MPa. From memory. */
+export const JACKET_MODULUS = { least: 1e6, most: 30e6 };
+
+/** A bundle of equal round strands, SI. */
+export interface Bundle {
+  strands: number;
+  /** m */
+  strandDiameter: number;
+  /** Pa */
+  modulus: number;
+}
+
+/** The two ends between which a bundle's bending stiffness lies, N m². */
+export interface StiffnessBounds {
+  slip: number;
+  stick: number;
+}
+
+/**
+ * Every strand sliding freely on its fellows: EI = n E π d⁴ / 64. Halving the strands' diameter at equal copper quarters it.
+ *
+ * @throws RangeError when anything is not positive.
+ */
+export function slipStiffness({ strands, strandDiameter, modulus }: Bundle): number {
+  if (!(strands > 0 && strandDiameter > 0 && modulus > 0))
+    throw new RangeError(
+      `a bundle needs strands, a diameter and a modulus, got ${strands}, ${strandDiameter}, ${modulus}`,
+    );
+  return (strands * modulus * Math.PI * strandDiameter ** 4) / 64;
+}
+
+/**
+ * Strands stuck together, by the distances of their middles from the axis about which the bundle bends:
+ * slip · (1 + 16 Σy² / (n d²)).
+ */
+export function stickStiffness(bundle: Bundle, offsets: readonly number[]): number {
+  const squares = offsets.reduce((sum, y) => sum + y * y, 0);
+  return slipStiffness(bundle) * (1 + (16 * squares) / (bundle.strands * bundle.strandDiameter ** 2));
+}
+
+/**
+ * Strands stuck together and spread evenly over a bundle of diameter D: Σy² = n (D − d)² / 16, so slip · (1 + ((D − d)/d)²).
+ * Right for hundreds of strands, not for seven.
+ */
+export function stickStiffnessOfRound(bundle: Bundle, bundleDiameter: number): number {
+  const room = Math.max(bundleDiameter - bundle.strandDiameter, 0) / bundle.strandDiameter;
+  return slipStiffness(bundle) * (1 + room * room);
+}
+
+/** Bending stiffness of a jacket by itself: E π (D⁴ − d⁴) / 64. */
+export function jacketStiffness(outerDiameter: number, bundleDiameter: number, modulus: number): number {
+  return (modulus * Math.PI * (outerDiameter ** 4 - bundleDiameter ** 4)) / 64;
+}
+
+/** Middles of the strands of a hexagonal packing of touching strands: 1, 7, 19, 37 … strands for 0, 1, 2, 3 … rings; m. */
+export function hexagonalOffsets(rings: number, strandDiameter: number): number[] {
+  const offsets: number[] = [];
+  for (let a = -rings; a <= rings; a++)
+    for (let b = Math.max(-rings, -a - rings); b <= Math.min(rings, -a + rings); b++)
+      offsets.push(strandDiameter * b * (Math.sqrt(3) / 2));
+  return offsets;
+}
+
+/** Where a stiffness lies between slip (0) and stick (1), on a scale of ratios; below 0 or above 1 is outside. */
+export function placeBetween(stiffness: number, { slip, stick }: StiffnessBounds): number {
+  return Math.log(stiffness / slip) / Math.log(stick / slip);
+}
+
+const PLACES: readonly (readonly [number, string])[] = [
+  [0, 'less than its strands alone would have: look at the count, the diameter or the droop again'],
+  [0.2, 'little more than its strands sliding freely'],
+  [0.45, 'nearer to strands that slide freely than to strands stuck together'],
+  [0.7, 'nearer to strands stuck together than to strands that slide freely'],
+  [1, 'not far from strands stuck together'],
+];
+
+/** The place in words. */
+export function placeWords(place: number): string {
+  const found = PLACES.find(([most]) => place < most);
+  return found
+    ? found[1]
+    : 'more than its strands stuck together would have: the jacket carries it, or a reading is off';
+}
