@@ -78,11 +78,8 @@ describe('from the bench to what is inside', () => {
     for (let done = 0; done < 6; done += 1) {
       await waitForDone(page, done);
       for (const sign of await valueInHand(page))
-        await page
-          .locator('.keypad')
-          .getByRole('button', { name: sign === '.' ? 'Point' : sign, exact: true })
-          .tap();
-      await page.locator('.keypad').getByRole('button', { name: 'Record' }).tap();
+        await keypadKey(page, sign === '.' ? /^\./ : new RegExp(`^${sign}$`)).tap();
+      await keypadKey(page, /^Record/).tap();
     }
     await waitForDone(page, 6);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
@@ -90,6 +87,24 @@ describe('from the bench to what is inside', () => {
     await page.locator('.places-fold').getByRole('link', { name: 'Inside' }).tap();
     await waitForFindings(page);
     expect(await stored(trial, 'reading', 6)).toHaveLength(6);
+  });
+});
+
+describe('the keypad', () => {
+  it('types fractions with one key, erases, and changes the unit without a digit', async () => {
+    const { page, context } = await atBench(['KR']);
+    await page.setViewportSize({ width: 390, height: 844 });
+    const [field, key] = [page.locator('#bench-value'), (name: RegExp) => keypadKey(page, name).click()];
+    const fraction = /fraction$/;
+    for (const name of [/^1$/, fraction, /^3$/, fraction, /^8$/]) await key(name);
+    expect(await field.inputValue()).toBe('1 3/8');
+    for (let letters = 0; letters < 5; letters += 1) await key(/^Erase$/);
+    for (const name of [/^3$/, fraction, fraction, /^8$/]) await key(name);
+    expect(await field.inputValue()).toBe('3/8');
+    await key(/change unit$/);
+    expect(await field.inputValue()).toBe('3/8');
+    expect(await page.getByLabel('Unit of what is typed').inputValue()).toBe('uohm');
+    await context.close();
   });
 });
 
@@ -441,6 +456,8 @@ describe('filming', () => {
     expect(row!.timecode).toMatch(/^\d\d:\d\d$/);
   });
 });
+
+const keypadKey = (page: Page, name: RegExp) => page.locator('.keypad .keys').getByRole('button', { name });
 
 /** Presses Tab until the focus is on a link of that name. */
 async function tabTo(page: Page, name: string | RegExp): Promise<void> {

@@ -91,7 +91,7 @@ describe.each([BENCH, HISTORY])('%s', (path) => {
       ]
         .filter((control) => control.getBoundingClientRect().height > 0)
         .filter((control) => control.getBoundingClientRect().height < (control.matches('[type=checkbox]') ? 24 : 44))
-        .map((control) => `${control.tagName} ${control.textContent}`),
+        .map((control) => `${control.tagName} ${control.id} ${control.textContent}`),
     );
     expect(small).toEqual([]);
   });

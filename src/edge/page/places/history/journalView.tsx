@@ -23,7 +23,9 @@ export function JournalView({ trial, entries }: { trial: Trial; entries: readonl
             <th scope="col">What</th>
             <th scope="col">Who</th>
             <th scope="col">Device</th>
-            <th scope="col">Look back</th>
+            <th scope="col">
+              <span class="hidden">Look back</span>
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -64,11 +66,12 @@ function Line({ trial, entry, waits }: { trial: Trial; entry: Entry; waits: bool
         <bdi dir="auto">{entry.device}</bdi>
       </td>
       <td>
-        <a
-          href={addressOf({ place: 'history', trial: trial.trial, at: entry.id })}
-          aria-label={`Look back to ${whenWords(entry.at)}, ${what}`}
-        >
-          to here
+        <a href={addressOf({ place: 'history', trial: trial.trial, at: entry.id })}>
+          Look back
+          <span class="hidden">
+            {' '}
+            to {whenWords(entry.at)}, {what}
+          </span>
         </a>
       </td>
     </tr>

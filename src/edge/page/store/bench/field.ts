@@ -73,6 +73,17 @@ export function typeInto(text: string): void {
   trouble.value = '';
 }
 
+/**
+ * The fraction key, for `3/8` and `1 3/8` without a slash among the keys: after a whole number it sets a space, then, pressed
+ * again, a stroke instead; after a space and a number, the stroke.
+ */
+export function fractionKey(): void {
+  const text = typed.value;
+  if (/^\d+$/.test(text)) typeInto(' ');
+  else if (/^\d+ \d+$/.test(text)) typeInto('/');
+  else if (/^\d+[ /]$/.test(text)) typed.value = text.endsWith(' ') ? `${text.slice(0, -1)}/` : `${text.slice(0, -1)} `;
+}
+
 export function eraseLast(): void {
   typed.value = typed.value.slice(0, -1);
   trouble.value = '';
