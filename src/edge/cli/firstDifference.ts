@@ -9,7 +9,9 @@ export interface Difference {
 export interface Compared {
   /** Null when there is none. */
   first: Difference | null;
-  /** Largest relative difference between two numbers at the same place; 0 when every digit is the same. */
+  /** The first place where two numbers differ; null when there is none. */
+  firstFigure: Difference | null;
+  /** Largest relative difference between two numbers that passed for the same; 0 when every digit is. */
   largest: number;
 }
 
@@ -18,32 +20,39 @@ export interface Compared {
  * while their relative difference is at most `tolerance`; the largest one is reported either way.
  */
 export function compareJson(published: unknown, computed: unknown, tolerance: number): Compared {
-  const compared: Compared = { first: null, largest: 0 };
+  const compared: Compared = { first: null, firstFigure: null, largest: 0 };
   walk(published, computed, '', tolerance, compared);
   return compared;
 }
 
 function walk(published: unknown, computed: unknown, place: string, tolerance: number, into: Compared): void {
-  if (into.first !== null || Object.is(published, computed)) return;
+  if (into.firstFigure !== null || Object.is(published, computed)) return;
   if (typeof published === 'number' && typeof computed === 'number') {
     const apart = relativeDifference(published, computed);
-    into.largest = Math.max(into.largest, apart);
-    if (apart <= tolerance) return;
-  } else if (Array.isArray(published) && Array.isArray(computed)) {
-    if (published.length === computed.length) {
+    if (apart <= tolerance) into.largest = Math.max(into.largest, apart);
+    else {
+      into.firstFigure = { place: place || WHOLE, published, computed };
+      into.first ??= into.firstFigure;
+    }
+    return;
+  }
+  if (Array.isArray(published) && Array.isArray(computed)) {
+    if (published.length !== computed.length)
+      into.first ??= { place: `${place}.length`, published: published.length, computed: computed.length };
+    else
       for (const [index, item] of published.entries())
         walk(item, computed[index], `${place}[${index}]`, tolerance, into);
-      return;
-    }
-    into.first = { place: `${place}.length`, published: published.length, computed: computed.length };
     return;
-  } else if (isRecord(published) && isRecord(computed)) {
+  }
+  if (isRecord(published) && isRecord(computed)) {
     for (const key of new Set([...Object.keys(published), ...Object.keys(computed)]))
       walk(published[key], computed[key], place === '' ? key : `${place}.${key}`, tolerance, into);
     return;
   }
-  into.first = { place: place || 'the whole', published, computed };
+  into.first ??= { place: place || WHOLE, published, computed };
 }
+
+const WHOLE = 'the whole';
 
 function relativeDifference(a: number, b: number): number {
   if (a === b) return 0;

@@ -8,13 +8,25 @@ export async function journalOf(named: string): Promise<{ trial: string; entries
   return { trial: named, entries: await entriesOnShelf(named) };
 }
 
+/** The most trials that a sentence names. */
+const MOST_NAMED = 20;
+
 async function entriesOnShelf(trial: string): Promise<Entry[]> {
   const { openShelf } = await import('../store/openShelf.ts');
   const shelf = await openShelf();
   try {
     if (await shelf.has(trial)) return await shelf.entries(trial);
+    throw new Failure(notThere(trial, await shelf.trialNames()), EXIT.wrongUse);
   } finally {
     await shelf.close();
   }
-  throw new Failure(`"${trial}" is neither a folder, nor a .zip, nor a trial on the shelf.`, EXIT.wrongUse);
+}
+
+/** What was meant by `named` is neither a path that is there nor one of `trials`. */
+function notThere(named: string, trials: readonly string[]): string {
+  if (/[\\/]|\.zip$/i.test(named)) return `${named} is not there; name the folder or the .zip of a data package.`;
+  const none = `No trial called "${named}" is on the shelf`;
+  if (trials.length === 0) return `${none}, which is empty, and no folder or .zip of that name is here.`;
+  const more = trials.length > MOST_NAMED ? ` and ${trials.length - MOST_NAMED} more` : '';
+  return `${none}; it holds: ${trials.slice(0, MOST_NAMED).join(', ')}${more}.`;
 }

@@ -12,6 +12,9 @@ import { EXIT, Failure } from './failure.ts';
 /** The findings that a published package brings along, to be computed again by whoever doubts them. */
 export const FINDINGS_FILE = 'findings.json';
 
+/** What the data package standard calls its descriptor. */
+export const DESCRIPTOR_FILE = 'datapackage.json';
+
 /** A package as it lies on the disk, not yet understood. */
 export interface Brought {
   files: Map<string, Uint8Array>;
@@ -35,9 +38,9 @@ export function broughtFrom(path: string): Brought {
   return { files, name: basename(resolve(path), zipped ? extname(path) : undefined) };
 }
 
-/** The text of the findings that a package brings along; null when there are none. */
-export function broughtFindings({ files }: Brought): string | null {
-  const bytes = files.get(FINDINGS_FILE);
+/** The text of a file that a package brings along beside its tables; null when it does not. */
+function broughtText({ files }: Brought, file: string): string | null {
+  const bytes = files.get(file);
   return bytes === undefined ? null : new TextDecoder().decode(bytes);
 }
 
@@ -65,9 +68,13 @@ export function refuseWhenRefused(read: PackageReading, path: string): void {
 }
 
 /** A package that must be sound from the first row to the last. */
-export function soundPackage(path: string): PackageReading & { findings: string | null } {
+export function soundPackage(path: string): PackageReading & { findings: string | null; descriptor: string | null } {
   const brought = broughtFrom(path);
   const read = readBrought(brought);
   refuseWhenRefused(read, path);
-  return { ...read, findings: broughtFindings(brought) };
+  return {
+    ...read,
+    findings: broughtText(brought, FINDINGS_FILE),
+    descriptor: broughtText(brought, DESCRIPTOR_FILE),
+  };
 }

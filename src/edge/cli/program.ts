@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import { Command, Help, type Option } from 'commander';
 import { assayCommand } from './commands/assay.ts';
 import { backupCommand } from './commands/backup.ts';
 import { benchCommand } from './commands/bench.ts';
@@ -29,8 +29,20 @@ export function program(version: string): Command {
     restoreCommand(),
   ])
     cupel.addCommand(command);
-  for (const command of [cupel, ...cupel.commands]) tellWrongUseInOneSentence(command);
+  for (const command of [cupel, ...cupel.commands]) {
+    tellWrongUseInOneSentence(command);
+    command.configureHelp({ optionDescription });
+  }
   return cupel;
+}
+
+const usual = new Help();
+
+/** What an option is for, with its default where that says something: an option left out is off, and a list empty. */
+function optionDescription(option: Option): string {
+  const preset: unknown = option.defaultValue;
+  const empty = preset === false || (typeof preset === 'object' && preset !== null && Object.keys(preset).length === 0);
+  return empty ? option.description : usual.optionDescription(option);
 }
 
 function tellWrongUseInOneSentence(command: Command): void {

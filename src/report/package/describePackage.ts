@@ -6,11 +6,14 @@ import { plainDecimal } from '../../journal/cellQuantity.ts';
 import type { Column, TableShape } from '../../journal/tableShape.ts';
 import { tableOfKind } from '../../journal/tables.ts';
 import type { Trial } from '../../trial/trial.ts';
+import { tableHash } from './tableHash.ts';
 
 export interface WrittenTable {
   shape: TableShape;
   columns: readonly string[];
   rows: readonly Readonly<Record<string, string>>[];
+  /** The file's text. */
+  text: string;
 }
 
 /** A name that the standard allows: lower-case letters, digits, `.`, `_` and `-`. */
@@ -31,7 +34,7 @@ const holdsNumbers = (column: Column): boolean =>
   column.name === 'value';
 
 /** `number` only where every cell is a plain one: cells stay as typed, and people type `1 3/8`. */
-function typeOf(column: Column, { rows }: WrittenTable): 'number' | 'string' {
+function typeOf(column: Column, { rows }: Pick<WrittenTable, 'rows'>): 'number' | 'string' {
   const cells = rows.map((row) => (row[column.name] ?? '').trim()).filter((cell) => cell !== '');
   const plain = holdsNumbers(column) && cells.every((cell) => plainDecimal(cell.replace(/^-/, '')) !== null);
   return plain ? 'number' : 'string';
@@ -78,6 +81,8 @@ function resourceOf(table: WrittenTable, present: ReadonlySet<string>) {
     format: 'csv',
     mediatype: 'text/csv',
     encoding: 'utf-8',
+    bytes: utf8Length(table.text),
+    hash: tableHash(table.text),
     dialect: { delimiter: ',', lineTerminator: '\n', doubleQuote: true, header: true },
     schema: {
       fields: table.columns.map((name) => fieldOf(name, table)),
@@ -87,6 +92,8 @@ function resourceOf(table: WrittenTable, present: ReadonlySet<string>) {
     },
   };
 }
+
+const utf8Length = (text: string): number => new TextEncoder().encode(text).length;
 
 /** The descriptor of a package of these tables. */
 export function describePackage(trial: Trial, tables: readonly WrittenTable[]) {

@@ -41,7 +41,7 @@ function columnsOf(shape: TableShape, written: readonly Row[]): string[] {
   return [...known, ...unknown.sort()];
 }
 
-function tableText({ columns, rows: written }: WrittenTable): string {
+function tableText(columns: readonly string[], written: readonly Row[]): string {
   const data = written.map((row) => columns.map((name) => cellOf(row, name)));
   return `${Papa.unparse({ fields: [...columns], data }, { newline: '\n' })}\n`;
 }
@@ -57,9 +57,11 @@ function tableText({ columns, rows: written }: WrittenTable): string {
 export function writePackage(trial: Trial): Map<string, string> {
   const tables: WrittenTable[] = rowsByKind(trial).flatMap(([kind, written]) => {
     const shape = tableOfKind(kind)!;
-    return written.length === 0 ? [] : [{ shape, columns: columnsOf(shape, written), rows: written }];
+    if (written.length === 0) return [];
+    const columns = columnsOf(shape, written);
+    return [{ shape, columns, rows: written, text: tableText(columns, written) }];
   });
-  const files = new Map(tables.map((table) => [table.shape.file, tableText(table)]));
+  const files = new Map(tables.map(({ shape, text }) => [shape.file, text]));
   files.set('datapackage.json', `${JSON.stringify(describePackage(trial, tables), null, 2)}\n`);
   return files;
 }

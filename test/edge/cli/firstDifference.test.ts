@@ -30,6 +30,12 @@ describe('comparing published JSON with computed JSON', () => {
     expect(compareJson(published, computed, 1e-9).first).toEqual({ place, published: theirs, computed: ours });
   });
 
+  it('names the first figure beside the first difference of any kind', () => {
+    const { first, firstFigure } = compareJson({ said: 'a', b: [1, 2] }, { said: 'b', b: [1, 3] }, 0);
+    expect([first?.place, firstFigure?.place]).toEqual(['said', 'b[1]']);
+    expect(compareJson({ said: 'a' }, { said: 'b' }, 0).firstFigure).toBeNull();
+  });
+
   it('reports the largest difference that it let pass', () => {
     expect(compareJson([100, 1], [100, 1 + 1e-10], 1e-9).largest).toBeCloseTo(1e-10, 14);
     expect(compareJson([100, 1], [100, 1], 1e-9).largest).toBe(0);

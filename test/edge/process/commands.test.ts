@@ -43,6 +43,14 @@ describe('help and version', () => {
     expect(stdout).toMatch(/Examples?:\n {2}cupel/);
   });
 
+  it('names no default that says nothing', () => {
+    for (const command of ['bench', 'assay', 'import', 'export']) {
+      const { stdout } = cupel([command, '--help']);
+      expect(stdout).not.toMatch(/default:\s*(false|\{|\[)/);
+    }
+    expect(cupel(['assay', '--help']).stdout).toMatch(/\(default:\s+0\.95\)/);
+  });
+
   it('cupel --version is the version of package.json', () => {
     const { version } = JSON.parse(readFileSync(join(program, 'package.json'), 'utf8')) as { version: string };
     expect(cupel(['--version']).stdout).toBe(`${version}\n`);
@@ -63,7 +71,11 @@ describe('wrong use', () => {
     [['assay', 'x', '--jsn'], "Unknown option '--jsn'. Did you mean --json? See cupel assay --help.\n"],
     [['assay', 'x', '--level', '3'], '--level was "3"; expected a number from 0.5 to 0.9999, such as 0.95.\n'],
     [['assay', 'x', '--draws', 'lots'], '--draws was "lots"; expected auto, or a whole number up to 100000000.\n'],
-    [['assay', 'nowhere'], '"nowhere" is neither a folder, nor a .zip, nor a trial on the shelf.\n'],
+    [
+      ['assay', 'nowhere'],
+      'No trial called "nowhere" is on the shelf, which is empty, and no folder or .zip of that name is here.\n',
+    ],
+    [['assay', 'no/where.zip'], 'no/where.zip is not there; name the folder or the .zip of a data package.\n'],
     [['export', 'x'], "Required option '-o, --output <path>' not specified. See cupel export --help.\n"],
     [['--port', 'high'], '--port was "high"; expected a whole number from 0 to 65535.\n'],
   ])('cupel %j ends with 2 and one sentence', (args, sentence) => {
@@ -184,7 +196,43 @@ describe('cupel import', () => {
     writeFileSync(join(home, 'shelf.sqlite'), 'no database '.repeat(500));
     const { code, stderr } = cupel(['import', demo], home);
     expect(code).toBe(1);
-    expect(stderr).toMatch(/^The shelf in .* is damaged; .*\n$/);
+    expect(stderr).toMatch(/^The shelf in .* is damaged \(it is not a database\); nothing was changed\. .*\n$/);
+  });
+});
+
+describe('a trial that is not there', () => {
+  it('is told with those that are', () => {
+    const home = newHome();
+    cupel(['import', demo], home);
+    for (const args of [
+      ['assay', 'nosuch'],
+      ['export', 'nosuch', '-o', 'x.zip'],
+    ])
+      expect(cupel(args, home)).toEqual({
+        code: 2,
+        stdout: '',
+        stderr: `No trial called "nosuch" is on the shelf; it holds: ${TRIAL}.\n`,
+      });
+  });
+});
+
+describe('a place that cannot be written to', () => {
+  it.runIf(process.platform === 'linux')('has no shelf made in it, and one sentence says so', () => {
+    expect(cupel(['import', demo], '/proc/nope')).toEqual({
+      code: 1,
+      stdout: '',
+      stderr:
+        'The folder /proc/nope cannot be made: /proc takes no folders; name another place for the shelf in CUPEL_HOME.\n',
+    });
+  });
+
+  it.each(['out.zip', 'out'])('gets no row of folders made for %s', (name) => {
+    const { code, stdout, stderr } = cupel(['export', demo, '-o', join(folder, 'nope', 'deep', name)]);
+    expect([code, stdout]).toEqual([1, '']);
+    expect(stderr).toMatch(
+      /^Nothing was written: the folder .*deep is not there; make it first, or name another place\.\n$/,
+    );
+    expect(existsSync(join(folder, 'nope'))).toBe(false);
   });
 });
 
@@ -228,7 +276,9 @@ describe('cupel export and cupel verify', () => {
     writeFileSync(path, JSON.stringify(findings));
     const { code, stderr } = cupel(['verify', out]);
     expect(code).toBe(1);
-    expect(stderr).toContain(`findings.json differs first at cables[1].conductor_area.value: published ${area.value}`);
+    expect(stderr).toContain(
+      `findings.json differs first at ${findings.cables[1]?.name}, conductor_area.value: published ${area.value}, computed `,
+    );
   });
 
   it('verify says that the tables were changed', () => {
@@ -238,7 +288,21 @@ describe('cupel export and cupel verify', () => {
     writeFileSync(path, readFileSync(path, 'utf8').replace('2 AWG', '4 AWG'));
     const { code, stderr } = cupel(['verify', out]);
     expect(code).toBe(1);
-    expect(stderr).toContain('the tables were changed afterwards');
+    expect(stderr).toMatch(
+      /^The tables of .*changed later were changed after findings\.json was computed from them: rows of cables\.csv; the package does not say which rows\. /,
+    );
+    expect(stderr).toMatch(/Computed again, the first difference is at .+, .+: published .+, computed .+\.\n$/);
+  });
+
+  it('verify says when the package does not tell which table was changed', () => {
+    const out = join(folder, 'changed and untold');
+    cupel(['export', demo, '-o', out, '--draws', '0']);
+    const path = join(out, 'trial.csv');
+    writeFileSync(path, readFileSync(path, 'utf8').replace(/Six 2 AWG/, 'Half a dozen 2 AWG'));
+    writeFileSync(join(out, 'datapackage.json'), '{}');
+    const { code, stderr } = cupel(['verify', out]);
+    expect(code).toBe(1);
+    expect(stderr).toMatch(/: the package does not say which table or row\. .* at title: published "Six 2 AWG/);
   });
 
   it('verify says what it checked when there are no published figures', () => {

@@ -30,6 +30,9 @@ async function exportTrial(named: string, options: ExportOptions): Promise<void>
   const { journalOf } = await import('../journalOf.ts');
   const { trial, entries } = await journalOf(named);
   if (entries.length === 0) throw new Failure(`${named} holds nothing to write.`, EXIT.dataSaysNo);
+  // Before the computing, which takes a while.
+  const { refuseWithoutFolder } = await import('../../files/refuseWithoutFolder.ts');
+  refuseWithoutFolder(options.output);
   const files = await publishedFiles(entries, options);
   if (/\.zip$/i.test(options.output)) {
     const { zipPackage } = await import('../../../report/package/zip.ts');
@@ -56,6 +59,6 @@ async function publishedFiles(entries: readonly Entry[], options: ExportOptions)
 /** Every file that an export may write: what a replacing export removes when it has no more use for it. */
 async function packageFileNames(): Promise<string[]> {
   const { TABLES } = await import('../../../journal/tables.ts');
-  const { FINDINGS_FILE } = await import('../packageAt.ts');
-  return [...TABLES.map((table) => table.file), 'datapackage.json', FINDINGS_FILE];
+  const { DESCRIPTOR_FILE, FINDINGS_FILE } = await import('../packageAt.ts');
+  return [...TABLES.map((table) => table.file), DESCRIPTOR_FILE, FINDINGS_FILE];
 }
