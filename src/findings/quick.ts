@@ -20,10 +20,23 @@ export interface QuickOptions {
   newId: () => string;
   by?: string;
   device?: string;
+  /** Units that a number without one is taken in; grams, millimetres and degrees Celsius when left out. */
+  bare?: BareUnits;
+  /** Title of the trial; made of the label when left out. */
+  title?: string;
+  /** The day it was begun, ISO 8601; not said when left out. */
+  openedOn?: string;
 }
 
-/** Units for a bare number; ohms have none, because Ω and mΩ are both usual. */
-const BARE = { mass: 'g', length: 'mm', contacts: 'mm', temperature: 'C' } as const;
+/** Units for a bare number. Ohms have none, because Ω and mΩ are both usual. */
+export interface BareUnits {
+  mass: string;
+  /** Of the weighed length and of the length between the contacts. */
+  length: string;
+  temperature: string;
+}
+
+export const USUAL_BARE: BareUnits = { mass: 'g', length: 'mm', temperature: 'C' };
 
 interface Typed {
   value: string;
@@ -57,9 +70,10 @@ export function quickEntries(fields: SixFields, o: QuickOptions): Entry[] {
     body: Object.fromEntries(Object.entries(body).filter(([, v]) => v !== '')),
   });
   const label: ReadLabelText = splitLabelText(fields.label);
-  const length = fields.length.trim() && parted(fields.length, BARE.length);
+  const bare = o.bare ?? USUAL_BARE;
+  const length = fields.length.trim() && parted(fields.length, bare.length);
   const list = [
-    entry('trial', { trial: o.trial, title: fields.label.trim() ? `One cable, ${fields.label.trim()}` : 'One cable' }),
+    entry('trial', { trial: o.trial, title: o.title ?? usualTitle(fields), opened_on: o.openedOn ?? '' }),
     entry('cable', {
       cable: 'one',
       maker: 'One cable',
@@ -82,16 +96,20 @@ export function quickEntries(fields: SixFields, o: QuickOptions): Entry[] {
         reading: 'mass',
         specimen: 'one-piece',
         quantity: 'conductor_mass',
-        ...parted(fields.mass, BARE.mass),
+        ...parted(fields.mass, bare.mass),
       }),
     );
-  if (fields.ohms.trim()) list.push(entry('reading', ohmsRow(fields)));
+  if (fields.ohms.trim()) list.push(entry('reading', ohmsRow(fields, bare)));
   return list;
 }
 
-function ohmsRow(fields: SixFields): Record<string, string> {
-  const contacts = fields.contacts.trim() && parted(fields.contacts, BARE.contacts);
-  const temperature = fields.temperature.trim() && parted(fields.temperature, BARE.temperature);
+function usualTitle(fields: SixFields): string {
+  return fields.label.trim() ? `One cable, ${fields.label.trim()}` : 'One cable';
+}
+
+function ohmsRow(fields: SixFields, bare: BareUnits): Record<string, string> {
+  const contacts = fields.contacts.trim() && parted(fields.contacts, bare.length);
+  const temperature = fields.temperature.trim() && parted(fields.temperature, bare.temperature);
   return {
     reading: 'ohms',
     specimen: 'one-piece',

@@ -70,6 +70,33 @@ describe('six fields', () => {
     expectClose(c.resistance_20C!.value, milliohmsPerMm(33.6) * 1000, { relative: 0.003 });
   });
 
+  it('bare numbers in the units that were chosen', () => {
+    const bare = { mass: 'oz', length: 'in', temperature: 'F' };
+    const typed = { ...FULL, mass: '3.4', length: '12', contacts: '59', temperature: '68' };
+    const rows = quickEntries(typed, { trial: 'quick', at: '2026-11-25T09:00:00Z', newId: () => 'x', bare }).map(
+      (e) => e.body,
+    );
+    expect(rows.find((row) => row.reading === 'mass')).toMatchObject({ value: '3.4', unit: 'oz' });
+    expect(rows.find((row) => row.reading === 'length')).toMatchObject({ value: '12', unit: 'in' });
+    expect(rows.find((row) => row.reading === 'ohms')).toMatchObject({
+      at_length: '59',
+      at_length_unit: 'in',
+      temperature: '68',
+      temperature_unit: 'F',
+    });
+  });
+
+  it('carries the title and the moment that it is given', () => {
+    const o = {
+      trial: 'quick',
+      at: '2026-11-25T09:00:00Z',
+      newId: () => 'x',
+      title: 'Mine',
+      openedOn: '2026-11-25T09:00Z',
+    };
+    expect(quickEntries(FULL, o)[0].body).toMatchObject({ title: 'Mine', opened_on: '2026-11-25T09:00Z' });
+  });
+
   it('makes entries that every door lets in', () => {
     for (const e of entriesOf(FULL)) expect(checkEntry(e)).toMatchObject({ ok: true });
   });

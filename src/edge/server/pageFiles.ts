@@ -20,7 +20,18 @@ const CONTENT_TYPES: Readonly<Record<string, string>> = {
 /** Addresses that the page itself shows places for: they all get the one HTML file. */
 const PLACES = /^\/($|trial\/|(pair|phones)$)/;
 
-/** Hands out the built page from `folder`: its files by name, and its one HTML file at every place it has. */
+/** Addresses that programs ask, and files of the page: whoever asks for one that is not there wants no page for it. */
+const NO_PAGE = /^\/(api|assets)(\/|$)/;
+
+/** True for somebody at a browser who went to an address that is none: the page itself tells them so. */
+function wantsPage(accept: string | undefined, path: string): boolean {
+  return (accept ?? '').includes('text/html') && !NO_PAGE.test(path);
+}
+
+/**
+ * Hands out the built page from `folder`: its files by name, and its one HTML file at every place it has. A browser gets
+ * that file at an unknown address too, with status 404; a program gets the refusal as data.
+ */
 export function pageFiles(folder: string): Handler {
   return async (c) => {
     const path = URL.canParse(c.req.url) ? decoded(new URL(c.req.url).pathname) : null;
@@ -32,6 +43,10 @@ export function pageFiles(folder: string): Handler {
       const bytes = await fileWithin(folder, '/index.html');
       if (bytes !== null) return fileAnswer('/index.html', bytes);
     }
+    if (wantsPage(c.req.header('accept'), c.req.path)) {
+      const bytes = await fileWithin(folder, '/index.html');
+      if (bytes !== null) return fileAnswer('/index.html', bytes, 404);
+    }
     return refuse(c, 404, {
       found: `the address ${(path ?? c.req.path).slice(0, 200)}`,
       expected: 'the shelf (/) or a place of a trial (/trial/…)',
@@ -40,11 +55,11 @@ export function pageFiles(folder: string): Handler {
   };
 }
 
-function fileAnswer(path: string, bytes: Uint8Array<ArrayBuffer>): Response {
+function fileAnswer(path: string, bytes: Uint8Array<ArrayBuffer>, status = 200): Response {
   const type = CONTENT_TYPES[extname(path)] ?? 'application/octet-stream';
   // Names under /assets/ hold a hash of their content and so never change their meaning.
   const keep = path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache';
-  return new Response(bytes, { headers: { 'content-type': type, 'cache-control': keep } });
+  return new Response(bytes, { status, headers: { 'content-type': type, 'cache-control': keep } });
 }
 
 /** A file's bytes, or null when there is none, or when the name would lead out of the folder. */

@@ -8,7 +8,7 @@ const SHOWN: Readonly<Record<string, { unit: string; scale: number }>> = {
   kg: { unit: 'g', scale: 1e3 },
   m: { unit: 'mm', scale: 1e3 },
   ohm: { unit: 'mΩ', scale: 1e3 },
-  K: { unit: 'K', scale: 1 },
+  K: { unit: '°C', scale: 1 },
   '1': { unit: '%', scale: 100 },
 };
 

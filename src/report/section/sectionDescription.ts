@@ -29,7 +29,10 @@ function strands({ strand_count: count, strand_diameter: diameter }: CableFindin
 }
 
 function metal(cable: CableFindings): string {
-  if (cable.conductor_area === null) return 'metal area not known: weigh it';
+  if (cable.conductor_area === null)
+    return cable.consistency?.recheck == null
+      ? 'metal area not known: weigh it'
+      : 'metal area not known: the readings contradict each other';
   const found = cable.metal_found ?? 'metal not told';
   const clad = metalKind(cable.metal_found) === 'copper-clad aluminium' && cable.copper_share !== null;
   return `metal area ${measuredText(cable.conductor_area)}, ${found}${clad ? `, copper ${percentText(cable.copper_share)} of it` : ''}`;

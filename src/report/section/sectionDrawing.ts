@@ -182,7 +182,7 @@ function claimedRing({ c, radii, theme, weight }: Pen): string {
 }
 
 /** Words that stand in the drawing for what is not known. */
-function notes({ c, radii, theme, weight }: Pen): string {
+function notes({ c, radii, cable, theme, weight }: Pen): string {
   if (radii.metal !== null) return '';
   const ring = radii.claim ?? (radii.bundle === null ? (LEAST_WIDTH / 2 + 4) * weight : radii.bundle * 0.75);
   const open = circle(c, c, radii.claim === null ? ring : ring * 0.86, {
@@ -191,7 +191,7 @@ function notes({ c, radii, theme, weight }: Pen): string {
     'stroke-width': weight,
     'stroke-dasharray': dashes(weight),
   });
-  const words = label(c, c + 4 * weight, 'weigh it', {
+  const words = label(c, c + 4 * weight, cable.areaWords ?? 'weigh it', {
     'font-size': Math.min(13 * weight, ring * 0.5),
     fill: theme.ink2,
     'text-anchor': 'middle',

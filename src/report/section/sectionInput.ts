@@ -18,6 +18,8 @@ export interface SectionInput {
   strandDiameter: number | null;
   strandCount: number | null;
   jacketColour: string;
+  /** Words in the middle of a face without a metal area: what would give one. `weigh it` when left out. */
+  areaWords?: string;
   /** Every figure of the drawing in one sentence. */
   description: string;
 }
@@ -36,8 +38,14 @@ export function sectionInput(cable: CableFindings): SectionInput {
     strandDiameter: positive(cable.strand_diameter),
     strandCount: positive(cable.strand_count),
     jacketColour: cable.jacket_colour,
+    ...(contradicts(cable) ? { areaWords: 'read again' } : {}),
     description: sectionDescription(cable),
   };
+}
+
+/** Readings are there, but contradict each other so grossly that no area follows from them. */
+function contradicts(cable: CableFindings): boolean {
+  return cable.conductor_area === null && cable.consistency?.recheck != null;
 }
 
 function positive(figure: Measured | null): number | null {

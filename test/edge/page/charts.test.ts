@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { chartOf, rowAxis } from '../../../src/edge/page/parts/chartOf.ts';
-import { faceLayout } from '../../../src/edge/page/places/inside/faceLayout.ts';
+import { faceLayout, scaleBarLength } from '../../../src/edge/page/places/inside/faceLayout.ts';
+import { sectionDrawing } from '../../../src/report/section/sectionDrawing.ts';
 import { sectionInput } from '../../../src/report/section/sectionInput.ts';
+import { lightTheme } from '../../../src/report/theme.ts';
 import { defaultDisplayUnits } from '../../../src/units/display.ts';
 import { awgArea } from '../../../src/units/gauge.ts';
 import { sixCables, unmeasured } from '../../fixtures/findings.ts';
@@ -46,6 +48,25 @@ describe('faceLayout', () => {
     const largest = Math.max(...cables.map((cable) => cable.outer_diameter?.value ?? 0));
     expect(Number.isInteger(layout.scalePxPerMm)).toBe(true);
     expect(largest * layout.scalePxPerMm).toBeLessThanOrEqual(width / layout.across);
+  });
+
+  it.each([
+    ['16 AWG', 1.31, null],
+    ['16 AWG in a jacket', 1.31, 2.4],
+    ['1/0', 53.5, 14],
+    ['very thick', 2000, 95],
+    ['thick as a pipe', 90_000, 700],
+  ])('keeps %s and its scale bar within a phone', (_, area, outer) => {
+    for (const width of [324, 354, 1360]) {
+      const face = { ...sectionInput(unmeasured), metalArea: area, claimedArea: area, outerDiameter: outer };
+      const { scalePxPerMm } = faceLayout([face], width);
+      const { width: drawn } = sectionDrawing(face, { scalePxPerMm, theme: lightTheme, showTicks: 'upright' });
+      expect(drawn).toBeGreaterThan(0);
+      expect(drawn).toBeLessThanOrEqual(width);
+      const bar = scalePxPerMm * scaleBarLength(scalePxPerMm);
+      expect(bar).toBeGreaterThanOrEqual(40);
+      expect(bar).toBeLessThanOrEqual(200);
+    }
   });
 
   it('draws something even when nothing was measured', () => {

@@ -71,6 +71,19 @@ describe('the page', () => {
     expect(await answer.text()).not.toContain('not for the page');
   });
 
+  it.each(['/nonsense', '/trials', '/%'])('tells a browser at %s itself that there is nothing', async (path) => {
+    const answer = await ask(app, path, { headers: { accept: 'text/html,application/xhtml+xml' } });
+    expect(answer.status).toBe(404);
+    expect(answer.headers.get('content-type')).toBe('text/html; charset=utf-8');
+    expect(await answer.text()).toContain('<title>bench</title>');
+  });
+
+  it.each(['/assets/gone.js', '/api/nothing'])('is no page at %s, even for a browser', async (path) => {
+    const answer = await ask(app, path, { headers: { accept: 'text/html' } });
+    expect(answer.status).toBe(404);
+    expect(answer.headers.get('content-type')).toContain('json');
+  });
+
   it('is not changed by a POST', async () => {
     expect((await ask(app, '/', { method: 'POST' })).status).toBe(405);
   });

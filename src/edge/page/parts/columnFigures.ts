@@ -8,7 +8,8 @@ const MOST_DECIMALS = 12;
 
 /**
  * The figures of one column, all to the same decimals, so that they can be read downward: the fewest that any of them asks
- * for, yet enough to leave each ± at least one digit. A column whose figures need powers of ten keeps each as it is.
+ * for, yet enough to leave each ± at least one digit. Figures told by both ends of their interval stay as they are, and so
+ * does a whole column that needs powers of ten or more than one unit.
  */
 export function columnFigures(
   figures: readonly (Measured | null)[],
@@ -19,16 +20,20 @@ export function columnFigures(
     figure === null ? null : percent ? percentParts(figure) : figureText(figure, units),
   );
   const known = texts.filter((text) => text !== null);
-  if (known.some((text) => !/^[−\d.]+$/.test(text.value) || new Set(known.map((one) => one.unit)).size > 1))
-    return texts;
-  const least = Math.min(
-    ...figures.flatMap((figure) => (figure === null ? [] : [shownHalfWidth(figure, units, percent)])),
+  if (known.some((text) => /[×∞]/.test(text.value)) || new Set(known.map((one) => one.unit)).size > 1) return texts;
+  const plain = texts.flatMap((text, index) =>
+    text !== null && isPlain(text) ? [{ text, figure: figures[index]! }] : [],
   );
-  const decimals = Math.max(Math.min(...known.map((text) => decimalsOf(text.value))), decimalsFor(least));
+  if (plain.length === 0) return texts;
+  const least = Math.min(...plain.map(({ figure }) => shownHalfWidth(figure, units, percent)));
+  const decimals = Math.max(Math.min(...plain.map(({ text }) => decimalsOf(text.value))), decimalsFor(least));
   return texts.map((text, index) =>
-    text === null ? null : rewritten(text, figures[index]!, units, percent, decimals),
+    text === null || !isPlain(text) ? text : rewritten(text, figures[index]!, units, percent, decimals),
   );
 }
+
+/** A value in digits, not a range such as `33 to 79`. */
+const isPlain = (text: FigureText) => /^[−\d.]+$/.test(text.value);
 
 function rewritten(
   text: FigureText,

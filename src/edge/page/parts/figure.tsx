@@ -23,8 +23,8 @@ export function FigureOf({ text, unit }: { text: FigureText; unit: boolean }) {
   return (
     <span class="figure">
       <b>{text.value}</b>
-      {text.plusMinus !== '' && <span> ± {text.plusMinus}</span>}
-      {unit && text.unit !== '' && <span> {text.unit}</span>}
+      {text.plusMinus !== '' && <span>{`\u00a0±\u00a0${text.plusMinus}`}</span>}
+      {unit && text.unit !== '' && <span>{`\u00a0${text.unit}`}</span>}
       {text.condition !== '' && <span class="if">{text.condition}</span>}
     </span>
   );

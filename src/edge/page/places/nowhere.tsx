@@ -6,7 +6,14 @@ export function Nowhere({ path }: { path: string }) {
     <Frame title="No such place" places={[{ name: 'Shelf', href: '/', here: false, state: '' }]}>
       <h1>There is no place at this address.</h1>
       <p>
-        Found <code>{path}</code>; expected the shelf or a trial. <a href="/">Go to the shelf</a>
+        Found{' '}
+        <code>
+          <bdi dir="auto">{path}</bdi>
+        </code>
+        ; expected the shelf (<code>/</code>), or a place of a trial such as <code>/trial/my-trial/inside</code>.
+      </p>
+      <p>
+        <a href="/">Go to the shelf</a>
       </p>
     </Frame>
   );

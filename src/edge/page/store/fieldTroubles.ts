@@ -1,7 +1,8 @@
-import type { SixFields } from '../../../findings/quick.ts';
-import type { Dimension } from '../../../units/dimension.ts';
-import { readSizeText } from '../../../units/sizeText.ts';
-import { readTypedQuantity } from '../../../units/typedQuantity.ts';
+import { type BareUnits, quickEntries, type SixFields } from '../../../findings/quick.ts';
+import type { Entry } from '../../../journal/entry.ts';
+import { checkRow } from '../../../journal/rowCheck.ts';
+import { tableOfKind } from '../../../journal/tables.ts';
+import { type FieldName, readField } from './readField.ts';
 
 /** What was found in a field and what was expected there. */
 export interface Trouble {
@@ -10,25 +11,63 @@ export interface Trouble {
   advice: string;
 }
 
-/** What each field holds, with the unit that a bare number is taken in; ohms need theirs, because both Ω and mΩ are usual. */
-const HOLDS: Record<Exclude<keyof SixFields, 'label'>, { dimension: Dimension; bare?: string }> = {
-  mass: { dimension: 'mass', bare: 'g' },
-  length: { dimension: 'length', bare: 'mm' },
-  ohms: { dimension: 'resistance' },
-  contacts: { dimension: 'length', bare: 'mm' },
-  temperature: { dimension: 'temperature', bare: 'C' },
-};
+export type Troubles = Partial<Record<FieldName, Trouble>>;
 
-/** The fields that hold something unreadable, each with what to say under it. Blank fields are no trouble. */
-export function fieldTroubles(fields: SixFields): Partial<Record<keyof SixFields, Trouble>> {
-  const found: Partial<Record<keyof SixFields, Trouble>> = {};
-  for (const name of Object.keys(fields) as (keyof SixFields)[]) {
-    if (fields[name].trim() === '') continue;
-    const read =
-      name === 'label'
-        ? readSizeText(fields.label)
-        : readTypedQuantity(fields[name], HOLDS[name].dimension, HOLDS[name].bare);
-    if (!read.ok) found[name] = { found: read.found, expected: read.expected, advice: read.advice ?? '' };
+/**
+ * The fields that hold something unreadable or impossible, each with what to say under it. Blank fields are no trouble.
+ *
+ * `now` in milliseconds since 1970, as every door wants it.
+ */
+export function fieldTroubles(fields: SixFields, bare: BareUnits, now: number): Troubles {
+  const unreadable: Troubles = {};
+  for (const name of Object.keys(fields) as FieldName[]) {
+    const read = fields[name].trim() === '' ? null : readField(name, fields[name], bare);
+    if (read?.ok === false)
+      unreadable[name] = { found: read.found, expected: read.expected, advice: read.advice ?? '' };
+  }
+  return { ...impossible(without(fields, unreadable), bare, now), ...unreadable };
+}
+
+/** The fields with the troubled ones blank. */
+export function without(fields: SixFields, troubles: Troubles): SixFields {
+  const left = { ...fields };
+  for (const name of Object.keys(troubles) as FieldName[]) left[name] = '';
+  return left;
+}
+
+/** A resistance that every door lets in. */
+const ANY_OHMS = '1 mohm';
+
+/** What the doors of the journal would refuse in the rows that the fields make: the same check, told field by field. */
+function impossible(fields: SixFields, bare: BareUnits, now: number): Troubles {
+  const found: Troubles = {};
+  // Contacts and temperature stand in the row of the ohms, which is made only where there are some.
+  const withOhms = fields.ohms.trim() === '' ? { ...fields, ohms: ANY_OHMS } : fields;
+  const rows = quickEntries(withOhms, { trial: 'one-cable', at: '', newId: () => '', bare });
+  for (const row of rows) {
+    const table = tableOfKind(row.kind);
+    for (const problem of table === null ? [] : checkRow(table, row.body, { now })) {
+      const name = fieldOf(row, problem.column);
+      if (name === null || fields[name].trim() === '') continue;
+      // A cell holds the number alone; the person typed it with its unit.
+      const typed = problem.found.replace(`"${row.body[problem.column]}"`, () => `"${fields[name].trim()}"`);
+      found[name] ??= { found: typed, expected: problem.expected, advice: problem.advice ?? '' };
+    }
   }
   return found;
+}
+
+const OF_THE_OHMS: Readonly<Record<string, FieldName>> = {
+  at_length: 'contacts',
+  at_length_unit: 'contacts',
+  temperature: 'temperature',
+  temperature_unit: 'temperature',
+};
+
+/** The field that a cell was made of. */
+function fieldOf({ kind, body }: Entry, column: string): FieldName | null {
+  if (kind === 'cable') return 'label';
+  if (kind === 'specimen' || body.reading === 'length') return 'length';
+  if (body.reading === 'mass') return 'mass';
+  return body.reading === 'ohms' ? (OF_THE_OHMS[column] ?? 'ohms') : null;
 }

@@ -11,16 +11,11 @@ export function goTo(next: Route): void {
   scrollTo(0, 0);
 }
 
-/** Notes in the address which sheet is open, without a step in the history. */
-export function noteOpenCable(cable: string | null): void {
-  const now = route.value;
-  if (now.place !== 'inside') return;
-  history.replaceState(null, '', addressOf({ ...now, cable }));
-}
-
 /** Follows the back button, and turns plain clicks on the page's own links into changes of place. */
 export function followLinks(): void {
   const read = () => {
+    // The link past the head of the page leads within the place, to no other.
+    if (location.hash === '#main') return;
     route.value = routeOf(location.pathname, location.hash, location.search);
   };
   addEventListener('popstate', read);

@@ -1,12 +1,12 @@
-import { computed, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import { v7 as newId } from 'uuid';
 import { quickEntries, type SixFields } from '../../../findings/quick.ts';
 import type { Findings } from '../../../findings/schema.ts';
-import type { Entry } from '../../../journal/entry.ts';
 import { Bench, Stopped } from '../worker/bench.ts';
-import { sendEntries } from './api.ts';
-import { fieldTroubles } from './fieldTroubles.ts';
-import { goTo } from './route.ts';
+import { bareUnits } from './bareUnits.ts';
+import { fieldTroubles, without } from './fieldTroubles.ts';
+import { type FieldName, readField } from './readField.ts';
+import { sessionSignal } from './sessionSignal.ts';
 
 const BLANK: SixFields = { label: '', mass: '', length: '', ohms: '', contacts: '', temperature: '' };
 
@@ -17,16 +17,26 @@ export interface QuickAnswer {
   sentence: string;
 }
 
+const NO_ANSWER: QuickAnswer = { findings: null, busy: false, sentence: '' };
+
 /** What stands in the six fields, as typed. */
-export const fields = signal<SixFields>(BLANK);
+export const fields = sessionSignal<SixFields>('cupel.six-fields', BLANK, isSixFields);
 
-/** What to say under each field that cannot be read. */
-export const troubles = computed(() => fieldTroubles(fields.value));
+/** What to say under each field that cannot be read, or holds what cannot be. */
+export const troubles = computed(() => fieldTroubles(fields.value, bareUnits.value, Date.now()));
 
-export const quickAnswer = signal<QuickAnswer>({ findings: null, busy: false, sentence: '' });
+/** How each field was understood; fields that are blank or in trouble are not there. */
+export const readings = computed(() => {
+  const found: Partial<Record<FieldName, string>> = {};
+  for (const name of Object.keys(fields.value) as FieldName[]) {
+    if (fields.value[name].trim() === '' || troubles.value[name] !== undefined) continue;
+    const read = readField(name, fields.value[name], bareUnits.value);
+    if (read.ok) found[name] = read.value;
+  }
+  return found;
+});
 
-/** Why the cable could not be kept; empty when nothing stood in the way. */
-export const keepTrouble = signal('');
+export const quickAnswer = signal<QuickAnswer>(NO_ANSWER);
 
 /** Wait after the last keystroke before computing, ms: short enough to feel at once, long enough for a whole number. */
 const PAUSE = 150;
@@ -35,59 +45,46 @@ const bench = new Bench();
 let pause: ReturnType<typeof setTimeout> | undefined;
 let asked = 0;
 
-/** Takes what was typed in a field, and answers anew. */
-export function typeField(name: keyof SixFields, text: string): void {
+/** Takes what was typed in a field. */
+export function typeField(name: FieldName, text: string): void {
   fields.value = { ...fields.value, [name]: text };
-  keepTrouble.value = '';
-  quickAnswer.value = { ...quickAnswer.value, busy: true };
-  clearTimeout(pause);
-  pause = setTimeout(() => void answer(), PAUSE);
 }
 
 /** Empties all six fields. */
 export function clearFields(): void {
+  fields.value = BLANK;
+}
+
+/** Answers anew whenever a field, or the unit that a bare number is taken in, changed. */
+effect(() => {
+  const readable = without(fields.value, troubles.value);
+  const bare = bareUnits.value;
   clearTimeout(pause);
   asked += 1;
-  fields.value = BLANK;
-  keepTrouble.value = '';
-  quickAnswer.value = { findings: null, busy: false, sentence: '' };
-}
-
-/** Keeps the six fields as the start of a trial, and goes there. */
-export async function keepAsTrial(): Promise<void> {
-  const trial = `cable-${crypto.getRandomValues(new Uint32Array(1))[0]!.toString(36)}`;
-  const sent = await sendEntries(trial, readableEntries(trial));
-  if (sent.ok) {
-    clearFields();
-    goTo({ place: 'inside', trial, cable: null });
-  } else keepTrouble.value = sent.sentence;
-}
-
-async function answer(): Promise<void> {
-  asked += 1;
-  const mine = asked;
-  const entries = readableEntries('one-cable');
-  if (entries.length === 0) {
-    quickAnswer.value = { findings: null, busy: false, sentence: '' };
+  if (isBlank(readable)) {
+    quickAnswer.value = NO_ANSWER;
     return;
   }
+  const mine = asked;
+  quickAnswer.value = { ...quickAnswer.peek(), busy: true };
+  const entries = quickEntries(readable, { trial: 'one-cable', at: new Date().toISOString(), newId, bare });
+  pause = setTimeout(() => void answer(mine, entries), PAUSE);
+});
+
+async function answer(mine: number, entries: ReturnType<typeof quickEntries>): Promise<void> {
   try {
     const { findings } = await bench.ask('assay', { entries, draws: 0 });
     if (mine === asked) quickAnswer.value = { findings, busy: false, sentence: '' };
   } catch (error) {
     if (mine !== asked || error instanceof Stopped) return;
-    quickAnswer.value = {
-      findings: null,
-      busy: false,
-      sentence: error instanceof Error ? error.message : String(error),
-    };
+    const sentence = error instanceof Error ? error.message : String(error);
+    quickAnswer.value = { findings: null, busy: false, sentence };
   }
 }
 
-/** The entries that the readable fields make; a field that cannot be read counts as blank. None when all are. */
-function readableEntries(trial: string): Entry[] {
-  const readable = { ...fields.value };
-  for (const name of Object.keys(troubles.value) as (keyof SixFields)[]) readable[name] = '';
-  if (Object.values(readable).every((text) => text.trim() === '')) return [];
-  return quickEntries(readable, { trial, at: new Date().toISOString(), newId });
+const isBlank = (typed: SixFields) => Object.values(typed).every((text) => text.trim() === '');
+
+function isSixFields(kept: unknown): kept is SixFields {
+  if (typeof kept !== 'object' || kept === null) return false;
+  return Object.keys(BLANK).every((name) => typeof (kept as Record<string, unknown>)[name] === 'string');
 }

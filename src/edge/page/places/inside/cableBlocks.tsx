@@ -2,6 +2,7 @@ import type { CableFindings, Findings } from '../../../../findings/schema.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { chartOf } from '../../parts/chartOf.ts';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
+import { noAreaWords } from '../../parts/noArea.ts';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { PAPER_WIDTH, printing } from '../../store/media.ts';
@@ -35,7 +36,7 @@ export function CableBlocks({ findings, cables, readings, open }: BlocksProps) {
           <Turn cable={cable} index={index} open={open.has(cable.cable)} />
           <div class="lead">
             {cable.conductor_area === null ? (
-              <span class="unknown">No area yet: weigh it</span>
+              <span class="unknown">{noAreaWords(cable)}</span>
             ) : (
               <span>
                 {area.cells[index]} <span class="unknown">{area.unit}</span>

@@ -1,4 +1,5 @@
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { Beside } from './beside.tsx';
 import { FurtherFigures } from './furtherFigures.tsx';
@@ -17,7 +18,7 @@ interface SheetProps {
 export function CableSheet({ findings, cable, readings }: SheetProps) {
   return (
     <div class="sheet">
-      <p class="said">{cable.sentence}</p>
+      <p class="said">{noBreak(cable.sentence)}</p>
       <div class="columns">
         <div>
           <LabelReadings cable={cable} />

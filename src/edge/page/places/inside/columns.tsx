@@ -4,6 +4,7 @@ import { metalClaim, sizeClaim } from '../../../../report/cableOutcome.ts';
 import type { DisplayUnits } from '../../../../units/display.ts';
 import { columnFigures } from '../../parts/columnFigures.ts';
 import { FigureOf, unitHead } from '../../parts/figure.tsx';
+import { contradicts, noAreaWords } from '../../parts/noArea.ts';
 import { OutcomeWord } from '../../parts/outcomeWord.tsx';
 
 /** One column of the table of cables; the same list gives the lines of a block where there is no room for a table. */
@@ -33,8 +34,8 @@ export function columnsFor(cables: readonly CableFindings[], units: DisplayUnits
     head,
     unit,
     number: true,
-    cells: columnFigures(cables.map(of), inMetric, percent).map((text) =>
-      text === null ? <NotMeasured /> : <FigureOf text={text} unit={false} />,
+    cells: columnFigures(cables.map(of), inMetric, percent).map((text, index) =>
+      text === null ? <NoFigure cable={cables[index]!} /> : <FigureOf text={text} unit={false} />,
     ),
   });
   const words = (id: string, head: string, cell: (cable: CableFindings) => ComponentChildren): Column => ({
@@ -44,7 +45,10 @@ export function columnsFor(cables: readonly CableFindings[], units: DisplayUnits
     number: false,
     cells: cables.map(cell),
   });
-  const area = figures('area', 'Metal area', unitHead('mm2', inMetric), (cable) => cable.conductor_area);
+  const area = withContradictions(
+    cables,
+    figures('area', 'Metal area', unitHead('mm2', inMetric), (cable) => cable.conductor_area),
+  );
   const gauge = gaugeColumn(cables, units);
   const byGauge = units.area === 'awg';
   return {
@@ -67,6 +71,14 @@ export function columnsFor(cables: readonly CableFindings[], units: DisplayUnits
   };
 }
 
+/** Where the readings contradict each other, the column of areas says so and what to take again. */
+function withContradictions(cables: readonly CableFindings[], column: Column): Column {
+  const cells = column.cells.map((cell, index) =>
+    contradicts(cables[index]!) ? <span class="unknown gauge-words">{noAreaWords(cables[index]!)}</span> : cell,
+  );
+  return { ...column, cells };
+}
+
 /** Sizes are counted 1, 1/0, 2/0 from here on. */
 const LEAST_GAUGE_NUMBER = 1;
 
@@ -82,7 +94,7 @@ function gaugeColumn(cables: readonly CableFindings[], units: DisplayUnits): Col
     const text = texts[index];
     if (text != null) return <FigureOf text={text} unit={false} />;
     return cable.effective_gauge_text === null ? (
-      <NotMeasured />
+      <NoFigure cable={cable} />
     ) : (
       <span class="gauge-words">{cable.effective_gauge_text}</span>
     );
@@ -105,11 +117,14 @@ function metalCell(cable: CableFindings): ComponentChildren {
   );
 }
 
-function NotMeasured() {
+/** A dash where there is no figure; what it means is said aloud. */
+function NoFigure({ cable }: { cable: CableFindings }) {
   return (
     <span class="unknown">
       <span aria-hidden="true">–</span>
-      <span class="hidden">not measured</span>
+      <span class="hidden">
+        {contradicts(cable) ? 'not given: the readings contradict each other' : 'not measured'}
+      </span>
     </span>
   );
 }

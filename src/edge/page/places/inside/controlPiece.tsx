@@ -1,4 +1,5 @@
 import type { Findings } from '../../../../findings/schema.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Name } from '../../parts/name.tsx';
 
 /** The check of the tools that stands before every finding: a piece whose metal nobody doubts. */
@@ -15,7 +16,7 @@ export function ControlPiece({ findings }: { findings: Findings }) {
     <ul class="control">
       {findings.control.map((control) => (
         <li key={control.cable}>
-          <b>{control.agrees ? 'The tools first.' : 'The tools first: they disagree.'}</b> {control.sentence}{' '}
+          <b>{control.agrees ? 'The tools first.' : 'The tools first: they disagree.'}</b> {noBreak(control.sentence)}{' '}
           <span class="note">
             Control piece: <Name>{nameOf(findings, control.cable)}</Name>
           </span>

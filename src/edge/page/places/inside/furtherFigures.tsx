@@ -1,4 +1,5 @@
 import type { CableFindings } from '../../../../findings/schema.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { figuresOfThePiece } from './figuresOfThePiece.ts';
 
@@ -19,7 +20,7 @@ export function FurtherFigures({ cable }: { cable: CableFindings }) {
           </div>
         ))}
       </dl>
-      {cable.strands_sentence !== null && <p class="note">{cable.strands_sentence}</p>}
+      {cable.strands_sentence !== null && <p class="note">{noBreak(cable.strands_sentence)}</p>}
     </section>
   );
 }

@@ -1,4 +1,5 @@
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Name } from '../../parts/name.tsx';
 
 /** The statistics behind the page, for those who want them. */
@@ -40,7 +41,7 @@ export function HowWeKnow({ findings, entries }: { findings: Findings; entries: 
       <dl class="figures">
         <div>
           <dt>Method</dt>
-          <dd>{engine.method}</dd>
+          <dd>{noBreak(engine.method)}</dd>
         </div>
         <div>
           <dt>Engine</dt>
@@ -102,5 +103,5 @@ function metals(metal: CableFindings['metal']): string {
 /** A setting or a chance in per cent, to a tenth where it has one: 97.5 %, 43 %. */
 function percent(share: number): string {
   const value = 100 * share;
-  return `${Number(value.toFixed(value > 90 || value < 10 ? 1 : 0))} %`;
+  return `${Number(value.toFixed(value > 90 || value < 10 ? 1 : 0))}\u00a0%`;
 }

@@ -1,14 +1,17 @@
 import { useEffect } from 'preact/hooks';
 import type { Findings } from '../../../../findings/schema.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { type Assay, assay, followTrial } from '../../store/assay.ts';
 import { narrow } from '../../store/media.ts';
+import { route } from '../../store/route.ts';
 import { CableBlocks } from './cableBlocks.tsx';
 import { CableTable } from './cableTable.tsx';
 import { ControlPiece } from './controlPiece.tsx';
 import { HowWeKnow } from './howWeKnow.tsx';
-import { openCables, openOnly } from './openCables.ts';
+import { NothingToSay } from './nothingToSay.tsx';
+import { openAsNoted, openCables } from './openCables.ts';
 import { Sections } from './sections.tsx';
 import { TakeAway } from './takeAway.tsx';
 import { Warnings } from './warnings.tsx';
@@ -16,9 +19,8 @@ import { Working } from './working.tsx';
 
 /** What is inside each cable of a trial, against its label. */
 export function Inside({ trial, cable }: { trial: string; cable: string | null }) {
-  useEffect(() => {
-    openOnly(cable);
-  }, [trial, cable]);
+  const here = route.value;
+  useEffect(() => openAsNoted(cable), [here]);
   useEffect(() => followTrial(trial), [trial]);
   const now = assay.value?.trial === trial ? assay.value : null;
   const findings = now?.findings ?? null;
@@ -32,23 +34,13 @@ export function Inside({ trial, cable }: { trial: string; cable: string | null }
       trial={{ title: findings?.title || trial, place: now?.place ?? '' }}
       units
     >
-      {findings === null ? <Waiting now={now} /> : <Found now={now!} findings={findings} />}
+      {findings === null ? <Waiting trial={trial} now={now} /> : <Found now={now!} findings={findings} />}
     </Frame>
   );
 }
 
-function Waiting({ now }: { now: Assay | null }) {
-  if (now?.stage === 'failed') {
-    return (
-      <>
-        <h1>Nothing can be said about this trial yet.</h1>
-        <p class="trouble-sentence" role="alert">
-          {now.sentence}
-        </p>
-        <a href="/">Back to the shelf</a>
-      </>
-    );
-  }
+function Waiting({ trial, now }: { trial: string; now: Assay | null }) {
+  if (now?.stage === 'failed') return <NothingToSay trial={trial} sentence={now.sentence} />;
   return (
     <>
       <h1>Reading the trial.</h1>
@@ -63,7 +55,7 @@ export function Found({ now, findings, past = false }: { now: Assay; findings: F
   const open = openCables.value;
   return (
     <>
-      {past ? <h2 class="then">{findings.sentence}</h2> : <h1>{findings.sentence}</h1>}
+      {past ? <h2 class="then">{noBreak(findings.sentence)}</h2> : <h1>{noBreak(findings.sentence)}</h1>}
       <ControlPiece findings={findings} />
       {cables.length === 0 ? (
         <p>

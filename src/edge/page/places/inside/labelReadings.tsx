@@ -1,5 +1,6 @@
 import type { CableFindings, Claim } from '../../../../findings/schema.ts';
 import { chanceText } from '../../../../report/words/chanceWords.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { defaultDisplayUnits } from '../../../../units/display.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { OutcomeWord } from '../../parts/outcomeWord.tsx';
@@ -26,11 +27,11 @@ export function LabelReadings({ cable }: { cable: CableFindings }) {
         <p class="note">The label makes no claim that could be held against a figure.</p>
       )}
       <p class="note">
-        {cable.label.read_as !== '' && <>Read as: {cable.label.read_as}. </>}
+        {cable.label.read_as !== '' && <>Read as: {noBreak(cable.label.read_as)}. </>}
         {cable.nearest_size_met !== null && (
           <>The nearest size that this piece does meet is {cable.nearest_size_met}. </>
         )}
-        {notes.join(' ')}
+        {noBreak(notes.join(' '))}
       </p>
       {other.length > 0 && (
         <details>
@@ -38,7 +39,9 @@ export function LabelReadings({ cable }: { cable: CableFindings }) {
             {other.length === 1 ? 'One other meaning' : `${other.length} other meanings`}, not the label’s own
           </summary>
           <ClaimTable claims={other} copperShare={cable.copper_share?.value ?? null} />
-          <p class="note">{[...new Set(other.map((claim) => claim.note).filter((note) => note !== ''))].join(' ')}</p>
+          <p class="note">
+            {[...new Set(other.map((claim) => claim.note).filter((note) => note !== ''))].map(noBreak).join(' ')}
+          </p>
         </details>
       )}
       <details>
@@ -46,9 +49,9 @@ export function LabelReadings({ cable }: { cable: CableFindings }) {
         <ul class="note sources">
           {cable.claims.map((claim) => (
             <li key={claim.reading}>
-              {capital(claim.reading)}: {claim.source}
+              {capital(claim.reading)}: {noBreak(claim.source)}
               {claim.probability_met !== null &&
-                `; chance that the piece meets it ${chanceText(claim.probability_met)}`}
+                `; chance that the piece meets it ${noBreak(chanceText(claim.probability_met))}`}
             </li>
           ))}
         </ul>
@@ -76,7 +79,7 @@ function ClaimTable({ claims, copperShare }: { claims: readonly Claim[]; copperS
         {claims.map((claim) => (
           <tr key={claim.reading}>
             <th scope="row">{capital(claim.reading)}</th>
-            <td class="number">{claim.asks}</td>
+            <td class="number">{noBreak(claim.asks)}</td>
             <td class="number">
               {claim.found === null ? '–' : <Figure of={claim.found} units={defaultDisplayUnits} unit={false} />}
             </td>

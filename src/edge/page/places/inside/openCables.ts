@@ -1,19 +1,26 @@
 import { signal } from '@preact/signals';
-import { noteOpenCable } from '../../store/route.ts';
+import { type SheetStep, sheetStep, stepBack, stepNoted, stepOn } from '../../store/sheetSteps.ts';
 
 /** The cables whose sheets are open. */
 export const openCables = signal<ReadonlySet<string>>(new Set());
 
-/** Opens the one sheet that the address names, or none. */
-export function openOnly(cable: string | null): void {
-  openCables.value = new Set(cable === null ? [] : [cable]);
+/** Opens the sheets that this step of the browser's history holds; where it holds none, the one that the address names. */
+export function openAsNoted(cable: string | null): void {
+  openCables.value = new Set(sheetStep()?.open ?? (cable === null ? [] : [cable]));
 }
 
-/** Opens or closes a sheet, and notes the last opened one in the address so that it can be sent. */
+/**
+ * Opens or closes a sheet. Opening is a step in the browser's history, so that back closes the sheet and forward opens it;
+ * closing the sheet that was opened last takes that step back. The address names the last opened one, so that it can be sent.
+ */
 export function turnCable(cable: string): void {
   const next = new Set(openCables.value);
-  if (next.has(cable)) next.delete(cable);
-  else next.add(cable);
+  const opens = !next.delete(cable);
+  if (opens) next.add(cable);
+  const wasOpenedLast = sheetStep()?.opened === cable;
   openCables.value = next;
-  noteOpenCable([...next].at(-1) ?? null);
+  const step: SheetStep = { open: [...next], opened: opens ? cable : '' };
+  if (opens) stepOn(step);
+  else if (wasOpenedLast) stepBack();
+  else stepNoted(step);
 }

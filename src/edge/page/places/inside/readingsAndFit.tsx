@@ -1,6 +1,7 @@
 import type { CableFindings } from '../../../../findings/schema.ts';
 import { plainText } from '../../../../report/figures.ts';
 import { residualSpan } from '../../../../report/sheetStrips.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { ResidualStrip } from '../../parts/pictures.tsx';
 import { typedReading } from './typedReading.ts';
@@ -31,10 +32,10 @@ export function ReadingsAndFit({ cable, readings }: { cable: CableFindings; read
           </thead>
           <tbody>
             {cable.residuals.map((row) => (
-              <tr key={`${row.quantity} ${row.specimen} ${row.text}`}>
-                <th scope="row">{row.text}</th>
+              <tr key={`${row.quantity} ${row.specimen} ${noBreak(row.text)}`}>
+                <th scope="row">{noBreak(row.text)}</th>
                 <td class="number">{row.n}</td>
-                <td class="number">{plainText(row.mean, row.unit)}</td>
+                <td class="number">{noBreak(plainText(row.mean, row.unit))}</td>
                 <td class="strip">
                   <ResidualStrip residual={row.residual} span={span} />
                 </td>
@@ -43,7 +44,7 @@ export function ReadingsAndFit({ cable, readings }: { cable: CableFindings; read
           </tbody>
         </table>
       )}
-      {cable.consistency !== null && <p class="note">{cable.consistency.sentence}</p>}
+      {cable.consistency !== null && <p class="note">{noBreak(cable.consistency.sentence)}</p>}
       {cable.consistency?.recheck != null && (
         <p>
           <b>Take again: {cable.consistency.recheck.replaceAll('_', ' ')}.</b>

@@ -3,13 +3,13 @@ import type { CableFindings } from '../../../../findings/schema.ts';
 import { sectionDrawing } from '../../../../report/section/sectionDrawing.ts';
 import { sectionInput } from '../../../../report/section/sectionInput.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
-import { numberWord } from '../../../../report/words/numberWords.ts';
 import { Name } from '../../parts/name.tsx';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { PAPER_WIDTH, printing } from '../../store/media.ts';
 import { faceLayout } from './faceLayout.ts';
+import { ScaleBar } from './scaleBar.tsx';
 
 /** Width that the first drawing is made for, before the page has been measured, px. */
 const FIRST_WIDTH = 1360;
@@ -47,25 +47,17 @@ export function Sections({ cables, children }: { cables: readonly CableFindings[
           </li>
         ))}
       </ul>
+      <Legend />
     </section>
   );
 }
 
-/** Length of the scale bar, mm. */
-const BAR = 10;
-
-function ScaleBar({ scalePxPerMm, count }: { scalePxPerMm: number; count: number }) {
-  const length = BAR * scalePxPerMm;
-  const ticks = Array.from(
-    { length: BAR + 1 },
-    (_, mm) => `M${mm * scalePxPerMm + 0.5} 8v${mm % 5 === 0 ? -8 : -4}`,
-  ).join('');
+/** What the signs of a cut face mean. */
+function Legend() {
   return (
-    <p class="scale-bar">
-      <svg width={length + 1} height="9" aria-hidden="true" focusable="false">
-        <path d={`M0 8.5h${length + 1}${ticks}`} stroke="var(--ink)" fill="none" />
-      </svg>
-      {BAR} mm{count > 1 && `, one scale for all ${numberWord(count)}`}
+    <p class="legend">
+      Dashed ring: the area that the label claims. Solid disc: all the metal that was found. Bare gap between them:
+      metal that is not there. Speckle: strands, with air between. Crossed ruling: not measured.
     </p>
   );
 }

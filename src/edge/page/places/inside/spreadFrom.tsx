@@ -1,4 +1,6 @@
 import type { CableFindings } from '../../../../findings/schema.ts';
+import type { FigureText } from '../../../../report/figures.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { figureParts } from '../../parts/figure.tsx';
 import { ShareBar } from '../../parts/pictures.tsx';
 
@@ -10,11 +12,7 @@ export function SpreadFrom({ cable }: { cable: CableFindings }) {
   const small = rest.length > 1 ? rest : [];
   return (
     <section>
-      <h3>
-        {area === null
-          ? 'What the ± would be made of'
-          : `What the ± ${figureParts(area).plusMinus} ${figureParts(area).unit} is made of`}
-      </h3>
+      <h3>{area === null ? 'What the ± would be made of' : whatIsMade(figureParts(area))}</h3>
       {cable.spread_from.length === 0 && <p class="note">No area yet, so there is no ± to take apart.</p>}
       <Shares parts={rest.length > 1 ? large : cable.spread_from} />
       {small.length > 0 && (
@@ -30,18 +28,24 @@ export function SpreadFrom({ cable }: { cable: CableFindings }) {
           <h4>How wrong would a tool have to be?</h4>
           <ul class="plain">
             {cable.tool_errors.map((error) => (
-              <li key={`${error.claim} ${error.input}`}>{error.text}</li>
+              <li key={`${error.claim} ${error.input}`}>{noBreak(error.text)}</li>
             ))}
           </ul>
         </>
       )}
       {cable.next_reading !== null && (
         <p class="next">
-          <b>One more measurement.</b> {cable.next_reading.text}
+          <b>One more measurement.</b> {noBreak(cable.next_reading.text)}
         </p>
       )}
     </section>
   );
+}
+
+/** `What the ± 0.4 mm² is made of`; a figure told by both ends has a width instead of a ±. */
+function whatIsMade({ value, plusMinus, unit }: FigureText): string {
+  if (plusMinus === '') return `What the width of ${value}\u00a0${unit} is made of`;
+  return `What the ±\u00a0${plusMinus}\u00a0${unit} is made of`;
 }
 
 /** Shares below this are folded away, so that the ones that matter can be seen. */
@@ -61,7 +65,7 @@ function Shares({ parts }: { parts: CableFindings['spread_from'] }) {
       <tbody>
         {parts.map((part) => (
           <tr key={part.input}>
-            <th scope="row">{part.label}</th>
+            <th scope="row">{noBreak(part.label)}</th>
             <td class="number">{percent(part.share)}</td>
             <td class="bar">
               <ShareBar share={part.share} />
@@ -73,4 +77,4 @@ function Shares({ parts }: { parts: CableFindings['spread_from'] }) {
   );
 }
 
-const percent = (share: number) => `${share < 0.005 ? '< 1' : Math.round(100 * share)} %`;
+const percent = (share: number) => `${share < 0.005 ? '< 1' : Math.round(100 * share)}\u00a0%`;

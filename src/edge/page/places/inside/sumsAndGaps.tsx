@@ -1,4 +1,5 @@
 import type { CableFindings } from '../../../../findings/schema.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 
 /** Whether the masses add up, what the piece fits, what was not measured and what was assumed, each in sentences. */
 export function SumsAndGaps({ cable }: { cable: CableFindings }) {
@@ -19,7 +20,7 @@ function Sentences({ title, sentences }: { title: string; sentences: readonly st
       <h3>{title}</h3>
       <ul class="plain">
         {sentences.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+          <li key={sentence}>{noBreak(sentence)}</li>
         ))}
       </ul>
     </section>

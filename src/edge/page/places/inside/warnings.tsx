@@ -1,4 +1,5 @@
 import type { Findings } from '../../../../findings/schema.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Name } from '../../parts/name.tsx';
 
 /** What somebody should know before quoting a figure from this page. */
@@ -15,7 +16,7 @@ export function Warnings({ findings }: { findings: Findings }) {
                 <Name>{findings.cables.find((cable) => cable.cable === warning.cable)?.name || warning.cable}</Name>:{' '}
               </>
             )}
-            {warning.text}
+            {noBreak(warning.text)}
           </li>
         ))}
       </ul>

@@ -3,15 +3,18 @@ import { sectionDrawing } from '../../../../report/section/sectionDrawing.ts';
 import { type SectionInput, sectionInput } from '../../../../report/section/sectionInput.ts';
 import { reach, sectionRadii } from '../../../../report/section/sectionRadii.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { chartOf } from '../../parts/chartOf.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
+import { contradicts } from '../../parts/noArea.ts';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { blankFieldSentences } from '../../store/blankFields.ts';
-import { fields, keepAsTrial, keepTrouble, quickAnswer } from '../../store/sixFields.ts';
+import { fields, quickAnswer } from '../../store/sixFields.ts';
 import { units } from '../../store/units.ts';
+import { KeepCable } from './keepCable.tsx';
 
 /** Diameter that the one drawing is fitted to, px. */
 const DRAWN = 230;
@@ -34,17 +37,12 @@ export function QuickAnswer() {
     <div class="answer" aria-busy={now.busy}>
       <Face cable={cable} />
       <p class="said" aria-live="polite">
-        {cable.sentence}
+        {noBreak(cable.sentence)}
       </p>
       {cable.conductor_area !== null && <KeyFigures cable={cable} />}
       {cable.conductor_area !== null && <OneInterval cable={cable} />}
       <Blanks cable={cable} />
-      <div class="buttons">
-        <button type="button" class="button" onClick={() => void keepAsTrial()}>
-          Keep as the start of a trial
-        </button>
-      </div>
-      {keepTrouble.value !== '' && <p role="alert">{keepTrouble.value}</p>}
+      <KeepCable />
     </div>
   );
 }
@@ -141,13 +139,18 @@ function Blanks({ cable }: { cable: CableFindings }) {
       {blanks.length > 0 && (
         <ul class="notes">
           {blanks.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
+            <li key={sentence}>{noBreak(sentence)}</li>
           ))}
         </ul>
       )}
+      {contradicts(cable) && (
+        <p>
+          <b>Take again: {cable.consistency!.recheck!.replaceAll('_', ' ')}.</b>
+        </p>
+      )}
       {cable.next_reading !== null && cable.conductor_area !== null && (
         <p>
-          <b>One more measurement.</b> {cable.next_reading.text}
+          <b>One more measurement.</b> {noBreak(cable.next_reading.text)}
         </p>
       )}
       {cable.assumed.length > 0 && (
@@ -155,7 +158,7 @@ function Blanks({ cable }: { cable: CableFindings }) {
           <summary>What was assumed about your tools</summary>
           <ul class="notes note">
             {cable.assumed.map((line) => (
-              <li key={line}>{line}</li>
+              <li key={line}>{noBreak(line)}</li>
             ))}
           </ul>
         </details>

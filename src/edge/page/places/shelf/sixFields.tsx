@@ -1,22 +1,8 @@
-import type { SixFields as Fields } from '../../../../findings/quick.ts';
-import { clearFields, fields, troubles, typeField } from '../../store/sixFields.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
+import { bareUnits } from '../../store/bareUnits.ts';
+import { clearFields, fields, readings, troubles, typeField } from '../../store/sixFields.ts';
+import { FIELD_WORDS, type FieldWords } from './fieldWords.ts';
 import { QuickAnswer } from './quickAnswer.tsx';
-
-interface FieldWords {
-  name: keyof Fields;
-  label: string;
-  hint: string;
-  example: string;
-}
-
-const WORDS: readonly FieldWords[] = [
-  { name: 'label', label: 'What the label says', hint: 'size and metal, word for word', example: '2 AWG OFC' },
-  { name: 'mass', label: 'Mass of the bare conductor', hint: 'jacket off, strands clean', example: '95.6 g' },
-  { name: 'length', label: 'Length that was weighed', hint: 'cut square, measured straight', example: '300 mm' },
-  { name: 'ohms', label: 'Ohms', hint: 'four wires; the whole length is best', example: '0.76 mohm' },
-  { name: 'contacts', label: 'Length between the voltage contacts', hint: 'not the cut length', example: '1500 mm' },
-  { name: 'temperature', label: 'Temperature of the copper', hint: 'of the strands, not of the room', example: '20 C' },
-];
 
 /** One cable in six fields, answered while they are typed. */
 export function SixFields() {
@@ -27,7 +13,7 @@ export function SixFields() {
       <div class="parts">
         <form class="ask" onSubmit={(event) => event.preventDefault()}>
           <p class="note">Any unit you like: 312 gr, 1 3/8 in, 0.39 mohm. A blank field widens the answer.</p>
-          {WORDS.map(Field)}
+          {FIELD_WORDS.map(Field)}
           {typed && (
             <button type="button" class="link" onClick={clearFields}>
               Empty all six
@@ -46,6 +32,8 @@ export function SixFields() {
 
 function Field({ name, label, hint, example }: FieldWords) {
   const trouble = troubles.value[name];
+  const read = readings.value[name];
+  const said = trouble !== undefined ? `six-${name}-trouble` : read !== undefined ? `six-${name}-read` : undefined;
   return (
     <div class="field" key={name}>
       <label for={`six-${name}`}>
@@ -56,19 +44,26 @@ function Field({ name, label, hint, example }: FieldWords) {
         id={`six-${name}`}
         name={name}
         value={fields.value[name]}
-        placeholder={`such as ${example}`}
+        placeholder={`such as ${example(bareUnits.value)}`}
         autocomplete="off"
         spellcheck={false}
         dir="auto"
         aria-invalid={trouble === undefined ? undefined : 'true'}
-        aria-describedby={trouble === undefined ? undefined : `six-${name}-trouble`}
+        aria-describedby={said}
         onInput={(event) => typeField(name, event.currentTarget.value)}
       />
       {trouble !== undefined && (
-        <p class="trouble" id={`six-${name}-trouble`}>
-          Found {trouble.found}; expected {trouble.expected}. {trouble.advice}
+        <p class="trouble" id={said}>
+          {noBreak(`Found ${trouble.found}; expected ${trouble.expected}.${spaced(trouble.advice)}`)}
+        </p>
+      )}
+      {read !== undefined && (
+        <p class="read-as" id={said}>
+          read as {noBreak(read)}
         </p>
       )}
     </div>
   );
 }
+
+const spaced = (advice: string) => (advice === '' ? '' : ` ${advice}`);

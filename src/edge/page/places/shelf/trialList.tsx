@@ -71,9 +71,22 @@ function Line(line: TrialLine) {
       <td class="number" data-unit="entries">
         {line.entries}
       </td>
-      <td class="number">{line.openedOn?.slice(0, 10) ?? ''}</td>
+      <td class="number">{openedText(line.openedOn)}</td>
     </tr>
   );
 }
+
+/** `2026-11-25`, or with the time of day on this clock where it was said: `2026-11-25 10:58`. */
+function openedText(openedOn: string | null): string {
+  if (openedOn === null) return '';
+  const moment = openedOn.length > DAY ? new Date(openedOn) : null;
+  if (moment === null || Number.isNaN(moment.getTime())) return openedOn.slice(0, DAY);
+  const two = (n: number) => String(n).padStart(2, '0');
+  const day = `${moment.getFullYear()}-${two(moment.getMonth() + 1)}-${two(moment.getDate())}`;
+  return `${day}\u00a0${two(moment.getHours())}:${two(moment.getMinutes())}`;
+}
+
+/** Letters of a day, `2026-11-25`. */
+const DAY = 10;
 
 const latestFirst = (a: TrialLine, b: TrialLine) => (b.openedOn ?? '').localeCompare(a.openedOn ?? '');
