@@ -30,6 +30,7 @@ export const FINDINGS_WORDS: Readonly<Record<string, string>> = {
   'cables[].effective_awg': 'The same area as a real-valued gauge. It falls below zero beyond 1/0; show the text then.',
   'cables[].effective_gauge_text': 'The gauge in words, never a negative number.',
   'cables[].nearest_size_met': 'The largest AWG size whose area even the low end of the interval reaches.',
+  'cables[].conducts_like': 'For metal that is not copper: the copper gauge of the same resistance per metre.',
   'cables[].mass_resistivity': 'Mass per length times resistance per length: it tells the metal.',
   'cables[].metal': 'Chance of each metal; they sum to 1. Empty when nothing was measured.',
   'cables[].metal_found': 'The metal found; null when the readings do not settle it.',

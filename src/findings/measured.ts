@@ -55,3 +55,10 @@ export function mapped(m: Measured, unit: string, f: (x: number) => number, slop
 export function plusMinus({ value, interval }: Pick<Measured, 'value' | 'interval'>): number {
   return Math.max(interval[1] - value, value - interval[0], 0);
 }
+
+/** A ± that is a large part of its value: both ends tell more then, and a ± would reach through zero. */
+export function isWide(m: Pick<Measured, 'value' | 'interval'>): boolean {
+  return plusMinus(m) > WIDE * Math.abs(m.value);
+}
+
+const WIDE = 0.3;

@@ -22,7 +22,7 @@ type Kind = 'meets' | 'short' | 'notCopper' | 'clad' | 'open' | 'unmeasured';
 
 /** What one cable adds to the sentence: the metal first, for a wrong metal is no matter of size. */
 function kindOf(c: CableFindings): Kind {
-  if (!c.conductor_area) return 'unmeasured';
+  if (!c.conductor_area) return c.consistency?.recheck ? 'open' : 'unmeasured';
   const metal = c.claims.find((claim) => claim.reading === 'metal');
   if (metal?.outcome === 'falls short')
     return c.metal_found === 'copper-clad aluminium' || c.metal_found === 'tinned clad aluminium'

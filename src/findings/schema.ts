@@ -93,8 +93,10 @@ export const CableFindings = z.object({
   effective_awg: Measured.nullable(),
   /** 'about 2.3 AWG', 'between 1/0 and 2/0, 40 % of the way': never a negative gauge. */
   effective_gauge_text: z.string().nullable(),
-  /** The nearest AWG size whose area it does meet, in words. */
+  /** The nearest AWG size whose area it does meet, in words; null for metal that is not copper, where area is no size to go by. */
   nearest_size_met: z.string().nullable(),
+  /** For metal that is not copper: 'conducts like about 4 AWG copper'; null for copper and where no resistance was read. */
+  conducts_like: z.string().nullable(),
   mass_resistivity: Measured.nullable(),
   /** Metal → probability; sums to 1. Empty when nothing was measured. */
   metal: z.record(z.string(), z.number()),

@@ -30,7 +30,7 @@ function aboutCable(c: CableReadings, f: CableFindings): Warning[] {
     list.push({
       code: 'vague-label',
       cable: at,
-      text: `The label "${f.label.size}" names no standard, so it is read every way and none of them binds it.`,
+      text: `The label "${f.label.size}" names no standard. It is read as AWG and as automotive size of the same number; each outcome says which reading it is for.`,
     });
   if (f.metal_found && f.metal['copper-clad steel'] > 0.2)
     list.push({

@@ -11,7 +11,7 @@ export interface SizeClaim {
   awg: number | null;
   /** m², nominal. For `gauge` that of the AWG size of the same number: a common understanding, not a promise. */
   area: number | null;
-  /** True when the label names no standard, so that nothing binds it. */
+  /** True when the label names no standard. */
   vague: boolean;
   /** True when the words promise no less than nominal: `oversized`, `at least`, `minimum`. */
   atLeast: boolean;

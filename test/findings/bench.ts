@@ -26,7 +26,7 @@ export class Bench {
   private readings = 0;
 
   constructor(trial: Cells = {}) {
-    this.say('trial', { trial: 'club', title: 'Harewood rally club, heavy cable', ...trial });
+    this.say('trial', { trial: 'club', title: 'Fenwater Rally Club, heavy cable', ...trial });
   }
 
   /** One more entry, its id after all others. */

@@ -105,7 +105,7 @@ describe('tools and temperature', () => {
     expect(width(untaken)).toBeGreaterThan(1.5 * width(taken));
     expect(untaken.missing.join(' ')).toContain('Tape a thermometer to the copper');
     expect(taken.missing.join(' ')).not.toContain('thermometer');
-    expect(untaken.assumed.join(' ')).toContain('± 17.5 K');
+    expect(untaken.assumed.join(' ')).toContain('± 17.5 °C');
   });
 
   it('warm copper is brought back to 20 °C', () => {

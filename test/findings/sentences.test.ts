@@ -60,7 +60,7 @@ describe('one piece', () => {
     ],
     [
       'clad',
-      /^Label says copper; we found copper-clad aluminium, about 1\d % copper by volume\. Holds 1\d ± \d % .*: falls short\. Its metal fills 10\d ± \d % of the claimed area\.$/,
+      /^Label says copper; we found copper-clad aluminium, about 1\d % copper by volume\. Holds \d+ to \d+ % .*: falls short\. Its metal fills 10\d ± \d % of the claimed area, and it conducts like about \d\.\d AWG copper\.$/,
     ],
     ['aluminium', /^Label says copper; we found aluminium\. Holds 0\.0 ± 0\.0 % of the copper/],
     ['unmeasured', /^Nothing has been measured on this piece that tells what is inside\.$/],

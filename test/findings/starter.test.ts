@@ -84,3 +84,13 @@ it('offers only tools whose rows can be read', () => {
   const trial = fold(starterEntries({ ...ANSWERS, tools }, saying()));
   expect(trial.instruments).toHaveLength(OWNED_TOOLS.length);
 });
+
+describe('limits as the boxes print them', () => {
+  it('are taken for the tools that have one, and the usual ones for the rest', () => {
+    const limits = { 'pocket scale': '±0.05 g', 'divining rod': '1 mm' };
+    const { instruments } = fold(starterEntries({ ...ANSWERS, limits }, saying()));
+    const limitOf = (name: string) => instruments.find((i) => i.instrument === name)!.limit;
+    expect(limitOf('pocket scale')).toMatchObject({ absolute: 5e-5, fraction: 0, assumed: false });
+    expect(limitOf('steel rule')).toMatchObject({ assumed: true });
+  });
+});

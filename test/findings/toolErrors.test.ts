@@ -32,7 +32,7 @@ describe('how wrong a tool would have to be', () => {
     expect(times).toEqual([...times].sort((a, b) => a - b));
     for (const e of c.tool_errors)
       expect(e.text).toMatch(
-        /^[A-Z].* would have to read [\d.]+ (g|mm|mΩ|K|%) too (high|low) \(its limit is .* times that\) for this piece to reach the limit\.$/,
+        /^[A-Z].* would have to read [\d.]+ (g|mm|mΩ|°C|%) too (high|low) \(its limit is .* times that\) for this piece to reach the limit\.$/,
       );
     const tools = c.tool_errors.map((e) => e.text.split(' would have')[0]);
     expect(new Set(tools).size).toBe(tools.length);

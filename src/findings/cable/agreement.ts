@@ -1,4 +1,5 @@
 import { type Consistency, DISAGREE_BELOW } from '../../methods/assay/consistency.ts';
+import type { Contradiction } from '../../methods/assay/contradiction.ts';
 import type { RowKind } from '../../methods/assay/row.ts';
 import type { CableFindings } from '../schema.ts';
 
@@ -36,6 +37,19 @@ function awayBy(off: number | null): string {
   const p = Math.abs(100 * off);
   const figure = p < 10 ? p.toFixed(1) : Math.round(p).toString();
   return `stands ${figure} % ${off > 0 ? 'above' : 'below'} what the other readings ask for`;
+}
+
+/** What to do about a kind of reading that must be taken again, in the imperative. */
+export function howToTakeAgain(kind: RowKind): { quantity: string; doThis: string } {
+  return { quantity: WORDS[kind].quantity, doThis: WORDS[kind].again };
+}
+
+/** The sentence of a gross contradiction: which reading, by how much, what it looks like, and that nothing is judged. */
+export function contradictionSentence(kind: RowKind, c: Contradiction): string {
+  const times = c.factor > 1 ? c.factor : 1 / c.factor;
+  const by = `${times >= 10 ? Math.round(times) : times.toFixed(1)} times ${c.factor > 1 ? 'larger' : 'smaller'} than`;
+  const slip = c.slip ? ` If one of them is a slip of unit: ${c.slip}.` : '';
+  return `The readings contradict each other: ${WORDS[kind].name.toLowerCase()} is ${by} the other readings ask for.${slip} Nothing is judged until they agree.`;
 }
 
 /** Agreement of a cable's readings in words, with the reading to take again named. */

@@ -1,18 +1,22 @@
 import type { OutcomeLevels } from '../../methods/assay/conformity.ts';
-import { consistency, standardisedResiduals } from '../../methods/assay/consistency.ts';
+import { type Consistency, consistency, standardisedResiduals } from '../../methods/assay/consistency.ts';
+import { type Contradiction, contradiction } from '../../methods/assay/contradiction.ts';
 import { type Direction, lnFigure, lnFigureIf, metalBelief, onCondition } from '../../methods/assay/figures.ts';
 import type { CableAssay, JointAssay } from '../../methods/assay/joint.ts';
+import type { RowKind } from '../../methods/assay/row.ts';
 import { spreadOfArea } from '../../methods/assay/spread.ts';
+import { COPPER_RESISTIVITY } from '../../methods/metal/constants.ts';
 import { COPPER_FAMILY } from '../../methods/metal/hypotheses.ts';
 import type { Component } from '../../numerics/mixture.ts';
 import type { Fitting } from '../../trial/trial.ts';
 import { AWG_PER_LOG_AREA, awgName, effectiveAwg, effectiveGaugeText, nearestAwgMet } from '../../units/gauge.ts';
-import { claimsOf } from '../claims/claims.ts';
+import { claimsOf, unjudged } from '../claims/claims.ts';
 import { type ReadLabel, readLabel } from '../claims/label.ts';
 import { mapped, measuredFromLn } from '../measured.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { CableFindings, Measured } from '../schema.ts';
-import { agreementOf } from './agreement.ts';
+import { agreementOf, contradictionSentence, howToTakeAgain } from './agreement.ts';
+import { assumedLimits } from './assumed.ts';
 import { condition } from './condition.ts';
 import { copperOf } from './copper.ts';
 import { fitOf } from './fit.ts';
@@ -20,7 +24,7 @@ import { geometryOf } from './geometry.ts';
 import { massesOf } from './masses.ts';
 import { metalFound } from './metalWords.ts';
 import { missingOf } from './missing.ts';
-import { firstReading, nextReading } from './nextReading.ts';
+import { firstReading, nextReading, takeAgain } from './nextReading.ts';
 import { cableSentence } from './sentence.ts';
 import { strandsOf } from './strands.ts';
 import { toolErrorsOf } from './toolErrors.ts';
@@ -56,6 +60,9 @@ function labelFindings(c: CableReadings, label: ReadLabel): CableFindings['label
 
 function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, context: CableContext): CableFindings {
   const { joint, level, levels } = context;
+  const agreement = consistency(assay);
+  const clash = contradiction(agreement);
+  if (clash && agreement) return withContradiction(c, assay, label, context, agreement, clash);
   const from = rowsUsed(c);
   const ifCopper = condition(assay);
   const ln = (d: Direction): Component[] => (ifCopper ? lnFigureIf(assay, d, COPPER_FAMILY) : lnFigure(assay, d));
@@ -83,13 +90,13 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
     strandsClaimed: c.cable.label.strands,
     strands: strands.strands,
     ohmsClaimed: c.cable.label.ohmsPerMetre,
+    recheck: agreement?.recheck ?? null,
   });
-  const agreement = agreementOf(consistency(assay));
-  const residuals = standardisedResiduals(assay);
   const geometry = geometryOf(c.groups, assay, level);
   // The budget is of the interval that is shown: where that stands "if copper", so does the budget.
   const spread = spreadOfArea(joint, (ifCopper && onCondition(assay, COPPER_FAMILY)) || assay);
   const met = nearestAwgMet(area.interval[0] * 1e-6);
+  const notCopper = found !== null && !COPPER_FAMILY.some((m) => m === found);
   const result: CableFindings = {
     ...withoutAssay(c, label, context),
     conductor_area: area,
@@ -100,7 +107,8 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
       (a) => AWG_PER_LOG_AREA / a,
     ),
     effective_gauge_text: effectiveGaugeText(area.value * 1e-6),
-    nearest_size_met: met === null ? null : `${awgName(met)} AWG`,
+    nearest_size_met: met === null || notCopper ? null : `${awgName(met)} AWG`,
+    conducts_like: notCopper && resistance ? conductsLike(resistance) : null,
     mass_resistivity: massResistivity,
     metal: Object.fromEntries(belief),
     metal_found: found,
@@ -113,34 +121,75 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
     strand_diameter: strands.diameter,
     strands_sentence: strands.sentence,
     ...geometry,
-    consistency: agreement,
+    consistency: agreementOf(agreement),
     claims,
-    residuals: c.rows.map((row, i) => ({
-      quantity: row.quantity,
-      specimen: row.specimen,
-      n: row.n,
-      readings: row.readings,
-      mean: row.mean,
-      unit: row.unit,
-      text: row.text,
-      residual: residuals[i],
-    })),
+    residuals: residualRows(c, assay),
     spread_from: spread.map(({ input, label: words, share, assumed }) => ({
       input,
       label: assumed ? `${words} (assumed)` : words,
       share,
     })),
     tool_errors: toolErrorsOf(joint, assay, claims),
-    next_reading: nextReading(joint, c, assay, level, {
-      ohmsPerMetre: resistance && resistance.value * 1e-3,
-      ifCopper,
-    }),
+    next_reading: agreement?.recheck
+      ? recheckFirst(agreement.recheck)
+      : nextReading(joint, c, assay, level, { ohmsPerMetre: resistance && resistance.value * 1e-3, ifCopper }),
     missing: missingOf(c),
     masses: massesOf(c),
     fit: c.cable.role === 'control' ? [] : fitOf(c.cable.cable, context.fittings, geometry.bundle_diameter, area),
     assumed: assumedLimits(joint, c),
   };
   return { ...result, sentence: c.cable.role === 'control' ? CONTROL_SENTENCE : cableSentence(result, label) };
+}
+
+function residualRows(c: CableReadings, assay: CableAssay): CableFindings['residuals'] {
+  const residuals = standardisedResiduals(assay);
+  return c.rows.map((row, i) => ({
+    quantity: row.quantity,
+    specimen: row.specimen,
+    n: row.n,
+    readings: row.readings,
+    mean: row.mean,
+    unit: row.unit,
+    text: row.text,
+    residual: residuals[i],
+  }));
+}
+
+function recheckFirst(kind: RowKind): CableFindings['next_reading'] {
+  const { quantity, doThis } = howToTakeAgain(kind);
+  return takeAgain(quantity, doThis);
+}
+
+/** Readings that contradict one another grossly: what was read is shown, and nothing is judged by it. */
+function withContradiction(
+  c: CableReadings,
+  assay: CableAssay,
+  label: ReadLabel,
+  context: CableContext,
+  agreement: Consistency,
+  clash: Contradiction,
+): CableFindings {
+  const kind = agreement.recheck as RowKind;
+  const geometry = geometryOf(c.groups, assay, context.level);
+  const sentence = contradictionSentence(kind, clash);
+  const words = agreementOf(agreement);
+  return {
+    ...withoutAssay(c, label, context),
+    ...geometry,
+    metal_of_section: null,
+    sentence,
+    consistency: words && { ...words, sentence },
+    claims: unjudged(label),
+    residuals: residualRows(c, assay),
+    next_reading: recheckFirst(kind),
+    assumed: assumedLimits(context.joint, c),
+  };
+}
+
+/** The gauge of copper that would have the same resistance per metre, without lay: what an installer may count on. */
+function conductsLike(mohmPerMetre: Measured): string {
+  const area = COPPER_RESISTIVITY / (mohmPerMetre.value * 1e-3);
+  return `conducts like about ${effectiveGaugeText(area)} copper`;
 }
 
 /** The headline turned back into mm² of copper: what "copper held" found. */
@@ -153,20 +202,6 @@ function copperArea(ofClaim: Measured | null, label: ReadLabel): Measured | null
     (x) => x * nominal,
     () => nominal,
   );
-}
-
-/** Limits of error that this cable leans on and that nobody stated. */
-function assumedLimits(joint: JointAssay, c: CableReadings): string[] {
-  const used = new Set(c.rows.flatMap((r) => [...r.shared.map((s) => s.input), r.temperature?.input ?? '']));
-  const shown = (limit: number, unit: string) =>
-    unit === '1'
-      ? `± ${+(limit * 100).toPrecision(2)} %`
-      : unit === 'K'
-        ? `± ${+limit.toPrecision(3)} K`
-        : `± ${+(limit * 1e3).toPrecision(2)} ${{ kg: 'g', m: 'mm', ohm: 'mΩ' }[unit] ?? unit}`;
-  return joint.inputs
-    .filter((i) => i.assumed && used.has(i.input))
-    .map((i) => `${i.label}: ${shown(i.limit, i.unit)}, assumed because nothing was stated.`);
 }
 
 function withoutAssay(c: CableReadings, label: ReadLabel, context: CableContext): CableFindings {
@@ -182,6 +217,7 @@ function withoutAssay(c: CableReadings, label: ReadLabel, context: CableContext)
     effective_awg: null,
     effective_gauge_text: null,
     nearest_size_met: null,
+    conducts_like: null,
     mass_resistivity: null,
     metal: {},
     metal_found: null,

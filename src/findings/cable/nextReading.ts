@@ -194,6 +194,17 @@ export function nextReading(
   };
 }
 
+/** Where the readings disagree, the first thing to do is to take the odd one again. */
+export function takeAgain(reading: string, doThis: string): CableFindings['next_reading'] {
+  return {
+    reading,
+    half_width_now: null,
+    half_width_then: null,
+    unit: 'mm2',
+    text: `${doThis[0].toUpperCase()}${doThis.slice(1)}: until it agrees with the others, no further reading helps.`,
+  };
+}
+
 /** What to do first when nothing of a cable can be worked out yet. */
 export function firstReading(): CableFindings['next_reading'] {
   return {

@@ -12,7 +12,11 @@ const WEIGH_TO = 0.01;
 /** Beyond this the sample was too small to help. */
 const TOO_SMALL = 0.02;
 
-const whole = (n: number) => Math.round(n).toLocaleString('en-US');
+/** No separator below 10 000, a thin space above: a comma would read as a decimal in half the world. */
+function whole(n: number): string {
+  const digits = Math.round(n).toString();
+  return digits.length < 5 ? digits : digits.replace(/\B(?=(\d{3})+$)/g, '\u202f');
+}
 
 /** Count and diameter of the strands as figures, with a sentence that sets the count beside the label's. */
 export function strandsOf(c: CableReadings, level: number) {

@@ -2,6 +2,7 @@ import { atLeast, atMost, type Conformity, type OutcomeLevels, outcomeOf } from 
 import { probabilityCopperHeld } from '../../methods/assay/copperHeld.ts';
 import { copperBelief, lnFigure, lnFigureIf, metalBelief } from '../../methods/assay/figures.ts';
 import type { CableAssay } from '../../methods/assay/joint.ts';
+import type { RowKind } from '../../methods/assay/row.ts';
 import { COPPER_FAMILY, type Metal } from '../../methods/metal/hypotheses.ts';
 import { mixtureCdf } from '../../numerics/mixture.ts';
 import type { Claim, Measured } from '../schema.ts';
@@ -23,6 +24,8 @@ export interface ClaimContext {
   strandsClaimed: number | null;
   strands: Measured | null;
   ohmsClaimed: number | null;
+  /** Kind of reading to take again, null when they agree: a count that must be taken again judges nothing. */
+  recheck: RowKind | null;
 }
 
 const MM2 = 1e6;
@@ -77,19 +80,29 @@ function copperHeld(c: ClaimContext): Claim[] {
 }
 
 /** Outcome on resistance where the label names no construction: between the two limits nothing is settled. */
-function resistanceOutcome(r: Requirement, strict: Conformity, c: ClaimContext): Conformity {
+function resistanceOutcome(r: Requirement, strict: Conformity, c: ClaimContext): Judged {
   if (r.generous === null) return strict;
   const generous = atMost(lnFigure(c.assay, 'resistancePerMetre'), r.generous, c.level, c.levels);
   if (strict.outcome === 'falls short' && generous.outcome !== 'falls short')
-    return { ...strict, outcome: 'not settled' };
+    return { ...strict, outcome: 'not settled', probability: null };
   return strict;
+}
+
+/** A conformity whose probability depends on what the label leaves out. */
+type Judged = Omit<Conformity, 'probability'> & { probability: number | null };
+
+function asksOfResistance(r: Requirement): string {
+  const mohm = (x: number) => (x * MOHM).toFixed(3);
+  return r.generous === null
+    ? `≤ ${mohm(r.required)} mΩ/m`
+    : `≤ ${mohm(r.required)} to ${mohm(r.generous)} mΩ/m, by construction`;
 }
 
 function byRequirement(r: Requirement, c: ClaimContext): Claim {
   const isArea = r.of === 'area';
   const scale = isArea ? MM2 : MOHM;
   const unit = isArea ? 'mm2' : 'mohm/m';
-  const asks = isArea ? `≥ ${two(r.required * MM2)} mm²` : `≤ ${(r.required * MOHM).toFixed(3)} mΩ/m`;
+  const asks = isArea ? `≥ ${two(r.required * MM2)} mm²` : asksOfResistance(r);
   const claim: Claim = {
     ...blank(r.reading, r.ofLabel, asks, r.source, r.note),
     required: r.required * scale,
@@ -101,7 +114,7 @@ function byRequirement(r: Requirement, c: ClaimContext): Claim {
     return { ...claim, note: 'This limit is for copper; the label says otherwise, so it is not judged by it.' };
   const found = isArea ? c.area : c.resistance;
   if (!found) return claim;
-  const conformity = isArea
+  const conformity: Judged = isArea
     ? atLeast(lnFigure(c.assay, 'area'), r.required, c.level, c.levels)
     : resistanceOutcome(r, atMost(lnFigure(c.assay, 'resistancePerMetre'), r.required, c.level, c.levels), c);
   const blind = isArea && !c.metalKnown && conformity.outcome === 'falls short';
@@ -184,6 +197,15 @@ function strandClaim(c: ClaimContext): Claim[] {
   const probability =
     u > 0 ? 1 - mixtureCdf([{ weight: 1, mean: value, sd: u, dof: Infinity }], required) : value >= required ? 1 : 0;
   const short = (n: number) => 1 - n / required;
+  if (c.recheck === 'strands')
+    return [
+      {
+        ...claim,
+        found: c.strands,
+        outcome: 'not settled',
+        note: 'The count disagrees with mass and ohms: count again before it is held against the label.',
+      },
+    ];
   return [
     {
       ...claim,
@@ -223,5 +245,25 @@ export function claimsOf(c: ClaimContext): Claim[] {
     ...strandClaim(c),
     ...ohmsClaim(c),
     ...notTestable(c),
+  ];
+}
+
+/** The label's own readings where the readings contradict one another: named, asked for, and not settled. */
+export function unjudged(label: ReadLabel): Claim[] {
+  const note = 'The readings contradict each other, so nothing is judged.';
+  const open = (reading: string, asks: string, source: string): Claim => ({
+    ...blank(reading, true, asks, source, note),
+    outcome: 'not settled',
+  });
+  const asked = label.size && asksForCopper(label.metal) ? copperRequired(label.size) : null;
+  const sizes = label.size ? requirementsOf(label.size, false).filter((r) => r.ofLabel) : [];
+  return [
+    ...(asked ? [open('copper held', `≥ ${two(asked.required * MM2)} mm² of copper`, asked.source)] : []),
+    ...sizes.map((r) =>
+      open(r.reading, r.of === 'area' ? `≥ ${two(r.required * MM2)} mm²` : asksOfResistance(r), r.source),
+    ),
+    ...(HONOURS[label.metal.metal]
+      ? [open('metal', label.metal.metal, 'ASTM B193 mass resistivity (from memory)')]
+      : []),
   ];
 }

@@ -13,8 +13,8 @@ export interface PlannedPiece {
   kind: PieceKind | '';
   /** m; null for the whole bought length. */
   length: number | null;
-  /** Length that the plan gives it now, m: another one than `length` where settings changed since; null when it gives none. */
-  planned: number | null;
+  /** As the plan would cut it now, which differs where settings changed since; null when the plan asks for no such piece. */
+  planned: { length: number | null; cutFrom: string | null } | null;
   /** Name of the piece that it is cut from; null for the whole. */
   cutFrom: string | null;
   taken: string;
@@ -116,7 +116,7 @@ export function piecesOf(
   const taken = new Set(names);
   const pieces = list.pieces.map((piece): PlannedPiece => {
     const there = own.filter((s) => s.kind === piece.kind)[piece.number - 1];
-    if (there) return { ...recorded(there), planned: piece.length, why: piece.why };
+    if (there) return { ...recorded(there), planned: { length: piece.length, cutFrom: null }, why: piece.why };
     const specimen = nameOf(cable, piece.kind, piece.number, taken);
     taken.add(specimen);
     return {
@@ -124,7 +124,7 @@ export function piecesOf(
       cable,
       kind: piece.kind,
       length: piece.length,
-      planned: piece.length,
+      planned: { length: piece.length, cutFrom: null },
       cutFrom: null,
       taken: piece.taken ?? '',
       why: piece.why,
@@ -135,8 +135,11 @@ export function piecesOf(
   const listed = new Set(pieces.map((p) => p.specimen));
   const further = own.filter((s) => !listed.has(s.specimen)).map(recorded);
   const withParents = pieces.map((p, i) => {
-    const parent = list.pieces[i]!.cutFrom;
-    return p.onRecord || parent === null ? p : { ...p, cutFrom: pieces[parent]!.specimen };
+    const place = list.pieces[i]!.cutFrom;
+    if (place === null) return p;
+    const parent = pieces[place]!.specimen;
+    const planned = { length: list.pieces[i]!.length, cutFrom: parent };
+    return { ...p, planned, cutFrom: p.onRecord ? p.cutFrom : parent };
   });
   return [...withParents, ...further];
 }

@@ -2,6 +2,7 @@ import { mean } from '../../numerics/describe.ts';
 import { typeA } from '../../numerics/typeA.ts';
 import type { Reading, Trial } from '../../trial/trial.ts';
 import type { Tool, ToolBox } from './tools.ts';
+import { trustedStep } from './trustedStep.ts';
 
 /** Repeats of one quantity on one specimen by one tool. */
 export interface Group {
@@ -57,7 +58,7 @@ export function groupsOf(trial: Trial, tools: ToolBox): Group[] {
   for (const g of list) {
     g.n = g.readings.length;
     g.mean = mean(g.readings.map((r) => r.value));
-    g.step = Math.max(g.tool.resolution || 0, ...g.readings.map((r) => r.step));
+    g.step = trustedStep(g.quantity, Math.max(g.tool.resolution || 0, ...g.readings.map((r) => r.step)));
   }
   fillScatter(list);
   return list;

@@ -7,6 +7,7 @@ import { effectsOf, ownUniform } from './effects.ts';
 import type { Group } from './groups.ts';
 import type { MeasuredRow } from './massRows.ts';
 import { TARGET_TEMPERATURE_HALF_WIDTH, type ToolBox, UNTAKEN_TEMPERATURE } from './tools.ts';
+import { trustedLengthStep } from './trustedStep.ts';
 
 /** How far a voltage contact may stand from where it was measured: ±1 mm and a tape's 0.1 %. Common practice, no source. */
 const CONTACT_PLACING = 1e-3;
@@ -38,7 +39,7 @@ function temperatureOf(readings: readonly Reading[], trial: Trial, tools: ToolBo
 function contactDistance(g: Group): { value: number; step: number } | null {
   const known = g.readings.flatMap((r) => (r.atLength === null ? [] : [r.atLength]));
   if (known.length === 0) return null;
-  return { value: mean(known), step: Math.max(...g.readings.map((r) => r.atLengthStep)) };
+  return { value: mean(known), step: trustedLengthStep(Math.max(...g.readings.map((r) => r.atLengthStep))) };
 }
 
 function rowFrom(g: Group, specimen: Specimen, trial: Trial, tools: ToolBox): MeasuredRow | Unusable {

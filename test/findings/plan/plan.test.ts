@@ -245,3 +245,23 @@ describe('the power of a trial’s plan', () => {
     expect(planOf(ruleAlone, { draws }).sentence).toMatch(/nothing of the conductor can be read/);
   });
 });
+
+describe('a piece on record while settings change', () => {
+  it('keeps its length, and says how it would be cut now', () => {
+    const first = planOf(trialOf(cable('harrow')), NO_POWER).cables[0]!.pieces;
+    const rows = first.map((piece) => entry('specimen', specimenRow(piece)));
+    const [apart] = planOf(
+      trialOf(cable('harrow'), ...rows, setting('apart_mm', '900')),
+      NO_POWER,
+    ).cables[0]!.pieces.filter((piece) => piece.kind === 'apart');
+    expect(apart).toMatchObject({ onRecord: true, length: 0.3, cutFrom: 'harrow-b1' });
+    expect(apart!.planned).toEqual({ length: 0.9, cutFrom: 'harrow-whole' });
+  });
+
+  it('says nothing new of pieces that the plan no longer asks for', () => {
+    const first = planOf(trialOf(cable('harrow')), NO_POWER).cables[0]!.pieces;
+    const rows = first.map((piece) => entry('specimen', specimenRow(piece)));
+    const pieces = planOf(trialOf(cable('harrow'), ...rows, setting('methods', 'ohms')), NO_POWER).cables[0]!.pieces;
+    expect(pieces.find((piece) => piece.kind === 'bend')).toMatchObject({ onRecord: true, planned: null });
+  });
+});
