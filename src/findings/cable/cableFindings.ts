@@ -65,7 +65,8 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
   if (clash && agreement) return withContradiction(c, assay, label, context, agreement, clash);
   const from = rowsUsed(c);
   const ifCopper = condition(assay);
-  const ln = (d: Direction): Component[] => (ifCopper ? lnFigureIf(assay, d, COPPER_FAMILY) : lnFigure(assay, d));
+  const ln = (d: Direction): readonly Component[] =>
+    ifCopper ? lnFigureIf(assay, d, COPPER_FAMILY) : lnFigure(assay, d);
   const figure = (d: Direction, scale: number, unit: string): Measured =>
     measuredFromLn(ln(d), { scale, unit, level, from, condition: ifCopper });
   const has = (kind: string) => c.rows.some((r) => r.kind === kind);

@@ -201,7 +201,7 @@ export function takeAgain(reading: string, doThis: string): CableFindings['next_
     half_width_now: null,
     half_width_then: null,
     unit: 'mm2',
-    text: `${doThis[0].toUpperCase()}${doThis.slice(1)}: until it agrees with the others, no further reading helps.`,
+    text: `${doThis[0].toUpperCase()}${doThis.slice(1)}: that comes before any further reading.`,
   };
 }
 

@@ -71,7 +71,9 @@ export class BendReadings {
     if (r.quantity !== 'push_force') return tool;
     if (r.instrument === null) {
       const kitchen = usualLimit('kitchen scale', r.step / STANDARD_GRAVITY);
-      return kitchen ? { ...tool, id: 'usual kitchen scale', name: 'kitchen scale', limit: inNewtons(kitchen.limit) } : tool;
+      return kitchen
+        ? { ...tool, id: 'usual kitchen scale', name: 'kitchen scale', limit: inNewtons(kitchen.limit) }
+        : tool;
     }
     if (!this.weighsForce.has(r.instrument)) return tool;
     return { ...tool, resolution: tool.resolution * STANDARD_GRAVITY, limit: inNewtons(tool.limit) };

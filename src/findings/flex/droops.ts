@@ -67,7 +67,11 @@ function droopOf(
   const read = of('tip_drop').length > 0 ? 'drop' : 'chordAngle';
   const tips = of(read === 'drop' ? 'tip_drop' : 'chord_angle');
   const overhang = bend.meanOf(of('overhang'));
-  const up = faceOf(tips.filter((r) => !isDown(r)), bend) ?? null;
+  const up =
+    faceOf(
+      tips.filter((r) => !isDown(r)),
+      bend,
+    ) ?? null;
   const down = faceOf(tips.filter(isDown), bend);
   const first = up ?? down;
   const temperature = meanTemperature(readings);
@@ -135,13 +139,15 @@ function refusalText(piece: string, refused: string, better: number | null, read
     refused === 'too straight'
       ? `The droop of ${piece} is too small for a rule: it says next to nothing about stiffness.`
       : `${piece} hangs almost plumb: the ${read === 'drop' ? 'drop' : 'angle'} hardly changes with stiffness any more.`;
-  if (better === null) return `${why} ${refused === 'too straight' ? 'Let more hang free, or push it.' : 'Let less hang free.'}`;
+  if (better === null)
+    return `${why} ${refused === 'too straight' ? 'Let more hang free, or push it.' : 'Let less hang free.'}`;
   return `${why} Let about ${better} mm hang free${refused === 'too straight' ? ', or push it' : ''}.`;
 }
 
 function droopText(found: DroopFound): string {
   if (found.way === 'one face') return 'Read one way up only: turn it over, or any set of its own stays in the figure.';
-  if (found.set === null) return 'The two ways up fit no evenly curved piece; their mean was taken. Straighten it and read again.';
+  if (found.set === null)
+    return 'The two ways up fit no evenly curved piece; their mean was taken. Straighten it and read again.';
   const share = `${(100 * Math.abs(found.set)).toFixed(0)} % of the overhang`;
   if (found.way === 'mean of both faces') return `Mean of both ways up; its own set is ${share}.`;
   return found.muchSet

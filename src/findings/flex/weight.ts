@@ -98,5 +98,5 @@ export function weightOf(cable: CableReadings, specimen: string): WeightFound | 
     dof: Number.POSITIVE_INFINITY,
     from: ['claimed_mass'],
   };
-  return { figure, condition: "if it weighs what its label says" };
+  return { figure, condition: 'if it weighs what its label says' };
 }

@@ -112,9 +112,7 @@ export const Judged = z.object({
   /** Chance above which every cable of a band beats every cable below the cut. */
   cut_above: z.number(),
   judges_agree: z.object({ w: z.number(), chi2: z.number(), dof: z.number(), p: z.number() }).nullable(),
-  judges_apart: z
-    .object({ chi2: z.number(), dof: z.number(), p: z.number(), widened: z.number() })
-    .nullable(),
+  judges_apart: z.object({ chi2: z.number(), dof: z.number(), p: z.number(), widened: z.number() }).nullable(),
   /** Groups of cables that no judgement joins; one group when all are joined. */
   groups: z.array(z.array(z.string())),
   /** Rank correlation of ease with measured stiffness turned round: 1 when both give one order. */

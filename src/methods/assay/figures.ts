@@ -39,14 +39,33 @@ function dofOf({ variance, moves }: LinearFigure, rows: AnsweredCable['cable']['
 }
 
 /** The logarithm of a figure as a mixture over everything that may be so. */
-export function lnFigure(assay: AnsweredCable, direction: Direction): Component[] {
-  return lnAlong(assay, assay.components, DIRECTIONS[direction]);
+export function lnFigure(assay: AnsweredCable, direction: Direction): readonly Component[] {
+  return remembered(assay, direction, () => lnAlong(assay, assay.components, DIRECTIONS[direction]));
 }
 
 /** As {@link lnFigure}, on condition that the metal is one of those named. Empty when none of them is left. */
-export function lnFigureIf(assay: AnsweredCable, direction: Direction, metals: readonly Metal[]): Component[] {
-  const kept = assay.components.filter((c) => metals.includes(c.supposition.metal.metal));
-  return lnAlong(assay, kept, DIRECTIONS[direction]);
+export function lnFigureIf(assay: AnsweredCable, direction: Direction, metals: readonly Metal[]): readonly Component[] {
+  return remembered(assay, `${direction} if ${metals.join()}`, () => {
+    const kept = assay.components.filter((c) => metals.includes(c.supposition.metal.metal));
+    return lnAlong(assay, kept, DIRECTIONS[direction]);
+  });
+}
+
+/** A cable's answer never changes, and every claim asks for the same few figures: each is worked out once. */
+const worked = new WeakMap<AnsweredCable, Map<string, readonly Component[]>>();
+
+function remembered(assay: AnsweredCable, key: string, work: () => Component[]): readonly Component[] {
+  let known = worked.get(assay);
+  if (!known) {
+    known = new Map();
+    worked.set(assay, known);
+  }
+  let figure = known.get(key);
+  if (!figure) {
+    figure = work();
+    known.set(key, figure);
+  }
+  return figure;
 }
 
 function lnAlong(assay: AnsweredCable, components: readonly AssayComponent[], a: readonly number[]): Component[] {

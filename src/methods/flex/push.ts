@@ -1,3 +1,4 @@
+import { mean, sumOfSquaredDeviations } from '../../numerics/describe.ts';
 import { leastSquares } from '../../numerics/leastSquares.ts';
 import { straightLine } from '../../numerics/regression.ts';
 
@@ -14,6 +15,9 @@ export interface InitialSlope {
   /** Standard uncertainty from the scatter about the line, N/m, with its degrees of freedom. */
   u: number;
   dof: number;
+  /** Scatter about the line, N, and √Σ(δ − δ̄)², m: u is the one over the other. */
+  residualSd: number;
+  spread: number;
   /** How many of the points lie on it. */
   points: number;
   /** N: what the line leaves at no deflection; a zero that was off, or slack taken up. */
@@ -66,6 +70,8 @@ export function initialSlope(points: readonly PushPoint[]): InitialSlope {
     slope: line.slope,
     u: line.slopeError,
     dof: line.dof,
+    residualSd: line.residualSd,
+    spread: Math.sqrt(sumOfSquaredDeviations(x.slice(0, n), mean(x.slice(0, n)))),
     points: n,
     intercept: line.intercept,
     deflectionRange: x[n - 1] - x[0],

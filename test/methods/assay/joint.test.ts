@@ -119,7 +119,7 @@ describe('one cable, every supposition', () => {
   it('knows a mass per metre as well as scale and rule do, whatever the lay', () => {
     const truth = copperOf(33, { lay: 1.06 });
     const joint = jointAssay([cableOf('one', truth, { weighed: [0.3] })], tools(), COPPER);
-    const [sound] = lnFigure(joint.cables[0], 'massPerMetre').sort((a, b) => b.weight - a.weight);
+    const [sound] = [...lnFigure(joint.cables[0], 'massPerMetre')].sort((a, b) => b.weight - a.weight);
     const scale = 3e-5 / Math.sqrt(3) / (truth.area * truth.lay * truth.density * 0.3);
     const rule = 5e-4 / Math.sqrt(3) / 0.3;
     expectClose(sound.sd, Math.hypot(scale, rule, 0.002), { relative: 1e-3 });
