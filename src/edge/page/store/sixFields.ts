@@ -82,7 +82,10 @@ async function answer(mine: number, entries: ReturnType<typeof quickEntries>): P
   }
 }
 
-const isBlank = (typed: SixFields) => Object.values(typed).every((text) => text.trim() === '');
+/** Hoisted: the effect above runs while this file is still being read. */
+function isBlank(typed: SixFields): boolean {
+  return Object.values(typed).every((text) => text.trim() === '');
+}
 
 function isSixFields(kept: unknown): kept is SixFields {
   if (typeof kept !== 'object' || kept === null) return false;
