@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import type { Store } from '../../../src/edge/store/store.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
-import { HEADS, READS } from './benchTrial.ts';
+import type { Bench } from './bench.ts';
+import { HEADS, plannedTrial, READS } from './benchTrial.ts';
 
 /** What is in hand: the quantity by its name in the table. */
 export async function quantityInHand(page: Page): Promise<string> {
@@ -43,4 +44,23 @@ export async function storedBodies(store: Store, trial: string, kind: string, co
     await new Promise((settle) => setTimeout(settle, 50));
   }
   return bodiesOf(await store.entries(trial), kind);
+}
+
+let trials = 0;
+
+/** A trial that no test has used yet, on the shelf. */
+export async function freshTrial(bench: Bench, codes: readonly string[], repeats = 1): Promise<string> {
+  trials += 1;
+  const trial = `t${trials}`;
+  await bench.store.append(trial, plannedTrial(trial, codes, repeats));
+  return trial;
+}
+
+/** A fresh trial with its bench open, and everything told as being on the bench computer. */
+export async function freshBench(bench: Bench, codes: readonly string[] = ['KR', 'VN'], repeats = 1) {
+  const trial = await freshTrial(bench, codes, repeats);
+  const opened = await bench.open(`/trial/${trial}/bench`);
+  await opened.page.locator('#bench-value').waitFor();
+  await waitForAllThere(opened.page);
+  return { trial, ...opened };
 }

@@ -43,8 +43,11 @@ export interface Jobs {
     ask: { files: readonly BroughtFile[]; name: string; keepGood: boolean; now: string; shelf: readonly Entry[] };
     answer: PackageRead;
   };
-  /** Entries that are new since the last time to the metal area of each cable. */
-  soFar: { ask: { fresh: boolean; news: readonly Entry[] }; answer: { cable: string; area: Measured }[] };
+  /** Entries that are new since the last time to the metal area of the cables that are named. */
+  soFar: {
+    ask: { fresh: boolean; news: readonly Entry[]; cables: readonly string[] };
+    answer: { cable: string; area: Measured }[];
+  };
   /** What a first trial is asked, and who says it, to the entries that make the trial. */
   start: {
     ask: { answers: StarterAnswers; trial: string; at: string; by: string; device: string };

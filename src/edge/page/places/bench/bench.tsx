@@ -3,6 +3,7 @@ import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { clearField } from '../../store/bench/field.ts';
 import { beginAnew, inHand } from '../../store/bench/inHand.ts';
+import { forget } from '../../store/bench/record.ts';
 import { takeUpPiece } from '../../store/bench/scanned.ts';
 import { followAreas } from '../../store/bench/soFar.ts';
 import { benchWork } from '../../store/bench/work.ts';
@@ -27,6 +28,7 @@ export function Bench({ trial, slate, specimen = '' }: BenchProps) {
   useEffect(() => {
     beginAnew();
     clearField();
+    forget();
     void openJournal(trial);
     return followAreas();
   }, [trial]);

@@ -7,9 +7,10 @@ import { FigureOf } from '../../parts/figure.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { unit } from '../../store/bench/field.ts';
 import { takeUp } from '../../store/bench/inHand.ts';
-import { pieceWords, quantityHead, signOf, unitWords } from '../../store/bench/names.ts';
+import { pieceNamed, pieceWords, quantityHead, signOf, unitWords } from '../../store/bench/names.ts';
+import { lastKept } from '../../store/bench/record.ts';
 import { displayStep, type PieceSoFar, pieceSoFar } from '../../store/bench/repeats.ts';
-import { areasSoFar } from '../../store/bench/soFar.ts';
+import { areas } from '../../store/bench/soFar.ts';
 import { units } from '../../store/units.ts';
 import { One } from './repeats.tsx';
 
@@ -92,17 +93,30 @@ function Row({ trial, row, span, quantity, here }: RowProps) {
   );
 }
 
-/** The metal area of the cable in hand by all readings so far, with its ±. */
+/** The metal area by all readings so far: of the cable that was read before, then of the one in hand. */
 function SoFar({ trial, act }: { trial: Trial; act: BenchAct }) {
-  const area = areasSoFar.value.get(act.item.cable);
+  const before = lastKept.value;
+  const other = before !== null && pieceNamed(trial, before.specimen)?.cable !== act.item.cable;
   return (
-    <p class="area-so-far" data-cable={trial.blinding.blind ? undefined : act.item.cable}>
-      <span>Metal in {signOf(trial, act.item.specimen)} so far</span>
-      {area === undefined ? (
-        <span class="note">to come: a mass and a length, or ohms</span>
-      ) : (
-        <FigureOf text={figureText(area, units.value)} unit />
-      )}
-    </p>
+    <dl class="area-so-far">
+      {other && <Area trial={trial} specimen={before.specimen} />}
+      <Area trial={trial} specimen={act.item.specimen} />
+    </dl>
+  );
+}
+
+function Area({ trial, specimen }: { trial: Trial; specimen: string }) {
+  const area = areas.value.get(pieceNamed(trial, specimen)?.cable ?? '');
+  return (
+    <div>
+      <dt>Metal in {signOf(trial, specimen)} so far</dt>
+      <dd>
+        {area === undefined ? (
+          <span class="note">to come, from a mass with a length, or ohms</span>
+        ) : (
+          <FigureOf text={figureText(area, units.value)} unit />
+        )}
+      </dd>
+    </div>
   );
 }

@@ -30,6 +30,13 @@ export const asked = signal<{ about: JustKept; question: Question } | null>(null
 /** The reading that the next one is to replace, after "measure again". */
 export const again = signal<JustKept | null>(null);
 
+/** Lets go of what was just done, as when a bench is opened. */
+export function forget(): void {
+  lastKept.value = null;
+  asked.value = null;
+  again.value = null;
+}
+
 /** Characters of an id that name a reading: 40 random bits, so that two devices never take the same name. */
 const NAME_LENGTH = 10;
 
