@@ -1,8 +1,10 @@
-import { plusMinus as halfWidth } from '../findings/measured.ts';
+import { plusMinus as halfWidth, isWide } from '../findings/measured.ts';
 import type { Measured } from '../findings/schema.ts';
 import { formatMeasured, formatPlain } from '../units/digits.ts';
 import { CIRCULAR_MIL, FOOT, INCH } from '../units/exactFactors.ts';
 import { effectiveAwg } from '../units/gauge.ts';
+import { rangeText } from '../units/rangeText.ts';
+import { wholeText } from '../units/wholeText.ts';
 
 /** The units in which a reader wants figures; a subset of the display units, each with its usual default. */
 export interface FigureUnits {
@@ -12,9 +14,9 @@ export interface FigureUnits {
 }
 
 export interface FigureText {
-  /** `33.1`; `—` when there is no figure. */
+  /** `33.1`; `33 to 79` for a wide interval; `—` when there is no figure. */
   value: string;
-  /** `0.4`, without the sign; empty for a figure that is exact or not there. */
+  /** `0.4`, without the sign; empty for a figure that is exact, given by both ends, or not there. */
   plusMinus: string;
   /** `mm²`; empty for counts and ratios. */
   unit: string;
@@ -39,6 +41,9 @@ const SYMBOLS: Readonly<Record<string, string>> = {
   '1': '',
 };
 
+/** Units whose figures are never written with a power of ten (as `unitSymbol` writes them). */
+const WITHOUT_POWERS: ReadonlySet<string> = new Set(['mm²', 'kcmil', 'AWG', '%', 'mΩ/m', 'mΩ/ft', 'Ω/km']);
+
 /** Square metres and metres in the millimetres that findings are given in. */
 const SQUARE_MILLIMETRE = 1e-6;
 const MILLIMETRE = 1e-3;
@@ -52,21 +57,21 @@ export const unitSymbol = (unit: string): string => SYMBOLS[unit] ?? unit;
  *
  * What stands after ± is half the width of the interval at its level (usually 95 %), not the standard uncertainty; where
  * the interval reaches further to one side, the larger side is taken, so that ± never promises more than was found.
- * Rounded by the one rule of `units/digits.ts`. Null gives `—`.
+ * Rounded by the one rule of `units/digits.ts`. A ± that is a large part of its value (see `isWide`) gives way to both ends
+ * of the interval, rounded outwards. Null gives `—`.
  */
 export function figureText(figure: Measured | null, units: FigureUnits = {}): FigureText {
   if (figure === null) return { value: UNKNOWN, plusMinus: '', unit: '', condition: '' };
   const shown = converted(figure, units);
-  const { value, plusMinus } = formatMeasured(shown.value, halfWidth(shown));
-  return {
-    value,
-    plusMinus: plusMinus === '0' ? '' : plusMinus,
-    unit: unitSymbol(shown.unit),
-    condition: figure.condition ?? '',
-  };
+  const unit = unitSymbol(shown.unit);
+  const condition = figure.condition ?? '';
+  // Gauge numbers have no size of their own: what is wide is told by the figure that was found.
+  if (isWide(figure)) return { value: rangeText(...shown.interval), plusMinus: '', unit, condition };
+  const { value, plusMinus } = formatMeasured(shown.value, halfWidth(shown), { plain: WITHOUT_POWERS.has(unit) });
+  return { value, plusMinus: plusMinus === '0' ? '' : plusMinus, unit, condition };
 }
 
-/** `33.1 ± 0.4 mm²`, `26.9 ± 1.0 mm² if copper`, `—`: a finding on one line (see `figureText`). */
+/** `33.1 ± 0.4 mm²`, `26.9 ± 1.0 mm² if copper`, `33 to 79 mm²`, `—`: a finding on one line (see `figureText`). */
 export function measuredText(figure: Measured | null, units: FigureUnits = {}): string {
   const { value, plusMinus, unit, condition } = figureText(figure, units);
   return [plusMinus === '' ? value : `${value} ± ${plusMinus}`, unit, condition]
@@ -74,15 +79,19 @@ export function measuredText(figure: Measured | null, units: FigureUnits = {}): 
     .join(' ');
 }
 
-/** A count as whole numbers: `665 ± 2`; `665` when counted without doubt; `—` for null. Only for figures of unit 1. */
+/**
+ * A count as whole numbers: `665 ± 2`; `665` when counted without doubt; `400 to 900` where the doubt is a large part of it;
+ * `—` for null. Only for figures of unit 1.
+ */
 export function countText(count: Measured | null): string {
   if (count === null) return UNKNOWN;
+  const [low, high] = count.interval;
+  if (isWide(count)) return `${wholeText(Math.max(0, Math.floor(low)))} to ${wholeText(Math.ceil(high))}`;
   const doubt = Math.round(halfWidth(count));
-  const whole = Math.round(count.value).toLocaleString('en-GB');
-  return doubt === 0 ? whole : `${whole} ± ${doubt.toLocaleString('en-GB')}`;
+  return doubt === 0 ? wholeText(count.value) : `${wholeText(count.value)} ± ${wholeText(doubt)}`;
 }
 
-/** A ratio in per cent: `85.0 ± 0.9 %`; `—` for null. Only for figures of unit 1. */
+/** A ratio in per cent: `85.0 ± 0.9 %`; `48 to 110 %` for a wide one; `—` for null. Only for figures of unit 1. */
 export function percentText(ratio: Measured | null): string {
   const { value, plusMinus, condition } = percentParts(ratio);
   if (ratio === null) return value;
@@ -94,15 +103,16 @@ export function percentParts(ratio: Measured | null): FigureText {
   if (ratio === null) return { value: UNKNOWN, plusMinus: '', unit: '', condition: '' };
   const percent = {
     ...ratio,
+    unit: '%',
     value: 100 * ratio.value,
     interval: [100 * ratio.interval[0], 100 * ratio.interval[1]] as [number, number],
   };
-  return { ...figureText(percent), unit: '%' };
+  return figureText(percent);
 }
 
 /** An amount without an uncertainty of its own, such as a limit: four digits at most, no trailing zeros after a point. */
 export function plainText(value: number, unit: string): string {
-  const text = formatPlain(value, 4)
+  const text = formatPlain(value, 4, { plain: WITHOUT_POWERS.has(unitSymbol(unit)) })
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '');
   return unit === '' || unit === '1' ? text : `${text} ${unitSymbol(unit)}`;

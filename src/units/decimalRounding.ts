@@ -31,9 +31,33 @@ function digitsAt(x: Decimal, place: number): bigint {
  */
 export function roundedText(x: number, place: number, power = 0): string {
   const apart = takeApart(x);
-  const digits = digitsAt(apart, place);
-  const negative = apart.negative && digits !== 0n;
-  const zeros = place - power;
+  return digitsText(digitsAt(apart, place), apart.negative, place - power);
+}
+
+/**
+ * x to a multiple of 10^place, as plain text: the next one above it (`up`), or below it. (33.149, 0, up) → `34`,
+ * (−1.5, 0, down) → `−2`. A multiple stays as it is. x must be finite.
+ */
+export function roundedTowards(x: number, place: number, up: boolean): string {
+  const apart = takeApart(x);
+  return digitsText(digitsTowards(apart, place, up), apart.negative, place);
+}
+
+/** Power of ten of the first digit of x once it was rounded up or down to 10^place; x must not round to zero. */
+export function leadingPlaceTowards(x: number, place: number, up: boolean): number {
+  return place + digitsTowards(takeApart(x), place, up).toString().length - 1;
+}
+
+function digitsTowards(x: Decimal, place: number, up: boolean): bigint {
+  if (x.place >= place) return x.digits * 10n ** BigInt(x.place - place);
+  const unit = 10n ** BigInt(place - x.place);
+  const away = up !== x.negative && x.digits % unit !== 0n;
+  return x.digits / unit + (away ? 1n : 0n);
+}
+
+/** Whole digits as text, `zeros` places before the point, or after it where that is negative. */
+function digitsText(digits: bigint, below: boolean, zeros: number): string {
+  const negative = below && digits !== 0n;
   if (zeros >= 0) return withSign(negative, digits === 0n ? '0' : `${digits}${'0'.repeat(zeros)}`);
   const padded = digits.toString().padStart(1 - zeros, '0');
   return withSign(negative, `${padded.slice(0, zeros)}.${padded.slice(zeros)}`);

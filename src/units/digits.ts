@@ -15,6 +15,9 @@ const NO_FIGURE = '–';
 /** Beyond these powers of ten a figure is written as a number times a power of ten. */
 const LARGEST_PLAIN_POWER = 6;
 const SMALLEST_PLAIN_POWER = -4;
+/** The same for figures that are written without powers of ten: beyond these nothing that was measured lies. */
+const LARGEST_SENSIBLE_POWER = 12;
+const SMALLEST_SENSIBLE_POWER = -12;
 /** Significant digits when nothing is known about the uncertainty, and when it is exactly nothing. */
 const DIGITS_WITHOUT_UNCERTAINTY = 4;
 const DIGITS_OF_EXACT = 12;
@@ -32,6 +35,11 @@ function lastPlace(u: number): number {
   return leadingPlace(u) + (carries ? 1 : 0) - (digitsToShow(u) - 1);
 }
 
+export interface DigitsOptions {
+  /** Write small and large figures out, without a power of ten, as people who read areas and per cents expect. */
+  plain?: boolean;
+}
+
 const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 function powerOfTen(power: number): string {
@@ -45,28 +53,30 @@ function scaledText(x: number, place: number, power: number): string {
 }
 
 /** The power of ten to write out, 0 for none; `largest` is what sets it, and does not round to zero. */
-function powerToShow(largest: number, place: number): number {
+function powerToShow(largest: number, place: number, { plain = false }: DigitsOptions): number {
   const power = leadingPlaceRounded(largest, place);
-  return power > LARGEST_PLAIN_POWER || power < SMALLEST_PLAIN_POWER ? power : 0;
+  const most = plain ? LARGEST_SENSIBLE_POWER : LARGEST_PLAIN_POWER;
+  const least = plain ? SMALLEST_SENSIBLE_POWER : SMALLEST_PLAIN_POWER;
+  return power > most || power < least ? power : 0;
 }
 
 /**
  * A value to a stated number of significant digits, trailing zeros kept: (0.39, 3) → `0.390`. A real minus sign (U+2212).
  * NaN is `–`, infinities `∞`. For a figure with an uncertainty use `formatMeasured`.
  */
-export function formatPlain(value: number, digits: number): string {
+export function formatPlain(value: number, digits: number, options: DigitsOptions = {}): string {
   if (Number.isNaN(value)) return NO_FIGURE;
   if (!Number.isFinite(value)) return value < 0 ? '\u2212∞' : '∞';
   if (value === 0) return '0';
   const carries = leadingDigits(value, digits) >= 10 ** digits;
   const place = leadingPlace(value) + (carries ? 1 : 0) - digits + 1;
-  return scaledText(value, place, powerToShow(value, place));
+  return scaledText(value, place, powerToShow(value, place, options));
 }
 
 /** As few digits as name the number, at most twelve: for figures that are exact. */
-function formatExact(value: number): string {
+function formatExact(value: number, options: DigitsOptions): string {
   if (!Number.isFinite(value) || value === 0) return formatPlain(value, 1);
-  const text = formatPlain(value, DIGITS_OF_EXACT);
+  const text = formatPlain(value, DIGITS_OF_EXACT, options);
   return text.includes('.') ? text.replace(/\.?0+(?= |$)/, '') : text;
 }
 
@@ -88,16 +98,16 @@ export interface FormattedMeasurement {
 export function formatMeasured(
   value: number,
   u: number,
-  { expandedFactor = 1 }: { expandedFactor?: number } = {},
+  { expandedFactor = 1, plain = false }: { expandedFactor?: number } & DigitsOptions = {},
 ): FormattedMeasurement {
   const shown = u * expandedFactor;
   if (!Number.isFinite(value)) return { value: formatPlain(value, 1), plusMinus: NO_FIGURE };
-  if (shown === 0) return { value: formatExact(value), plusMinus: '0' };
+  if (shown === 0) return { value: formatExact(value, { plain }), plusMinus: '0' };
   if (Number.isNaN(shown) || shown < 0) {
-    return { value: formatPlain(value, DIGITS_WITHOUT_UNCERTAINTY), plusMinus: NO_FIGURE };
+    return { value: formatPlain(value, DIGITS_WITHOUT_UNCERTAINTY, { plain }), plusMinus: NO_FIGURE };
   }
   if (shown === Number.POSITIVE_INFINITY) return { value: formatPlain(value, 1), plusMinus: '∞' };
   const place = lastPlace(shown);
-  const power = powerToShow(Math.max(Math.abs(value), shown), place);
+  const power = powerToShow(Math.max(Math.abs(value), shown), place, { plain });
   return { value: scaledText(value, place, power), plusMinus: scaledText(shown, place, power) };
 }

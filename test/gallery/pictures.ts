@@ -12,6 +12,7 @@ import { residualSpan, residualStrip, shareBar } from '../../src/report/sheetStr
 import { group, label, svgDocument } from '../../src/report/svg.ts';
 import { assayTable } from '../../src/report/text/assayTable.ts';
 import { darkTheme, lightTheme, paperTheme, type Theme } from '../../src/report/theme.ts';
+import { measured } from '../fixtures/findings/build.ts';
 import { harrowAndSedge, quill, rudeNames, saltmarsh, sixCables, tollgate, unmeasured } from '../fixtures/findings.ts';
 import { PLAN_PICTURES } from './planPictures.ts';
 
@@ -82,6 +83,20 @@ function strips(theme: Theme): string {
   return svgDocument({ width: 290, height: 150, description: 'Residuals and shares' }, ...residuals, ...shares);
 }
 
+/** A cable of which little was read, among those of which enough was. */
+const withWideFigures = {
+  ...sixCables,
+  cables: sixCables.cables.map((cable) =>
+    cable.cable === saltmarsh.cable
+      ? {
+          ...cable,
+          conductor_area: measured(31, 12.4, 'mm2', ['conductor_mass'], 'if copper'),
+          copper_of_claim: measured(0.92, 0.37, '1', ['conductor_mass'], 'if copper'),
+        }
+      : cable,
+  ),
+};
+
 /** File name → content. */
 export const PICTURES: Readonly<Record<string, () => string>> = {
   'sections-light.svg': () => row(lightTheme, 1360),
@@ -101,6 +116,7 @@ export const PICTURES: Readonly<Record<string, () => string>> = {
   'assay-ascii.txt': () => assayTable(sixCables, { ascii: true }),
   'assay-narrow.txt': () => assayTable(sixCables, { width: 60 }),
   'assay-gauge.txt': () => assayTable(sixCables, { units: { area: 'awg' } }),
+  'assay-wide.txt': () => assayTable(withWideFigures),
   'assay-rude-names.txt': () => assayTable(rudeNames),
   ...PLAN_PICTURES,
 };

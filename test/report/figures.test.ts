@@ -17,6 +17,18 @@ const cases: [string, Measured | null, FigureUnits, string][] = [
   ['grams per foot', measured(318.7, 0.6, 'g/m', []), { perLength: 'ft' }, '97.14 ± 0.18 g/ft'],
   ['an exact figure', measured(1, 0, '1', []), {}, '1'],
   ['a negative one', measured(-2.5, 0.4, 'mm', []), {}, '−2.5 ± 0.4 mm'],
+  ['a wide one by both its ends', measured(56, 22.7, 'mm2', []), {}, '33 to 79 mm²'],
+  ['the same if copper', measured(56, 22.7, 'mm2', [], 'if copper'), {}, '33 to 79 mm² if copper'],
+  ['a wide one in kcmil', measured(56, 22.7, 'mm2', []), { area: 'kcmil' }, '65 to 160 kcmil'],
+  ['a wide one in gauge', measured(5, 2, 'mm2', []), { area: 'awg' }, '8.7 to 13 AWG'],
+  ['a gauge below 1 that is not wide', measured(41, 5, 'mm2', []), { area: 'awg' }, '1.1 ± 0.6 AWG'],
+  ['one that is just not wide', measured(10, 2.9, 'mm2', []), {}, '10.0 ± 2.9 mm²'],
+  ['one that is just wide', measured(10, 3.1, 'mm2', []), {}, '6.9 to 14 mm²'],
+  ['a difference about nothing', measured(0.1, 0.5, 'mm2', []), {}, '−0.40 to 0.60 mm²'],
+  ['a tiny area without a power of ten', measured(1.24e-5, 3e-7, 'mm2', []), {}, '0.00001240 ± 0.00000030 mm²'],
+  ['a huge area without a power of ten', measured(2.5e7, 4e5, 'mm2', []), {}, '25000000 ± 400000 mm²'],
+  ['a wide huge one', { ...measured(2.5e7, 0, 'mm2', []), interval: [3, 4.4e8] }, {}, '0 to 440000000 mm²'],
+  ['tiny ohms per metre', measured(2.5e-6, 4e-8, 'mohm/m', []), {}, '0.00000250 ± 0.00000004 mΩ/m'],
   ['nothing', null, {}, '—'],
 ];
 
@@ -33,6 +45,9 @@ describe('a finding as text', () => {
   it.each([
     [measured(0.85, 0.009, '1', []), '85.0 ± 0.9 %'],
     [measured(0.8, 0.029, '1', [], 'if copper'), '80.0 ± 2.9 % if copper'],
+    [measured(0.79, 0.31, '1', []), '48 to 110 %'],
+    [measured(0.79, 0.31, '1', [], 'if copper'), '48 to 110 % if copper'],
+    [measured(2e-7, 3e-9, '1', []), '0.00002000 ± 0.00000030 %'],
     [null, '—'],
   ])('a ratio in per cent: %#', (ratio, text) => {
     expect(percentText(ratio)).toBe(text);
@@ -40,7 +55,11 @@ describe('a finding as text', () => {
 
   it.each([
     [measured(665, 2, '1', []), '665 ± 2'],
-    [measured(1050.4, 0.3, '1', []), '1,050'],
+    [measured(1050.4, 0.3, '1', []), '1050'],
+    [measured(12_345, 1200, '1', []), '12\u202f345 ± 1200'],
+    [measured(7, 3.2, '1', []), '3 to 11'],
+    [measured(700, 300, '1', []), '400 to 1000'],
+    [measured(1, 2, '1', []), '0 to 3'],
     [null, '—'],
   ])('a count in whole numbers: %#', (count, text) => {
     expect(countText(count)).toBe(text);

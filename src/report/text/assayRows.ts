@@ -90,15 +90,15 @@ function columnPlan(page: AssayPage, unit: string): Planned[] {
 const roomOf = (columns: readonly Planned[]): number =>
   columns.reduce((sum, { column }) => sum + column.width + GAP, 0);
 
-/** `34.8 ± 0.3` with the signs of all rows under one another. */
+/** `34.8 ± 0.3` with the signs of all rows under one another; `33 to 79` and `—` end where these do. */
 function aligned(figures: readonly FigureText[], page: AssayPage): string[] {
-  const values = figures.map(({ value }) => shown(value, page));
-  const valueWidth = Math.max(...values.map((value) => value.length));
-  const plusWidth = Math.max(...figures.map(({ plusMinus }) => plusMinus.length));
-  return figures.map(({ value, plusMinus }, i) => {
-    if (value === UNKNOWN) return values[i]!;
-    const left = values[i]!.padStart(valueWidth);
-    return plusMinus === '' ? left : `${left} ${shown('±', page)} ${shown(plusMinus, page).padEnd(plusWidth)}`;
+  const withSign = figures.filter(({ plusMinus }) => plusMinus !== '');
+  const valueWidth = Math.max(0, ...withSign.map(({ value }) => shown(value, page).length));
+  const plusWidth = Math.max(0, ...withSign.map(({ plusMinus }) => shown(plusMinus, page).length));
+  return figures.map(({ value, plusMinus }) => {
+    if (plusMinus === '') return shown(value, page);
+    const left = shown(value, page).padStart(valueWidth);
+    return `${left} ${shown('±', page)} ${shown(plusMinus, page).padEnd(plusWidth)}`;
   });
 }
 

@@ -1,3 +1,4 @@
+import { isWide } from '../../findings/measured.ts';
 import type { CableFindings, Findings } from '../../findings/schema.ts';
 import type { FigureUnits } from '../figures.ts';
 import { assayBars } from './assayBars.ts';
@@ -58,6 +59,9 @@ function legend({ engine }: Findings, cables: readonly CableFindings[]): string 
     'Findings speak of the pieces that were measured.',
     ...(engine.draws_sentence ? [engine.draws_sentence] : []),
   ];
+  const figures = cables.flatMap(({ conductor_area, copper_of_claim }) => [conductor_area, copper_of_claim]);
+  if (figures.some((figure) => figure !== null && isWide(figure)))
+    sentences.splice(1, 0, 'Two figures with “to” between them are both ends of that interval.');
   if (cables.some(({ role }) => role === 'reference'))
     sentences.push('Names in brackets are references outside the order.');
   return sentences.join(' ');

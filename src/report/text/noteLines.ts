@@ -1,5 +1,6 @@
 import type { CableFindings, Findings } from '../../findings/schema.ts';
 import { andList } from '../words/andList.ts';
+import { saidTogether } from '../words/saidTogether.ts';
 import { type AssayPage, shown } from './assayPage.ts';
 import { truncate } from './displayWidth.ts';
 import { wrap } from './wrap.ts';
@@ -42,9 +43,9 @@ function unsaidOf({ warnings }: Findings, cable: CableFindings): string[] {
   if (recheck !== null && !said('recheck')) {
     notes.push(`Take again: ${recheck.replaceAll('_', ' ')}. ${cable.consistency?.sentence ?? ''}`);
   }
-  if (cable.missing.length > 0 && !said('missing')) notes.push(`Missing: ${cable.missing.join('; ')}.`);
-  if (cable.assumed.length > 0 && !said('assumed')) notes.push(`Assumed: ${andList(cable.assumed)}.`);
-  return notes;
+  if (!said('missing')) notes.push(saidTogether('Missing', cable.missing));
+  if (!said('assumed')) notes.push(saidTogether('Assumed', cable.assumed, andList));
+  return notes.filter((text) => text !== '');
 }
 
 /** `  Name: the text`, its later lines set in. */

@@ -1,3 +1,5 @@
+import { wholeText } from '../../units/wholeText.ts';
+
 const SMALL = [
   'none',
   'one',
@@ -17,7 +19,7 @@ const SMALL = [
 /** A count in a sentence: words up to twelve (`none` for 0), figures above. Throws RangeError unless a whole number ≥ 0. */
 export function numberWord(n: number): string {
   if (!Number.isInteger(n) || n < 0) throw new RangeError(`A count is a whole number from 0 up, and got ${n}.`);
-  return SMALL[n] ?? n.toLocaleString('en-GB');
+  return SMALL[n] ?? wholeText(n);
 }
 
 /** The same at the head of a sentence: `Two`, `None`, `14`. */

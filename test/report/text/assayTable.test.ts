@@ -20,6 +20,25 @@ describe('the findings in a terminal', () => {
     expect(table).toContain('on metal');
   });
 
+  it('give a wide figure by both its ends, under the others, and leave the others where they are', () => {
+    const wide = {
+      ...quill,
+      conductor_area: measured(56, 22.7, 'mm2', []),
+      copper_of_claim: measured(0.79, 0.3, '1', []),
+    };
+    const made = lines(assayTable({ ...sixCables, cables: [brackenfell, wide] }));
+    const [usual, ranged] = ['Brackenfell', 'Quill'].map((name) => made.find((line) => line.startsWith(name))!);
+    expect(ranged).toMatch(/^Quill +33 to 79 +2\.7 +49 to 110 +copper/);
+    const alone = lines(assayTable({ ...sixCables, cables: [brackenfell] })).find((line) =>
+      line.startsWith('Brackenfell'),
+    );
+    expect(usual).toBe(alone);
+    const end = (line: string, text: string): number => line.indexOf(text) + text.length;
+    expect(end(ranged!, '33 to 79')).toBe(end(usual!, '± 0.3'));
+    expect(assayTable({ ...sixCables, cables: [wide] })).toMatch(/Two\s+figures\s+with\s+“to”/);
+    expect(table).not.toContain('“to”');
+  });
+
   it('draw the limit through every bar at one column', () => {
     const chart = lines(table).slice(lines(table).findIndex((line) => line.includes('limit 32.96')));
     const column = chart[0]!.indexOf('│');
@@ -42,6 +61,23 @@ describe('the findings in a terminal', () => {
       /Missing: resistance, without which the metal is not told; wall\s+thickness; strand count\./,
     );
     expect(silent).toContain('Assumed: kitchen scale');
+  });
+
+  it('end every sentence once', () => {
+    const said = assayTable({
+      ...sixCables,
+      cables: [
+        {
+          ...quill,
+          missing: ['No ohms were read.', 'No wall was read.'],
+          assumed: ['Scale: a gram.', 'Rule: half a mm.'],
+        },
+      ],
+      warnings: [],
+    });
+    expect(said.replace(/\s+/g, ' ')).toContain('Quill: No ohms were read. No wall was read.');
+    expect(said.replace(/\s+/g, ' ')).toContain('Quill: Scale: a gram. Rule: half a mm.');
+    expect(said).not.toMatch(/\.[.,;]/);
   });
 
   it('do not say a thing twice', () => {

@@ -18,7 +18,8 @@ describe('words', () => {
     [2, 'two'],
     [12, 'twelve'],
     [13, '13'],
-    [5400, '5,400'],
+    [5400, '5400'],
+    [12_000, '12\u202f000'],
   ])('counts %d', (n, word) => {
     expect(numberWord(n)).toBe(word);
   });
