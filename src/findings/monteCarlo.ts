@@ -1,6 +1,7 @@
 import type { JointAssay } from '../methods/assay/joint.ts';
 import { type MonteCarloAssay, monteCarloAssay } from '../methods/assay/monteCarlo.ts';
 import { numericalTolerance } from '../numerics/monteCarlo.ts';
+import { wholeText } from '../units/wholeText.ts';
 import type { CableFindings, Measured } from './schema.ts';
 
 export interface DrawOptions {
@@ -68,7 +69,7 @@ export function monteCarloOf(
 export function drawsSentence(drawn: MonteCarloAssay | null, cables: readonly CableFindings[]): string | null {
   if (!drawn) return null;
   const apart = cables.filter((c) => c.monte_carlo && !c.monte_carlo.agrees).map((c) => c.name);
-  const count = drawn.draws.toLocaleString('en-US');
+  const count = wholeText(drawn.draws);
   const settled = drawn.stable ? '' : ' Their last digit had not come to rest.';
   if (apart.length === 0) return `Held against ${count} random draws, the figures agree.${settled}`;
   return `Held against ${count} random draws, the figures of ${apart.join(', ')} differ in the shown digits: take the wider interval.${settled}`;
