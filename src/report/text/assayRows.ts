@@ -1,3 +1,4 @@
+import { isWide } from '../../findings/measured.ts';
 import type { CableFindings } from '../../findings/schema.ts';
 import { failsOnMetal, headlineClaim } from '../cableOutcome.ts';
 import { figureColumn } from '../figureColumn.ts';
@@ -13,6 +14,8 @@ const GAUGE = 8;
 const SHARE = 12;
 const METAL = 11;
 const OUTCOME = 11;
+/** What stands where the readings leave it open. */
+const NOT_TOLD = 'not told';
 /** The sign ± spelt out takes two more. */
 const SPELT_SIGN = 2;
 
@@ -48,7 +51,7 @@ export function assayRows(page: AssayPage): string[] {
       area: condition === '' ? areaCells[i]! : [areaCells[i]!, condition],
       gauge: gauge.length <= GAUGE ? gauge : '',
       share: shareCells[i]!,
-      metal: shown(cable.metal_found ?? (cable.conductor_area === null ? UNKNOWN : 'not told'), page),
+      metal: shown(cable.metal_found ?? (cable.conductor_area === null ? UNKNOWN : NOT_TOLD), page),
       outcome: outcomeCell(cable, page),
     };
     const row = tableRow(
@@ -102,9 +105,11 @@ function aligned(figures: readonly FigureText[], page: AssayPage): string[] {
   });
 }
 
-/** `2.1`, or the whole phrase for sizes between the aughts; `—` when not known. */
-const gaugeText = (cable: CableFindings): string =>
-  cable.effective_gauge_text?.replace(/^about /, '').replace(/ AWG$/, '') ?? UNKNOWN;
+/** `2.1`, or the whole phrase for sizes between the aughts; `—` when not known, and no single size for a wide area. */
+function gaugeText({ conductor_area: area, effective_gauge_text: text }: CableFindings): string {
+  if (area !== null && isWide(area)) return NOT_TOLD;
+  return text?.replace(/^about /, '').replace(/ AWG$/, '') ?? UNKNOWN;
+}
 
 function outcomeCell(cable: CableFindings, page: AssayPage): Cell {
   const outcome = headlineClaim(cable)?.outcome ?? null;
