@@ -131,6 +131,10 @@ describe('the order of work', () => {
     await page.getByRole('dialog').getByRole('button', { name: 'Hide the names' }).click();
     await page.getByText(/This trial goes by codes/).waitFor();
     expect(await page.locator('#page').innerHTML()).not.toMatch(/Maker|cable-\d/);
+    await page.getByRole('link', { name: /^Inside/ }).click();
+    await page.locator('.cables', { hasText: 'KR' }).waitFor();
+    expect(await page.locator('#page').innerHTML()).not.toMatch(/Maker|cable-\d/);
+    await page.goBack();
     await page.getByRole('button', { name: 'Reveal the names' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Reveal', exact: true }).click();
     await page.getByRole('button', { name: 'Judge blind' }).waitFor();

@@ -1,9 +1,10 @@
 import { effect, signal, untracked } from '@preact/signals';
 import type { Findings } from '../../../findings/schema.ts';
 import type { Entry } from '../../../journal/entry.ts';
+import { entriesByCode } from '../../../trial/byCode.ts';
 import type { Reading } from '../../../trial/trial.ts';
 import { Bench, Stopped } from '../worker/bench.ts';
-import { held, openJournal } from './journal/journal.ts';
+import { folded, held, openJournal } from './journal/journal.ts';
 
 /** How far the computing is: nothing yet, the closed form, or the closed form held against random draws. */
 export type Stage = 'fetching' | 'computing' | 'drawing' | 'stopped' | 'done' | 'failed';
@@ -14,6 +15,8 @@ export interface Assay {
   entries: readonly Entry[];
   findings: Findings | null;
   place: string;
+  /** True while cables and pieces are shown by their codes only. */
+  blind?: boolean;
   readings: readonly Reading[];
   /** Random draws done so far, while they are drawn. */
   drawn: number;
@@ -47,12 +50,19 @@ function fetching(trial: string): Assay {
   return { trial, stage: 'fetching', entries: [], findings: null, place: '', readings: [], drawn: 0, sentence: '' };
 }
 
-/** Computes anew, unless just these entries are being or were computed. */
-function take(trial: string, entries: readonly Entry[]): void {
+/** The journal that was taken last, before anything was put under codes. */
+let taken: readonly Entry[] = [];
+
+/** Computes anew, unless just this journal is being or was computed. While the trial is blind, everything goes by code. */
+function take(trial: string, journal: readonly Entry[]): void {
   const now = assay.peek();
-  if (now?.trial !== trial || now.entries === entries) return;
+  if (now?.trial !== trial || (taken === journal && now.entries.length > 0)) return;
+  const blind = folded.peek()?.blinding.blind ?? false;
+  const entries = blind ? entriesByCode(journal, folded.peek()!) : journal;
+  taken = journal;
   bench.stop();
-  change(trial, { entries });
+  // Names that stood there must not stand on while the codes are computed.
+  change(trial, { entries, blind, ...(blind && !now.blind ? { findings: null } : {}) });
   void compute(trial, entries);
 }
 

@@ -75,7 +75,13 @@ export function Found({ now, findings, past = false }: { now: Assay; findings: F
       )}
       <Warnings findings={findings} />
       <HowWeKnow findings={findings} entries={now.entries.length} />
-      {!past && <TakeAway now={now} />}
+      {now.blind === true ? (
+        <p class="note">
+          This trial goes by codes until somebody reveals the names at the bench; it can be taken away afterwards.
+        </p>
+      ) : (
+        !past && <TakeAway now={now} />
+      )}
     </>
   );
 }
