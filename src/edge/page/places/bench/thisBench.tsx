@@ -84,7 +84,7 @@ function Text({ id, label, hint, value, onType }: TextProps) {
 
 function Tick({ label, on, onTurn }: { label: string; on: boolean; onTurn: (on: boolean) => void }) {
   return (
-    <label class="tick">
+    <label class="turn-on">
       <input type="checkbox" checked={on} onChange={(event) => onTurn(event.currentTarget.checked)} />
       {label}
     </label>
