@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Bench, startBench } from './support/bench.ts';
 import { waitForFindings } from './support/findings.ts';
+import { answered, fillFields, HONEST } from './support/sixFields.ts';
 
 let bench: Bench;
 
@@ -11,26 +12,12 @@ beforeAll(async () => {
 afterEach(() => bench.closePages());
 afterAll(() => bench.stop());
 
-/** An invented honest 2 AWG: 318.7 g/m over 8.89 g/cm³ and a lay of 1.03 make 34.8 mm². */
-const HONEST = {
-  'What the label says': '2 AWG OFC',
-  'Mass of the bare conductor': '95.6 g',
-  'Length that was weighed': '300 mm',
-  Ohms: '0.76 mohm',
-  'Length between the voltage contacts': '1500 mm',
-  'Temperature of the copper': '20 C',
-};
-
-async function fill(page: Page, fields: Record<string, string>): Promise<void> {
-  for (const [label, text] of Object.entries(fields)) await page.getByLabel(label, { exact: false }).fill(text);
-}
-
 const answer = (page: Page) => page.locator('.six .answer');
 
 describe('one cable, six fields', () => {
   it('answers while they are typed', async () => {
     const { page, troubles } = await bench.open('/');
-    await fill(page, HONEST);
+    await fillFields(page, HONEST);
     await answer(page)
       .getByText(/copper/)
       .first()
@@ -44,7 +31,7 @@ describe('one cable, six fields', () => {
 
   it('widens the answer when the temperature is blank, and says so', async () => {
     const { page } = await bench.open('/');
-    await fill(page, HONEST);
+    await fillFields(page, HONEST);
     await answered(page);
     const sharp = await plusMinus(page);
     await page.getByLabel('Temperature of the copper').fill('');
@@ -57,10 +44,10 @@ describe('one cable, six fields', () => {
 
   it('reads other units as the same cable', async () => {
     const { page } = await bench.open('/');
-    await fill(page, HONEST);
+    await fillFields(page, HONEST);
     await answered(page);
     const area = await metalArea(page);
-    await fill(page, {
+    await fillFields(page, {
       'Mass of the bare conductor': '3.372 oz',
       'Length that was weighed': '11.81 in',
       Ohms: '760 uohm',
@@ -88,7 +75,7 @@ describe('one cable, six fields', () => {
 
   it('keeps the cable as the start of a trial, as it was typed', async () => {
     const { page } = await bench.open('/');
-    await fill(page, { ...HONEST, 'Mass of the bare conductor': '95,6 gr' });
+    await fillFields(page, { ...HONEST, 'Mass of the bare conductor': '95,6 gr' });
     await page.getByRole('button', { name: 'Keep as the start of a trial' }).click();
     await page.waitForURL(/\/trial\/.+\/inside/);
     await waitForFindings(page);
@@ -99,11 +86,6 @@ describe('one cable, six fields', () => {
     expect(mass?.body).toMatchObject({ value: '95,6', unit: 'gr' });
   });
 });
-
-/** Waits until the answer belongs to what stands in the fields. */
-async function answered(page: Page): Promise<void> {
-  await page.locator('.six .answer[aria-busy=false]').waitFor();
-}
 
 /** The metal area that stands in the answer, in the unit chosen. */
 async function metalArea(page: Page): Promise<number> {

@@ -29,6 +29,15 @@ describe('columnFigures', () => {
     expect(shown([figure(34.812, 0.04), figure(33.3, 5.2)])).toEqual(['34.81 ± 0.04', '33.30 ± 5.20']);
   });
 
+  it('leaves a figure that is told by both ends of its interval as it is', () => {
+    const [range, ...rest] = columnFigures(
+      [figure(56, 23), figure(34.8, 0.31), figure(26.9, 0.96)],
+      defaultDisplayUnits,
+    );
+    expect(range).toMatchObject({ value: '33 to 79', plusMinus: '', unit: 'mm²' });
+    expect(rest.map((text) => `${text!.value} ± ${text!.plusMinus}`)).toEqual(['34.8 ± 0.3', '26.9 ± 1.0']);
+  });
+
   it('keeps gaps where nothing was found', () => {
     expect(shown([null, figure(1.9, 0.05, 'mm')])).toEqual([null, '1.90 ± 0.05']);
   });

@@ -9,6 +9,9 @@ describe('routeOf', () => {
     ['/trial/club/inside', '#quill', { place: 'inside', trial: 'club', cable: 'quill' }],
     ['/trial/a%2Fb/inside/', '', { place: 'inside', trial: 'a/b', cable: null }],
     ['/trial/club/bench', '', { place: 'bench', trial: 'club', slate: false }],
+    ['/trial/club/plan', '', { place: 'plan', trial: 'club', sheet: null }],
+    ['/trial/club/plan', '#flags', { place: 'plan', trial: 'club', sheet: 'flags' }],
+    ['/trial/club/plan', '#tools', { place: 'plan', trial: 'club', sheet: null }],
     ['/trial/club/kitchen', '', { place: 'nowhere', path: '/trial/club/kitchen' }],
     ['/trial/%E0%A4%A/inside', '', { place: 'nowhere', path: '/trial/%E0%A4%A/inside' }],
     ['/phones', '', { place: 'phones' }],
@@ -18,6 +21,20 @@ describe('routeOf', () => {
     ['/elsewhere', '', { place: 'nowhere', path: '/elsewhere' }],
   ])('reads %s%s', (path, hash, route) => {
     expect(routeOf(path, hash)).toEqual(route);
+  });
+
+  it('takes up the piece that a label names', () => {
+    const route = { place: 'bench' as const, trial: 'a b', slate: false, specimen: 'c1&x' };
+    const { pathname, hash, search } = new URL(addressOf(route), 'http://127.0.0.1');
+    expect(routeOf(pathname, hash, search)).toEqual(route);
+    expect(routeOf('/trial/club/bench', '', '?specimen=')).toEqual({ place: 'bench', trial: 'club', slate: false });
+  });
+
+  it('leads back to what is printed', () => {
+    for (const sheet of ['labels', 'flags', 'cut-list', null] as const) {
+      const { pathname, hash } = new URL(addressOf({ place: 'plan', trial: 'club', sheet }), 'http://127.0.0.1');
+      expect(routeOf(pathname, hash)).toEqual({ place: 'plan', trial: 'club', sheet });
+    }
   });
 
   it('leads back to where phones are added', () => {

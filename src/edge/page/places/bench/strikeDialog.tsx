@@ -9,7 +9,7 @@ import { DialogForm } from './dialogForm.tsx';
 /** Reasons that come up again and again; anything else is written. */
 const REASONS = ['digits swapped', 'scale was not at zero', 'clip or jaw slipped', 'wrong piece', 'wrong unit'];
 /** So many of the latest readings are offered. */
-const OFFERED = 8;
+const OFFERED = 5;
 
 /** Strikes a reading out: which one, and why. */
 export function StrikeDialog({ trial, act }: { trial: Trial; act: BenchAct }) {

@@ -14,8 +14,10 @@ const WORDS: Readonly<Record<string, string>> = {
 /** Codes instead of names, for those who judge without knowing: folded away, for most work alone and openly. */
 export function Blinding({ trial }: { trial: Trial }) {
   const { blind, how, since, revealed } = trial.blinding;
+  // Only where it stands at first: an act inside must not fold it away.
+  const [opened] = useState(blind);
   return (
-    <details class="blinding" open={blind || undefined}>
+    <details class="blinding" open={opened || undefined}>
       <summary>
         <h2>Judge blind</h2>
       </summary>

@@ -83,17 +83,18 @@ function Accept({ proposed, pieces, busy, onAccept }: AcceptProps) {
   );
 }
 
-/** Pieces on record that nobody has read yet and that the plan would now cut otherwise. */
-function toChange(trial: Trial, cables: readonly CablePlan[]): { row: Row; length: string }[] {
+/** Pieces on record that nobody has read yet and that the plan would now cut otherwise, with the cells that would change. */
+function toChange(trial: Trial, cables: readonly CablePlan[]): { row: Row; changes: Row }[] {
   const read = new Set(trial.readings.map(({ specimen }) => specimen));
   const rows = new Map(trial.specimens.map(({ specimen, row }) => [specimen, row]));
   return cables
     .flatMap(({ pieces }) => pieces)
-    .flatMap(({ specimen, onRecord, length, planned }) => {
-      const row = rows.get(specimen);
-      if (!onRecord || row === undefined || length === null || planned === null || read.has(specimen)) return [];
-      const millimetres = Math.round(planned * 1000);
-      return Math.round(length * 1000) === millimetres ? [] : [{ row, length: String(millimetres) }];
+    .flatMap((piece) => {
+      const row = rows.get(piece.specimen);
+      if (row === undefined || !differs(piece) || read.has(piece.specimen)) return [];
+      const { length, cutFrom } = piece.planned!;
+      const millimetres = String(Math.round(length! * 1000));
+      return [{ row, changes: { cut_length: millimetres, cut_length_unit: 'mm', cut_from: cutFrom ?? '' } }];
     });
 }
 
@@ -102,8 +103,7 @@ function Changed({ trial, cables }: { trial: Trial; cables: readonly CablePlan[]
   const changed = toChange(trial, cables);
   if (changed.length === 0) return null;
   const take = async () => {
-    for (const { row, length } of changed)
-      await correctRow('specimen', row, { cut_length: length, cut_length_unit: 'mm' });
+    for (const { row, changes } of changed) await correctRow('specimen', row, changes);
   };
   const many = changed.length === 1 ? 'One piece' : `${changed.length} pieces`;
   return (
@@ -146,7 +146,7 @@ function OneCable({ cable, blind, show }: { cable: CablePlan; blind: boolean; sh
             </th>
             <td class="number">
               {piece.length === null ? 'as bought' : lengthWords(piece.length, show)}
-              {differs(piece) && <span class="note">now {lengthWords(piece.planned ?? 0, show)}</span>}
+              {differs(piece) && <span class="note">now {lengthWords(piece.planned?.length ?? 0, show)}</span>}
             </td>
             <td>
               <bdi dir="auto">{piece.cutFrom ?? ''}</bdi>
@@ -159,8 +159,14 @@ function OneCable({ cable, blind, show }: { cable: CablePlan; blind: boolean; sh
   );
 }
 
-const differs = ({ onRecord, length, planned }: CablePlan['pieces'][number]) =>
-  onRecord && length !== null && planned !== null && Math.abs(length - planned) >= 0.0005;
+/** Half a millimetre: what a saw leaves open anyway. */
+const SAME_LENGTH = 0.0005;
+
+/** Whether a piece on record would now be cut to another length. */
+function differs({ onRecord, length, planned }: CablePlan['pieces'][number]): boolean {
+  const now = planned?.length ?? null;
+  return onRecord && length !== null && now !== null && Math.abs(length - now) >= SAME_LENGTH;
+}
 
 function totalWords({ needed, bought, toBuy, leftover, shortBy, cost }: CablePlan, show: DisplayUnits): string {
   const got =

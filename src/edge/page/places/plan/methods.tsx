@@ -90,12 +90,12 @@ export function Methods({ trial, plan }: { trial: Trial; plan: TrialPlan | null 
           <EditField kind="trial" row={row} column="place" label="Where it is done" />
           <EditField kind="trial" row={row} column="purpose" label="What it is to settle" />
           <EditField kind="trial" row={row} column="disclosure" label="Who paid for what" />
-          <details class="more">
-            <summary>Lengths, the saw and the seller</summary>
-            <Lengths settings={settings} usual={usual} />
-          </details>
         </div>
       </div>
+      <details class="more">
+        <summary>Lengths, the saw and the seller</summary>
+        <Lengths settings={settings} usual={usual} />
+      </details>
     </section>
   );
 }
@@ -107,7 +107,7 @@ function Lengths({ settings, usual }: { settings: Trial['settings']; usual: Tria
     <SettingField settings={settings} name={name} kind="millimetres" label={label} usual={shown} />
   );
   return (
-    <>
+    <div class="lengths">
       {field('apart_mm', 'Piece to take apart', 'by size and tools')}
       {field('bend_mm', 'Piece to bend', 'by size')}
       {field('abuse_mm', 'Piece to abuse', mm(usual?.abuseLength))}
@@ -137,7 +137,7 @@ function Lengths({ settings, usual }: { settings: Trial['settings']; usual: Tria
         label="Copper, money per kg"
         usual="as usual"
       />
-    </>
+    </div>
   );
 }
 

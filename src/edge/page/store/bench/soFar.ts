@@ -1,9 +1,9 @@
 /** What the readings say so far: the closed form for the cables at hand, computed beside the page while readings come in. */
-import { effect, signal } from '@preact/signals';
+import { effect, signal, untracked } from '@preact/signals';
 import type { Measured } from '../../../../findings/schema.ts';
 import type { Entry } from '../../../../journal/entry.ts';
 import { Bench } from '../../worker/bench.ts';
-import { entries, folded, held } from '../journal/journal.ts';
+import { ahead, entries, folded, held } from '../journal/journal.ts';
 import { inHand } from './inHand.ts';
 import { pieceNamed } from './names.ts';
 import { lastKept } from './record.ts';
@@ -18,44 +18,63 @@ function cablesAtHand(): string[] {
   return [...new Set([before, inHand.value?.item.cable])].filter((cable) => cable !== undefined);
 }
 
-/** Follows the open journal until the answer is called. One computation at a time; the next begins with the latest. */
+/**
+ * Follows the open journal until the answer is called. News goes to the worker while it is still being written to disk, with
+ * the cables that were at hand when it was said: the one just read is among them. What follows from it is shown only once it
+ * is kept. One computation at a time.
+ */
 export function followAreas(): () => void {
   const bench = new Bench();
-  let sent: ReadonlySet<Entry> = new Set();
+  let latest = entries.peek();
+  let sent: readonly Entry[] = [];
+  let asked: string[] = [];
   let trial = '';
   let busy = false;
-  let due = false;
   let over = false;
+  let found: { journal: readonly Entry[]; areas: ReadonlyMap<string, Measured> } | null = null;
 
-  const compute = async (): Promise<void> => {
-    if (busy || !due || over) return;
-    busy = true;
-    due = false;
-    const [journal, cables] = [entries.peek(), cablesAtHand()];
-    const fresh = held.peek()?.trial !== trial;
-    const news = fresh ? journal : journal.filter((entry) => !sent.has(entry));
-    trial = held.peek()?.trial ?? '';
-    sent = new Set(journal);
-    try {
-      const found = await bench.ask('soFar', { fresh, news, cables });
-      if (!over) areas.value = new Map(found.map(({ cable, area }) => [cable, area]));
-    } catch {
-      // Nothing can be computed from what is on record, or the page is being left: nothing is shown.
-      trial = '';
-      areas.value = new Map();
-    }
-    busy = false;
-    void compute();
+  const show = () => {
+    // Nothing that is not kept yet, nor what belongs to a journal that was left.
+    if (!over && found !== null && found.journal === entries.peek()) areas.value = found.areas;
   };
 
-  const stop = effect(() => {
-    if (entries.value.length === 0 || cablesAtHand().length === 0) return;
-    due = true;
-    queueMicrotask(compute);
-  });
+  const compute = async (): Promise<void> => {
+    const journal = latest;
+    if (busy || over || journal.length === 0) return;
+    const now = held.peek()?.trial ?? '';
+    // A journal that holds less than before: what was to be written was not.
+    const fresh = now !== trial || sent.length > journal.length;
+    if (fresh || journal === sent || asked.length === 0) {
+      const cables = cablesAtHand();
+      if (!fresh && journal === sent && cables.every((cable) => asked.includes(cable))) return;
+      asked = cables;
+    }
+    const known = new Set(fresh ? [] : sent);
+    const news = journal === sent && !fresh ? [] : journal.filter((entry) => !known.has(entry));
+    [busy, sent, trial] = [true, journal, now];
+    const answer = await bench.ask('soFar', { fresh, news, cables: asked }).catch(() => []);
+    found = { journal, areas: new Map(answer.map(({ cable, area }) => [cable, area])) };
+    show();
+    busy = false;
+    void untracked(compute);
+  };
+
+  const hear = (journal: readonly Entry[]) => {
+    latest = journal;
+    void untracked(compute);
+  };
+  ahead.add(hear);
+  const stops = [
+    effect(() => {
+      latest = entries.value;
+      untracked(show);
+    }),
+    effect(() => void (cablesAtHand() && untracked(compute))),
+  ];
   return () => {
     over = true;
-    stop();
+    ahead.delete(hear);
+    for (const stop of stops) stop();
     bench.stop();
     areas.value = new Map();
   };

@@ -36,6 +36,9 @@ export const folded = computed<Trial | null>(() => {
 /** The entries of the open trial, in order. Changes only when an entry came. */
 export const entries = computed<readonly Entry[]>(() => held.value?.outbox.journal ?? []);
 
+/** Those who hear what the journal is about to hold while it is still being written, so that they can work ahead. */
+export const ahead = new Set<(journal: readonly Entry[]) => void>();
+
 let database: Promise<Database | null> | null = null;
 let exchange: Exchange | null = null;
 let others: BroadcastChannel | null = null;
@@ -113,6 +116,7 @@ function change(trial: string, step: (now: Outbox) => Outbox): Promise<void> {
     const next = step(now.outbox);
     if (next === now.outbox) return;
     const own = await ownDatabase();
+    if (next.journal !== now.outbox.journal) for (const hear of ahead) hear(next.journal);
     if (own !== null) await writeOutbox(own, now.outbox, next);
     noteIds(next.journal);
     if (held.value?.trial === trial) alter({ outbox: next });

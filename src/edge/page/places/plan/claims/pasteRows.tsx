@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { numberWordFirst } from '../../../../../report/words/numberWords.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
 import {
@@ -20,12 +20,13 @@ interface PasteRowsProps {
 export function PasteRows({ trial, said, onSaid }: PasteRowsProps) {
   const id = useId();
   const ready = pasted.value;
+  const [open, setOpen] = useState(false);
   const add = async () => {
     const added = await addPasted();
     onSaid(added === 1 ? 'One row is in the table.' : `${numberWordFirst(added)} rows are in the table.`);
   };
   return (
-    <details class="paste" open={ready !== null || undefined}>
+    <details class="paste" open={open || ready !== null} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Paste rows from a spreadsheet</summary>
       <label for={id}>
         Rows, with their headings or without

@@ -12,7 +12,7 @@ const COLUMNS = [
   { column: 'kind', label: 'Kind of tool' },
   { column: 'resolution', label: 'Smallest step' },
   { column: 'unit', label: 'Unit' },
-  { column: 'max_error', label: 'Limit of error, as the box prints it', example: 'as usual' },
+  { column: 'max_error', label: 'Limit of error, as printed', example: 'as usual' },
   { column: 'valid_from_C', label: 'Good from °C', example: 'not said' },
   { column: 'valid_to_C', label: 'to °C', example: 'not said' },
 ] as const;
@@ -21,7 +21,7 @@ const COLUMNS = [
 export function Tools({ trial }: { trial: Trial }) {
   const [checking, setChecking] = useState<string | null>(null);
   const tool = trial.instruments.find(({ instrument }) => instrument === checking) ?? null;
-  const refused = new Map(refusedTools(trial).map(({ instrument, text }) => [instrument, text]));
+  const refused = new Set(refusedTools(trial).map(({ instrument }) => instrument));
   return (
     <section class="tools" aria-labelledby="tools">
       <h2 id="tools">Tools, and how wrong they may be</h2>
@@ -49,7 +49,7 @@ export function Tools({ trial }: { trial: Trial }) {
                 key={each.instrument}
                 trial={trial}
                 tool={each}
-                refused={refused.get(each.instrument) ?? ''}
+                refused={refused.has(each.instrument)}
                 onCheck={() => setChecking(each.instrument)}
               />
             ))}
@@ -65,7 +65,8 @@ export function Tools({ trial }: { trial: Trial }) {
 interface ToolRowProps {
   trial: Trial;
   tool: Instrument;
-  refused: string;
+  /** It cannot read heavy cable; why stands among what to know before the first cut. */
+  refused: boolean;
   onCheck: () => void;
 }
 
@@ -88,10 +89,10 @@ function ToolRow({ trial, tool, refused, onCheck }: ToolRowProps) {
         </td>
       ))}
       <td class="taken" data-label="Taken as">
-        {refused === '' ? <Taken trial={trial} tool={tool} /> : <span dir="auto">{refused}</span>}
+        {refused ? <b>refused for heavy cable</b> : <Taken trial={trial} tool={tool} />}
       </td>
       <td class="act">
-        {refused === '' && (
+        {!refused && (
           <button
             type="button"
             class="link"

@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { cellChanges, cellText } from '../../../../src/edge/page/store/plan/cellText.ts';
+
+describe('the text of a cell', () => {
+  it.each([
+    [{ bought_length: '10', bought_length_unit: 'ft' }, '10 ft'],
+    [{ bought_length: '10 ft' }, '10 ft'],
+    [{ bought_length: '10' }, '10'],
+    [{ bought_length_unit: 'ft' }, ''],
+    [{}, ''],
+  ])('of %j is %s', (row: Record<string, string>, shown) => {
+    expect(cellText('cable', row, 'bought_length')).toBe(shown);
+  });
+
+  it('leaves columns without a unit as they are', () => {
+    expect(cellText('cable', { maker: ' Fen ' }, 'maker')).toBe(' Fen ');
+    expect(cellText('cable', { claimed_strands: '665' }, 'claimed_strands')).toBe('665');
+  });
+});
+
+describe('what typing in a cell changes', () => {
+  it.each([
+    ['a unit of its own', { bought_length: '10', bought_length_unit: 'ft' }, '3 m', '3 m', ''],
+    ['no unit: the one beside it stays', { bought_length: '10', bought_length_unit: 'ft' }, '12', '12', 'ft'],
+    ['no unit: the one in the cell stays', { bought_length: '10 ft' }, '12', '12', 'ft'],
+    ['no unit: fractions too', { bought_length: '1 3/8 in' }, '1 1/2', '1 1/2', 'in'],
+    ['no unit and none before', { bought_length: '10' }, '12,5', '12,5', ''],
+    ['two units', { bought_length: '10 ft' }, `5' 3 1/2"`, `5' 3 1/2"`, ''],
+    ['nothing', { bought_length: '10', bought_length_unit: 'ft' }, '', '', ''],
+  ])('with %s', (_what, row: Record<string, string>, typed, value, unit) => {
+    expect(cellChanges('cable', row, 'bought_length', typed)).toEqual({
+      bought_length: value,
+      bought_length_unit: unit,
+    });
+  });
+
+  it('touches one cell where there is no unit', () => {
+    expect(cellChanges('cable', {}, 'maker', '12 ft of nothing')).toEqual({ maker: '12 ft of nothing' });
+  });
+});
