@@ -5,6 +5,7 @@ import type { Trial } from '../trial/trial.ts';
 import { cableFindings } from './cable/cableFindings.ts';
 import { comparisonsOf } from './comparisons.ts';
 import { controlOf } from './control.ts';
+import { flexOf } from './flex/flex.ts';
 import { drawsFor, drawsSentence, monteCarloOf } from './monteCarlo.ts';
 import { shownNames } from './names.ts';
 import { pageSentence } from './pageSentence.ts';
@@ -62,6 +63,7 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
   const control = rows.cables.flatMap((c) =>
     c.cable.role === 'control' ? (controlOf(c, joint.inputs, level) ?? []) : [],
   );
+  const { flex, warnings } = flexOf(trial, rows, cables, { level, seed });
   return {
     trial: trial.trial,
     title: trial.title,
@@ -80,6 +82,7 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
     control,
     cables,
     comparisons: comparisonsOf(joint, level),
-    warnings: warningsOf(trial, rows, cables, control),
+    flex,
+    warnings: [...warningsOf(trial, rows, cables, control), ...warnings],
   };
 }

@@ -6,22 +6,10 @@
  * that says which reading is missing.
  */
 import { z } from 'zod';
+import { Flex } from './shapes/flex.ts';
+import { Interval, Measured } from './shapes/measured.ts';
 
-const Interval = z.tuple([z.number(), z.number()]);
-
-export const Measured = z.object({
-  value: z.number(),
-  unit: z.string(),
-  /** Standard uncertainty. */
-  u: z.number(),
-  interval: Interval,
-  /** Probability that the interval claims, such as 0.95. */
-  level: z.number(),
-  /** Quantities that it rests on. */
-  from: z.array(z.string()),
-  /** Set when the figure holds only under a condition: 'if copper'. */
-  condition: z.string().optional(),
-});
+export { Measured };
 
 export const Outcome = z.enum(['meets', 'falls short', 'not settled']);
 
@@ -227,10 +215,11 @@ export const Findings = z.object({
   control: z.array(Control),
   cables: z.array(CableFindings),
   comparisons: z.array(Comparison),
+  /** What bending readings and judged pairs say; null when there are none. */
+  flex: Flex.nullable(),
   warnings: z.array(Warning),
 });
 
-export type Measured = z.infer<typeof Measured>;
 export type Outcome = z.infer<typeof Outcome>;
 export type Claim = z.infer<typeof Claim>;
 export type ResidualRow = z.infer<typeof ResidualRow>;

@@ -12,7 +12,7 @@ import type { CableFindings, Measured } from '../schema.ts';
 import type { FlexCable } from '../shapes/flex.ts';
 
 const MM = 1e-3;
-/** Share of copper from which clad metal bends as the mixture of both; the middle is good enough for bounds. */
+/** Metals whose modulus is that of aluminium, mixed with copper's by their share of the volume. */
 const ALUMINIUM_METALS: ReadonlySet<string> = new Set(['copper-clad aluminium', 'aluminium']);
 
 function modulusOf(found: CableFindings): number {
@@ -34,6 +34,6 @@ export function boundsOf(found: CableFindings, stiffness: Measured | null): Flex
   const stick = stickStiffnessOfRound(bundle, across.value * MM) + jacket(JACKET_MODULUS.most);
   if (!(stick > slip)) return null;
   const place = stiffness ? placeBetween(stiffness.value, { slip, stick }) : null;
-  const text = place === null ? '' : `It bends with ${placeWords(place)}.`;
+  const text = place === null ? '' : `Its stiffness is ${placeWords(place)}.`;
   return { slip, stick, unit: 'N m2', place, text };
 }

@@ -53,7 +53,7 @@ function runsOf(specimen: string, readings: readonly Reading[]): Run[] {
   for (const [set, own] of grouped(readings, (r) => r.set)) {
     const loading = pointsOf(own, false);
     const unloading = pointsOf(own, true);
-    const name = loading.length + unloading.length > 1 ? set : set.replace(/[\s/#.:_-]*\d+$/, '');
+    const name = Math.max(loading.length, unloading.length) > 1 ? set : set.replace(/[\s/#.:_-]*\d+$/, '');
     const run = runs.get(name) ?? { specimen, name, readings: [], loading: [], unloading: [] };
     run.readings.push(...own);
     run.loading.push(...loading);

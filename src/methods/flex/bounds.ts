@@ -70,17 +70,15 @@ export function placeBetween(stiffness: number, { slip, stick }: StiffnessBounds
 }
 
 const PLACES: readonly (readonly [number, string])[] = [
-  [0, 'less than its strands alone would have: look at the count, the diameter or the droop again'],
-  [0.2, 'little more than its strands sliding freely'],
-  [0.45, 'nearer to strands that slide freely than to strands stuck together'],
-  [0.7, 'nearer to strands stuck together than to strands that slide freely'],
-  [1, 'not far from strands stuck together'],
+  [0, 'less than that of its strands alone: look at the count, the diameter or the droop again'],
+  [0.2, 'little more than that of its strands sliding freely'],
+  [0.45, 'nearer to that of strands sliding freely than to that of strands stuck together'],
+  [0.7, 'nearer to that of strands stuck together than to that of strands sliding freely'],
+  [1, 'not far from that of strands stuck together'],
 ];
+const BEYOND = 'more than that of its strands stuck together: the jacket carries it, or a reading is off';
 
-/** The place in words. */
+/** The place in words that follow "Its stiffness is". */
 export function placeWords(place: number): string {
-  const found = PLACES.find(([most]) => place < most);
-  return found
-    ? found[1]
-    : 'more than its strands stuck together would have: the jacket carries it, or a reading is off';
+  return PLACES.find(([most]) => place < most)?.[1] ?? BEYOND;
 }

@@ -1,0 +1,153 @@
+import type { Trial } from '../../trial/trial.ts';
+import { ZERO_CELSIUS } from '../../units/dimension.ts';
+import type { CableReadings, TrialRows } from '../rows/rowsOfTrial.ts';
+import type { CableFindings, Warning } from '../schema.ts';
+import type { Flex, FlexCable } from '../shapes/flex.ts';
+import { BendReadings } from './bendReadings.ts';
+import { boundsOf } from './boundsOf.ts';
+import { coilOf, springBackOf } from './coils.ts';
+import { type DroopResult, droopsOf } from './droops.ts';
+import { flexWarnings } from './flexWarnings.ts';
+import { judgedOf } from './judged.ts';
+import { measuredOfLn, sdOf, weighted } from './lnFigure.ts';
+import { type PushResult, pushesOf } from './pushes.ts';
+import { coldStiffening, headlineOf, type StiffnessAt, stiffnessBands, stiffnessesOf } from './stiffness.ts';
+import { bandSentence, bandsOf } from './words.ts';
+
+/** What is known of one cable's bending before cables are compared. */
+export interface CableBending {
+  readings: CableReadings;
+  droops: DroopResult[];
+  pushes: PushResult[];
+  all: StiffnessAt[];
+  headline: StiffnessAt | null;
+  shown: FlexCable;
+}
+
+export interface FlexFound {
+  /** null when nothing about bending was read or judged. */
+  flex: Flex | null;
+  warnings: Warning[];
+}
+
+export interface FlexOptions {
+  level: number;
+  /** Hexadecimal seed of every draw. */
+  seed: string;
+}
+
+/** Everything that bending readings and judged pairs say about a trial's cables. */
+export function flexOf(
+  trial: Trial,
+  rows: TrialRows,
+  cables: readonly CableFindings[],
+  { level, seed }: FlexOptions,
+): FlexFound {
+  const bend = new BendReadings(trial, rows.tools);
+  if (bend.all.length === 0 && trial.judgements.length === 0) return { flex: null, warnings: [] };
+  const bent = new Set(bend.all.map((r) => r.cable));
+  const bending = rows.cables.flatMap((readings, i) =>
+    bent.has(readings.cable.cable) ? [bendingOf(readings, cables[i], bend, trial, level)] : [],
+  );
+  withBands(bending);
+  const names = new Map(cables.map((c) => [c.cable, c.name]));
+  const method = commonMethod(bending);
+  const stiffness = new Map(
+    bending.flatMap(({ headline, shown }) =>
+      headline && headline.method === method
+        ? [[shown.cable, { ln: headline.figure.ln, sd: sdOf(headline.figure) }]]
+        : [],
+    ),
+  );
+  const { judged, read } = judgedOf(trial, { seed, level, names, stiffness });
+  const flex: Flex = { cables: bending.map((b) => b.shown), judged, sentence: flexSentence(bending, judged?.sentence) };
+  return { flex, warnings: flexWarnings(bending, judged, read, names) };
+}
+
+function bendingOf(
+  readings: CableReadings,
+  found: CableFindings,
+  bend: BendReadings,
+  trial: Trial,
+  level: number,
+): CableBending {
+  const droops = droopsOf(readings, bend, level);
+  const pushes = pushesOf(readings, bend, level);
+  const all = stiffnessesOf(droops, pushes);
+  const headline = headlineOf(all, trial.targetTemperature);
+  const stiffness = headline ? measuredOfLn(headline.figure, 'N m2', level, 1, headline.condition) : null;
+  const weight = droops.find((d) => d.weight)?.weight ?? null;
+  const coil = coilOf(readings, bend, level);
+  const spring = springBackOf(readings, bend, level);
+  const shown: FlexCable = {
+    cable: found.cable,
+    name: found.name,
+    role: found.role,
+    bending_stiffness: stiffness,
+    method: headline?.method ?? null,
+    temperature_C: headline?.temperature == null ? null : headline.temperature - ZERO_CELSIUS,
+    weight_per_metre: weight && measuredOfLn(weight.figure, 'N/m', level, 1, weight.condition),
+    bending_length: bendingLength(headline, weight?.figure ?? null, level),
+    band: null,
+    cannot_be_told_from: [],
+    coil_ratio: coil.figure,
+    spring_back: spring.figure,
+    coil_temperature_C: coil.temperature_C,
+    spring_back_temperature_C: spring.temperature_C,
+    bounds: boundsOf(found, stiffness),
+    cold_stiffening: coldStiffening(all, level),
+    droops: droops.map((d) => d.shown),
+    pushes: pushes.map((p) => p.shown),
+    cautions: cautionsOf(droops, pushes),
+  };
+  return { readings, droops, pushes, all, headline, shown };
+}
+
+/** c = (EI/w)^(1/3), mm; what EI and w share cancels. */
+function bendingLength(headline: StiffnessAt | null, weight: StiffnessAt['figure'] | null, level: number) {
+  if (!headline || !weight) return null;
+  const c = weighted([
+    { figure: headline.figure, share: 1 / 3 },
+    { figure: weight, share: -1 / 3 },
+  ]);
+  return measuredOfLn(c, 'mm', level, 1000, headline.condition);
+}
+
+function cautionsOf(droops: readonly DroopResult[], pushes: readonly PushResult[]): string[] {
+  const edges = droops.flatMap((d) => d.clampEdge ?? []);
+  const cautions: string[] = [];
+  if (edges.length > 0)
+    cautions.push(
+      `Where the piece really leaves its clamp is not in the ±: a quarter of its diameter inside or outside the edge is ${(100 * Math.max(...edges)).toFixed(0)} % of the stiffness. Clamp over a sharp, square edge.`,
+    );
+  if (pushes.length > 0)
+    cautions.push('A scale gives way under a push: deflection counts from its platform, not from the bench.');
+  return cautions;
+}
+
+/** The method by which most cables have a stiffness: only figures of one method are compared. */
+function commonMethod(bending: readonly CableBending[]): StiffnessAt['method'] {
+  const count = (method: string) => bending.filter((b) => b.headline?.method === method).length;
+  return count('push') > count('droop') ? 'push' : 'droop';
+}
+
+function withBands(bending: readonly CableBending[]): void {
+  const method = commonMethod(bending);
+  const compared = bending.filter((b) => b.shown.role === 'compared' && b.headline?.method === method);
+  if (compared.length < 2) return;
+  const { band, near } = stiffnessBands(compared.map((b) => b.headline!.figure));
+  compared.forEach((b, i) => {
+    b.shown.band = band[i];
+    b.shown.cannot_be_told_from = near[i].map((j) => compared[j].shown.cable);
+  });
+}
+
+function flexSentence(bending: readonly CableBending[], judged: string | undefined): string {
+  const banded = bending.flatMap(({ shown, headline }) =>
+    shown.band === null || !headline ? [] : [{ name: shown.name, band: shown.band, ln: headline.figure.ln }],
+  );
+  const how = commonMethod(bending) === 'droop' ? 'By droop' : 'By push';
+  const order = [...banded].sort((a, b) => a.ln - b.ln);
+  const measured = bandSentence(bandsOf(order), how);
+  return [measured, judged ?? ''].filter(Boolean).join(' ');
+}

@@ -1,0 +1,115 @@
+import { cannotBeToldFrom, cleanCutBands } from '../../methods/flex/pairs/bands.ts';
+import { normalCdf } from '../../numerics/distributions.ts';
+import { TWENTY_CELSIUS, ZERO_CELSIUS } from '../../units/dimension.ts';
+import type { FlexCable } from '../shapes/flex.ts';
+import type { DroopResult } from './droops.ts';
+import { type LnFigure, measuredOfLn, sdOf, together, weighted } from './lnFigure.ts';
+import type { PushResult } from './pushes.ts';
+
+/** Results farther apart than this are not at one temperature, K: stiffness of soft jackets moves by several per cent. */
+export const ONE_TEMPERATURE = 3;
+/** Two temperatures at least this far apart tell how much a cable stiffens in the cold, K. Common practice, no source. */
+const COLD_APART = 8;
+const ROUNDING = 1e-6;
+
+/** A stiffness at one temperature by one method. */
+export interface StiffnessAt {
+  method: 'droop' | 'push';
+  figure: LnFigure;
+  /** K; null when not noted. */
+  temperature: number | null;
+  condition: string | undefined;
+}
+
+interface Single {
+  figure: LnFigure;
+  temperature: number | null;
+  condition: string | undefined;
+}
+
+/** Results brought together by temperature: sorted, and cut where the next is more than 3 K from the first of its group. */
+function byTemperature(singles: readonly Single[], method: StiffnessAt['method']): StiffnessAt[] {
+  const noted = singles.filter((s) => s.temperature !== null).sort((a, b) => a.temperature! - b.temperature!);
+  const groups: Single[][] = [];
+  for (const s of noted) {
+    const group = groups[groups.length - 1];
+    if (group && s.temperature! - group[0].temperature! <= ONE_TEMPERATURE + ROUNDING) group.push(s);
+    else groups.push([s]);
+  }
+  const bare = singles.filter((s) => s.temperature === null);
+  if (bare.length > 0) groups.push(bare);
+  return groups.map((group) => ({
+    method,
+    figure: together(group.map((s) => s.figure)),
+    temperature:
+      group[0].temperature === null ? null : group.reduce((sum, s) => sum + s.temperature! / group.length, 0),
+    condition: group.find((s) => s.condition)?.condition,
+  }));
+}
+
+/** All stiffnesses of a cable: by droop, and by push. Of pushes the worked-in ones where there are any, else all. */
+export function stiffnessesOf(droops: readonly DroopResult[], pushes: readonly PushResult[]): StiffnessAt[] {
+  const drooped = droops.flatMap(({ stiffness, temperature, weight }) =>
+    stiffness ? [{ figure: stiffness, temperature, condition: weight?.condition }] : [],
+  );
+  const worked = pushes.filter((p) => p.shown.state === 'worked in');
+  const pushed = (worked.length > 0 ? worked : pushes).flatMap(({ stiffness, temperature }) =>
+    stiffness ? [{ figure: stiffness, temperature, condition: undefined }] : [],
+  );
+  return [...byTemperature(drooped, 'droop'), ...byTemperature(pushed, 'push')];
+}
+
+/** The one to show first: by droop if there is one, at the temperature nearest to the trial's. */
+export function headlineOf(all: readonly StiffnessAt[], target: number | null): StiffnessAt | null {
+  const method = all.some((s) => s.method === 'droop') ? 'droop' : 'push';
+  const off = ({ temperature }: StiffnessAt) =>
+    temperature === null ? Number.POSITIVE_INFINITY : Math.abs(temperature - (target ?? TWENTY_CELSIUS));
+  const [first = null] = all.filter((s) => s.method === method).sort((a, b) => off(a) - off(b));
+  return first;
+}
+
+const degrees = (kelvin: number) => `${Math.round(kelvin - ZERO_CELSIUS)} °C`;
+
+/** Stiffness cold over stiffness warm by one method, from the two temperatures farthest apart; null when they are too near. */
+export function coldStiffening(all: readonly StiffnessAt[], level: number): FlexCable['cold_stiffening'] {
+  for (const method of ['droop', 'push'] as const) {
+    const noted = all
+      .filter((s) => s.method === method && s.temperature !== null)
+      .sort((a, b) => a.temperature! - b.temperature!);
+    const [cold, warm] = [noted[0], noted[noted.length - 1]];
+    if (!cold || !warm || warm.temperature! - cold.temperature! < COLD_APART - ROUNDING) continue;
+    // Tools and weight are the same at both, so what they err by cancels as far as it can.
+    const ratio = weighted([
+      { figure: cold.figure, share: 1 },
+      { figure: warm.figure, share: -1 },
+    ]);
+    const measured = measuredOfLn(ratio, '1', level);
+    return {
+      ratio: measured,
+      cold_C: cold.temperature! - ZERO_CELSIUS,
+      warm_C: warm.temperature! - ZERO_CELSIUS,
+      text: `${measured.value.toFixed(2)} times as stiff at ${degrees(cold.temperature!)} as at ${degrees(warm.temperature!)}.`,
+    };
+  }
+  return null;
+}
+
+/** Bands of stiffness among cables measured by one method, the easiest to bend in band 1. */
+export function stiffnessBands(figures: readonly LnFigure[]): { band: number[]; near: number[][] } {
+  const n = figures.length;
+  const chances = new Float64Array(n * n).fill(0.5);
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j < n; j++) {
+      if (i === j) continue;
+      const difference = weighted([
+        { figure: figures[j], share: 1 },
+        { figure: figures[i], share: -1 },
+      ]);
+      chances[i * n + j] = normalCdf(difference.ln / Math.max(sdOf(difference), 1e-12));
+    }
+  const { band } = cleanCutBands(
+    figures.map((f) => -f.ln),
+    chances,
+  );
+  return { band, near: cannotBeToldFrom(chances, n) };
+}
