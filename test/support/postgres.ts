@@ -91,6 +91,11 @@ export async function throwawayPostgres(settings: readonly string[] = []): Promi
     });
     await answers(url, server);
   };
+  // A test that stops half way must leave no server running.
+  const atExit = () => {
+    server?.kill('SIGQUIT');
+  };
+  process.once('exit', atExit);
   const end = (signal: NodeJS.Signals) =>
     new Promise<void>((resolve) => {
       if (server === null || server.exitCode !== null || server.signalCode !== null) return resolve();
@@ -105,6 +110,7 @@ export async function throwawayPostgres(settings: readonly string[] = []): Promi
     crash: () => end('SIGQUIT'),
     async remove() {
       await end('SIGQUIT');
+      process.off('exit', atExit);
       rmSync(folder, { recursive: true, force: true });
     },
   };

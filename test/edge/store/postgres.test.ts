@@ -120,16 +120,25 @@ describe.skipIf(reason !== null)(`PostgreSQL${reason === null ? '' : ` (${reason
 
     it('acknowledges only what is on disk, whatever it is set to', async () => {
       const lax = await throwawayPostgres(['synchronous_commit=off']);
-      const store = await openPostgresStore(lax.url);
-      for (let n = 0; n < 20; n += 1) await store.append('fen', [entryOf(n)]);
-      await lax.crash();
-      await lax.start();
-      expect(await store.entries('fen')).toHaveLength(20);
-      await store.close();
-      await lax.remove();
+      try {
+        const store = await openPostgresStore(lax.url);
+        for (let n = 0; n < 20; n += 1) await store.append('fen', [entryOf(n)]);
+        await lax.crash();
+        await lax.start();
+        expect(await store.entries('fen')).toHaveLength(20);
+        await store.close();
+      } finally {
+        await lax.remove();
+      }
+    });
+
+    it('is refused when it does not wait for the disk at all', async () => {
       const careless = await throwawayPostgres(['fsync=off']);
-      await expect(openPostgresStore(careless.url)).rejects.toThrow(/fsync = off/);
-      await careless.remove();
+      try {
+        await expect(openPostgresStore(careless.url)).rejects.toThrow(/fsync = off/);
+      } finally {
+        await careless.remove();
+      }
     });
   });
 });
