@@ -116,7 +116,7 @@ describe('the claims', () => {
     await page.getByRole('button', { name: 'More of Maker 1' }).click();
     await page.getByLabel('Jacket colour').fill('red');
     await page.getByLabel('Jacket colour').press('Tab');
-    await page.getByLabel('Paid for').selectOption('yes');
+    await page.getByLabel('Paid for', { exact: true }).selectOption('yes');
     await page.getByLabel('Price of the day').fill('2199-01-01');
     await page.getByLabel('Price of the day').press('Tab');
     await page.getByText(/in the future/).waitFor();

@@ -2,7 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import { isDitto } from '../../../findings/pasted/pastedColumns.ts';
 import type { EntryKind } from '../../../journal/entry.ts';
 import { cellChanges, cellText } from '../store/plan/cellText.ts';
-import { correctRow, type Row, troubleSentence } from '../store/plan/correct.ts';
+import { correctRow, latestRow, type Row, troubleSentence } from '../store/plan/correct.ts';
 import { stepInColumn } from './stepInColumn.ts';
 
 interface EditFieldProps {
@@ -36,8 +36,8 @@ export function EditField(props: EditFieldProps) {
   const [trouble, setTrouble] = useState('');
   const shown = draft ?? cellText(kind, row, column);
   const commit = async (typed: string) => {
-    const ditto = above !== null && isDitto(typed) ? cellText(kind, above, column) : typed;
-    const troubles = await correctRow(kind, row, cellChanges(kind, row, column, ditto));
+    const meant = () => (above !== null && isDitto(typed) ? cellText(kind, latestRow(kind, above), column) : typed);
+    const troubles = await correctRow(kind, row, (now) => cellChanges(kind, now, column, meant()));
     const first = troubles === null ? undefined : (troubles[column] ?? Object.values(troubles)[0]);
     setTrouble(first === undefined ? '' : troubleSentence(first));
     if (first === undefined) setDraft(null);

@@ -28,8 +28,8 @@ export function HowMuchWork({ trial, ahead, plan }: HowMuchWorkProps) {
     ...(now === 'ticked' ? [['ticked', 'As ticked below', 'As ticked below'] as const] : []),
   ];
   const choose = (way: string) => {
-    if (way === 'least' && least !== null) void workSo(trial.settings, least);
-    if (way === 'everything') void workSo(trial.settings, all);
+    if (way === 'least' && least !== null) void workSo(least);
+    if (way === 'everything') void workSo(all);
   };
   return (
     <div class="how-much">

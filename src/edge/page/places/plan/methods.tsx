@@ -43,8 +43,8 @@ export function Methods({ trial, plan }: { trial: Trial; plan: TrialPlan | null 
       <h2 id="methods">What is wanted</h2>
       <div class="three">
         <div>
-          {plan !== null && GROUPS.map((group) => <Group key={group.name} {...group} trial={trial} plan={plan} />)}
-          {plan !== null && <Amps trial={trial} plan={plan} />}
+          {plan !== null && GROUPS.map((group) => <Group key={group.name} {...group} plan={plan} />)}
+          {plan !== null && <Amps trial={trial} />}
         </div>
         <div>
           <h3>How finely</h3>
@@ -145,11 +145,10 @@ interface GroupProps {
   name: string;
   note: string;
   methods: readonly [PlanMethod, string][];
-  trial: Trial;
   plan: TrialPlan;
 }
 
-function Group({ name, note, methods, trial, plan }: GroupProps) {
+function Group({ name, note, methods, plan }: GroupProps) {
   const now = plan.settings.methods;
   return (
     <fieldset class="ticks">
@@ -160,7 +159,7 @@ function Group({ name, note, methods, trial, plan }: GroupProps) {
           words={words}
           on={now.has(method)}
           last={now.size === 1 && now.has(method)}
-          onTick={(on) => void tick(trial.settings, now, method, on)}
+          onTick={(on) => void tick(method, on)}
         />
       ))}
       {note !== '' && <p class="note">{note}</p>}
@@ -168,17 +167,12 @@ function Group({ name, note, methods, trial, plan }: GroupProps) {
   );
 }
 
-function Amps({ trial, plan }: { trial: Trial; plan: TrialPlan }) {
+function Amps({ trial }: { trial: Trial }) {
   const on = wishesIn(trial.settings.methods ?? '').includes('amps');
   return (
     <fieldset class="ticks">
       <legend>Amps</legend>
-      <Tick
-        words="How much it carries"
-        on={on}
-        last={false}
-        onTick={(wanted) => void tickWish(trial.settings, plan.settings.methods, 'amps', wanted)}
-      />
+      <Tick words="How much it carries" on={on} last={false} onTick={(wanted) => void tickWish('amps', wanted)} />
       <p class="note">Kept as a wish: nothing of it is planned here.</p>
     </fieldset>
   );

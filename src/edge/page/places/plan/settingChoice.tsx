@@ -19,7 +19,7 @@ export function SettingChoice({ settings, name, label, choices }: SettingChoiceP
       <select
         id={id}
         value={choices.some(([value]) => value === now) ? now : ''}
-        onChange={(event) => void saySetting(settings, name, event.currentTarget.value)}
+        onChange={(event) => void saySetting(name, event.currentTarget.value)}
       >
         {choices.map(([value, words]) => (
           <option key={value} value={value}>

@@ -19,7 +19,7 @@ export function SettingField({ settings, name, kind, label, hint = '', usual }: 
   const [trouble, setTrouble] = useState('');
   const commit = async (typed: string) => {
     const kept = keptSetting(kind, typed);
-    const refused = kept.ok ? await saySetting(settings, name, kept.value) : { value: kept.trouble };
+    const refused = kept.ok ? await saySetting(name, kept.value) : { value: kept.trouble };
     const first = Object.values(refused ?? {})[0];
     setTrouble(first === undefined ? '' : troubleSentence(first));
     if (first === undefined) setDraft(null);

@@ -1,5 +1,11 @@
 /** Which methods are wanted, and how much work: what the page ticks, as settings of the plan. */
-import { methodsIn, PLAN_METHODS, type PlanMethod, type PlanSettings } from '../../../../findings/plan/settings.ts';
+import {
+  methodsIn,
+  PLAN_METHODS,
+  type PlanMethod,
+  type PlanSettings,
+  planSettings,
+} from '../../../../findings/plan/settings.ts';
 import type { SmallestPlan, TriedPlan } from '../../../../findings/plan/smallestPlan.ts';
 import type { Row } from './correct.ts';
 import { saySetting } from './settings.ts';
@@ -20,21 +26,20 @@ export function methodsText(methods: Iterable<PlanMethod>, wishes: readonly Wish
 }
 
 /** Ticks a method or takes its tick away. The last method cannot be taken away: a trial without any plans nothing. */
-export async function tick(
-  settings: Row,
-  now: ReadonlySet<PlanMethod>,
-  method: PlanMethod,
-  on: boolean,
-): Promise<void> {
-  const next = new Set(now);
-  if (on) next.add(method);
-  else next.delete(method);
-  if (next.size > 0) await saySetting(settings, 'methods', methodsText(next, wishesIn(settings.methods ?? '')));
+export async function tick(method: PlanMethod, on: boolean): Promise<void> {
+  await saySetting('methods', (now) => {
+    const next = new Set(planSettings({ methods: now }).methods);
+    if (on) next.add(method);
+    else next.delete(method);
+    return next.size === 0 ? now : methodsText(next, wishesIn(now));
+  });
 }
 
-export async function tickWish(settings: Row, now: ReadonlySet<PlanMethod>, wish: Wish, on: boolean): Promise<void> {
-  const others = wishesIn(settings.methods ?? '').filter((each) => each !== wish);
-  await saySetting(settings, 'methods', methodsText(now, on ? [...others, wish] : others));
+export async function tickWish(wish: Wish, on: boolean): Promise<void> {
+  await saySetting('methods', (now) => {
+    const others = wishesIn(now).filter((each) => each !== wish);
+    return methodsText(planSettings({ methods: now }).methods, on ? [...others, wish] : others);
+  });
 }
 
 /** What a way of working asks for, as settings; blank stands for the default. */
@@ -85,6 +90,6 @@ export function worksSo(settings: Row, plan: PlanSettings, ways: Ways): boolean 
 }
 
 /** Says the settings of a way of working; those that stand so already are not said again. */
-export async function workSo(settings: Row, ways: Ways): Promise<void> {
-  for (const [name, value] of Object.entries(ways)) await saySetting(settings, name, value);
+export async function workSo(ways: Ways): Promise<void> {
+  for (const [name, value] of Object.entries(ways)) await saySetting(name, value);
 }

@@ -2,7 +2,7 @@
 import { readTypedNumber } from '../../../../units/typedNumber.ts';
 import { readTypedQuantity } from '../../../../units/typedQuantity.ts';
 import type { Trouble } from '../fieldTroubles.ts';
-import { correctRow, type Row, type Troubles } from './correct.ts';
+import { correctRow, type Troubles } from './correct.ts';
 
 export type SettingKind = 'percent' | 'count' | 'some' | 'millimetres' | 'length' | 'money' | 'words';
 
@@ -32,8 +32,7 @@ export function keptSetting(kind: SettingKind, typed: string): Kept {
     };
   }
   const read = readTypedNumber(plain);
-  if (!read.ok) return trouble(read.found, read.expected, read.advice);
-  const { value } = read.value;
+  const value = read.ok ? read.value.value : Number.NaN;
   if (kind === 'money') return value > 0 ? { ok: true, value: plain } : trouble(`"${plain}"`, 'a price above zero');
   const least = kind === 'count' ? 1 : 0;
   if (Number.isInteger(value) && value >= least && value <= MOST) return { ok: true, value: String(value) };
@@ -57,9 +56,9 @@ export function shownSetting(kind: SettingKind, kept: string): string {
   return kind === 'millimetres' ? `${kept} mm` : kept;
 }
 
-const rowOf = (name: string, value: string): Row => ({ setting: name, value });
-
-/** Says a setting; a blank value takes it back to its default. */
-export function saySetting(settings: Row, name: string, value: string): Promise<Troubles | null> {
-  return correctRow('setting', rowOf(name, settings[name] ?? ''), { value });
+/** Says a setting, or how it follows from what it is now; a blank value takes it back to its default. */
+export function saySetting(name: string, value: string | ((now: string) => string)): Promise<Troubles | null> {
+  return correctRow('setting', { setting: name }, (now) => ({
+    value: typeof value === 'function' ? value(now.value ?? '') : value,
+  }));
 }
