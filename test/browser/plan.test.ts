@@ -88,7 +88,7 @@ describe('the claims', () => {
     });
     expect(rows[3]).toMatchObject({ cable: 'cable-2', bought_length: '10 ft' });
     await page
-      .getByText(/bought 3.05 m/)
+      .getByText(/bought 3\.05\sm/)
       .first()
       .waitFor();
     await page.reload();
@@ -120,7 +120,7 @@ describe('the claims', () => {
     await page.getByLabel('Price of the day').fill('2199-01-01');
     await page.getByLabel('Price of the day').press('Tab');
     await page.getByText(/in the future/).waitFor();
-    await page.getByRole('button', { name: 'Blanks of Maker 2 as in the row above' }).click();
+    await page.getByRole('button', { name: 'Blanks of Maker 2 as above' }).click();
     const rows = await stored(trial, 'cable', 5);
     expect(rows[3]).toMatchObject({ cable: 'cable-1', jacket_colour: 'red', supplied_free: 'yes' });
     expect(rows[4]).toMatchObject({ cable: 'cable-2', maker: 'Maker 2', jacket_colour: 'red', supplied_free: 'yes' });
@@ -131,9 +131,9 @@ describe('the claims', () => {
     await paste(
       page,
       '.claims-grid input >> nth=0',
-      'maker\tsize\tmetal\tprice\nFenmarsh\t2 AWG\tOFC\t$39.90\nTarn\t″\t″\t$12\nBad\theavy\tOFC\t3\n',
+      'maker\tsize\tmetal\tprice\tlength\nFenmarsh\t2 AWG\tOFC\t$39.90\t10 ft\nTarn\t″\t″\t$12\t3 m\nBad\t2 AWG\tOFC\t3\theavy\n',
     );
-    await page.getByText('Row 4, claimed size.').waitFor();
+    await page.getByText('Row 4, bought length.').waitFor();
     await page.getByRole('button', { name: 'Add 2 rows' }).click();
     await page.getByText('Two rows are in the table.').waitFor();
     expect(await page.locator('.claims-grid tbody tr').count()).toBe(4);

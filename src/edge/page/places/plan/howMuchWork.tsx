@@ -1,8 +1,10 @@
+import { useState } from 'preact/hooks';
+import { planSettings } from '../../../../findings/plan/settings.ts';
 import type { TrialPlan } from '../../../../findings/plan.ts';
 import { minutesWords } from '../../../../report/words/minutesWords.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Switch } from '../../parts/switch.tsx';
-import { everything, leastWork, wishesIn, workSo, worksSo } from '../../store/plan/methods.ts';
+import { everything, leastWork, type Ways, wishesIn, workSo, worksSo } from '../../store/plan/methods.ts';
 import type { Outlook } from '../../store/plan/planned.ts';
 
 interface HowMuchWorkProps {
@@ -13,23 +15,29 @@ interface HowMuchWorkProps {
 
 /** The least work that settles the labels, against everything that can be done. */
 export function HowMuchWork({ trial, ahead, plan }: HowMuchWorkProps) {
+  const [going, setGoing] = useState<'least' | 'everything' | null>(null);
   const wishes = wishesIn(trial.settings.methods ?? '');
   const all = everything(wishes);
   const least = leastWork(
     ahead.powers.map(({ smallest }) => smallest),
     wishes,
   );
-  const isLeast = least !== null && worksSo(trial.settings, plan.settings, least);
-  const isAll = worksSo(trial.settings, plan.settings, all);
-  const now = isLeast ? 'least' : isAll ? 'everything' : 'ticked';
+  const settings = planSettings(trial.settings);
+  const isLeast = least !== null && worksSo(trial.settings, settings, least);
+  const isAll = worksSo(trial.settings, settings, all);
+  const now = going ?? (isLeast ? 'least' : isAll ? 'everything' : 'ticked');
   const choices: (readonly ['least' | 'everything' | 'ticked', string, string])[] = [
     ...(least === null ? [] : [['least', 'Least work that settles it', 'Least work that settles it'] as const]),
     ['everything', 'Everything', 'Everything'],
     ...(now === 'ticked' ? [['ticked', 'As ticked below', 'As ticked below'] as const] : []),
   ];
+  const go = async (way: 'least' | 'everything', ways: Ways) => {
+    setGoing(way);
+    await workSo(ways).finally(() => setGoing(null));
+  };
   const choose = (way: string) => {
-    if (way === 'least' && least !== null) void workSo(least);
-    if (way === 'everything') void workSo(all);
+    if (way === 'least' && least !== null) void go('least', least);
+    if (way === 'everything') void go('everything', all);
   };
   return (
     <div class="how-much">

@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import type { PlanMethod } from '../../../../findings/plan/settings.ts';
+import { type PlanMethod, planSettings } from '../../../../findings/plan/settings.ts';
 import type { TrialPlan } from '../../../../findings/plan.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { EditField } from '../../parts/editField.tsx';
@@ -43,8 +43,10 @@ export function Methods({ trial, plan }: { trial: Trial; plan: TrialPlan | null 
       <h2 id="methods">What is wanted</h2>
       <div class="three">
         <div>
-          {plan !== null && GROUPS.map((group) => <Group key={group.name} {...group} plan={plan} />)}
-          {plan !== null && <Amps trial={trial} />}
+          {GROUPS.map((group) => (
+            <Group key={group.name} {...group} now={planSettings(settings).methods} />
+          ))}
+          <Amps trial={trial} />
         </div>
         <div>
           <h3>How finely</h3>
@@ -145,11 +147,10 @@ interface GroupProps {
   name: string;
   note: string;
   methods: readonly [PlanMethod, string][];
-  plan: TrialPlan;
+  now: ReadonlySet<PlanMethod>;
 }
 
-function Group({ name, note, methods, plan }: GroupProps) {
-  const now = plan.settings.methods;
+function Group({ name, note, methods, now }: GroupProps) {
   return (
     <fieldset class="ticks">
       <legend>{name}</legend>

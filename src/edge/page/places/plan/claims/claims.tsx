@@ -119,7 +119,7 @@ function CableRows({ cable, above, open, onTurn, onSaid }: CableRowsProps) {
             <button
               type="button"
               class="link"
-              aria-label={`Blanks of ${cable.name} as in the row above`}
+              aria-label={`Blanks of ${cable.name} as above`}
               onClick={() => void fill()}
             >
               as above
