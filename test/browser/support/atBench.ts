@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import type { Store } from '../../../src/edge/store/store.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
-import type { Bench } from './bench.ts';
+import type { Bench, Look } from './bench.ts';
 import { HEADS, plannedTrial, READS } from './benchTrial.ts';
 
 /** What is in hand: the quantity by its name in the table. */
@@ -57,9 +57,9 @@ export async function freshTrial(bench: Bench, codes: readonly string[], repeats
 }
 
 /** A fresh trial with its bench open, and everything told as being on the bench computer. */
-export async function freshBench(bench: Bench, codes: readonly string[] = ['KR', 'VN'], repeats = 1) {
+export async function freshBench(bench: Bench, codes: readonly string[] = ['KR', 'VN'], repeats = 1, look: Look = {}) {
   const trial = await freshTrial(bench, codes, repeats);
-  const opened = await bench.open(`/trial/${trial}/bench`);
+  const opened = await bench.open(`/trial/${trial}/bench`, look);
   await opened.page.locator('#bench-value').waitFor();
   await waitForAllThere(opened.page);
   return { trial, ...opened };

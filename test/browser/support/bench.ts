@@ -40,6 +40,8 @@ export interface Look {
   width?: number;
   height?: number;
   colorScheme?: 'light' | 'dark';
+  /** No service worker, as over plain http from another computer; requests can then be held up or turned away. */
+  plain?: boolean;
 }
 
 export interface Opened {
@@ -89,6 +91,7 @@ async function openPage(browser: Browser, address: string, look: Look): Promise<
     colorScheme: look.colorScheme ?? 'light',
     reducedMotion: 'reduce',
     acceptDownloads: true,
+    serviceWorkers: look.plain ? 'block' : 'allow',
   });
   const page = await context.newPage();
   const troubles: string[] = [];
