@@ -43,8 +43,8 @@ describe.each(LOOKS)('$colorScheme at $width px', (look) => {
       .getByRole('button', { name: /^More of/ })
       .first()
       .click();
-    await page.getByLabel('Rows, with their headings').fill('maker,size,length\nFen,2 AWG,heavy', { force: true });
     await openAllFolds(page);
+    await page.getByLabel('Rows, with their headings').fill('maker,size,length\nFen,2 AWG,heavy');
     await page.getByLabel('Repeats of each reading').fill('many');
     await page.getByLabel('Repeats of each reading').press('Tab');
     await page.getByText('expected a whole number').waitFor();
