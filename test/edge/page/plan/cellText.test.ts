@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cellChanges, cellText } from '../../../../src/edge/page/store/plan/cellText.ts';
+import { readLimitText } from '../../../../src/journal/limitText.ts';
+import { findUnit } from '../../../../src/units/unit.ts';
 
 describe('the text of a cell', () => {
   it.each([
@@ -36,5 +38,28 @@ describe('what typing in a cell changes', () => {
 
   it('touches one cell where there is no unit', () => {
     expect(cellChanges('cable', {}, 'maker', '12 ft of nothing')).toEqual({ maker: '12 ft of nothing' });
+  });
+});
+
+describe('a limit of error', () => {
+  it.each([
+    [{ max_error: '0.03' }, '0.03'],
+    [{ max_error: '0.03', max_error_percent: '0.1' }, '0.03 + 0.1 %'],
+    [{ max_error_percent: '0.5 %', max_error_counts: '2' }, '0.5 % + 2 counts'],
+    [{ max_error_counts: '1' }, '1 count'],
+    [{}, ''],
+  ])('of %j is shown as one text', (row: Record<string, string>, shown) => {
+    expect(cellText('instrument', row, 'max_error')).toBe(shown);
+  });
+
+  it('takes the place of all its parts, and can be read as it is shown', () => {
+    const row = { max_error: '0.03', max_error_percent: '0.1', max_error_counts: '' };
+    expect(cellChanges('instrument', row, 'max_error', '±0.05 g')).toEqual({
+      max_error: '±0.05 g',
+      max_error_percent: '',
+      max_error_counts: '',
+    });
+    const read = readLimitText(cellText('instrument', row, 'max_error'), findUnit('g')!);
+    expect(read.ok && read.value).toMatchObject({ absolute: expect.closeTo(3e-5, 12), percent: 0.1, counts: 0 });
   });
 });

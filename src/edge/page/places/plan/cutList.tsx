@@ -83,15 +83,26 @@ function Accept({ proposed, pieces, busy, onAccept }: AcceptProps) {
   );
 }
 
+/** Pieces that something was done with: read, bent by hand, worn, loaded, or cut into another. Their length is a fact. */
+function piecesInUse({ readings, judgements, endurance, currents, specimens }: Trial): ReadonlySet<string> {
+  return new Set([
+    ...[...readings, ...endurance, ...currents].map(({ specimen }) => specimen),
+    ...judgements.flatMap(({ left, right }) => [left, right]),
+    ...specimens.flatMap(({ cutFrom, specimen }) =>
+      cutFrom !== null && readings.some((reading) => reading.specimen === specimen) ? [cutFrom] : [],
+    ),
+  ]);
+}
+
 /** Pieces on record that nobody has read yet and that the plan would now cut otherwise, with the cells that would change. */
 function toChange(trial: Trial, cables: readonly CablePlan[]): { row: Row; changes: Row }[] {
-  const read = new Set(trial.readings.map(({ specimen }) => specimen));
+  const used = piecesInUse(trial);
   const rows = new Map(trial.specimens.map(({ specimen, row }) => [specimen, row]));
   return cables
     .flatMap(({ pieces }) => pieces)
     .flatMap((piece) => {
       const row = rows.get(piece.specimen);
-      if (row === undefined || !differs(piece) || read.has(piece.specimen)) return [];
+      if (row === undefined || !differs(piece) || used.has(piece.specimen)) return [];
       const { length, cutFrom } = piece.planned!;
       const millimetres = String(Math.round(length! * 1000));
       return [{ row, changes: { cut_length: millimetres, cut_length_unit: 'mm', cut_from: cutFrom ?? '' } }];

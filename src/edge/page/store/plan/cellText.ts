@@ -10,6 +10,7 @@ export function columnOf(kind: EntryKind, name: string): Column | null {
 
 /** What stands in a cell, with its unit behind it where that has a cell of its own. */
 export function cellText(kind: EntryKind, row: Row, name: string): string {
+  if (isLimit(kind, name)) return limitText(row);
   const typed = row[name] ?? '';
   const unit = unitCell(kind, name);
   const own = unit === null ? '' : (row[unit] ?? '').trim();
@@ -24,11 +25,25 @@ const UNIT_BEHIND = /[\d½⅓⅔¼¾⅕-⅞]\s*([\p{L}°µ%′″'"][^\d]*)$/u;
  * `10 ft` to `12` does not make metres of feet; a text with a unit brings its own.
  */
 export function cellChanges(kind: EntryKind, row: Row, name: string, typed: string): Row {
+  // One field holds the whole limit, so what is typed in it takes the place of all its parts.
+  if (isLimit(kind, name)) return { max_error: typed, max_error_percent: '', max_error_counts: '' };
   const unit = unitCell(kind, name);
   if (unit === null) return { [name]: typed };
   if (typed.trim() === '' || UNIT_BEHIND.test(typed)) return { [name]: typed, [unit]: '' };
   const kept = (row[unit] ?? '').trim() || (UNIT_BEHIND.exec(row[name] ?? '')?.[1] ?? '').trim();
   return { [name]: typed, [unit]: kept };
+}
+
+const isLimit = (kind: EntryKind, name: string): boolean => kind === 'instrument' && name === 'max_error';
+
+/** A limit of error as the box prints it, whether it was given in one cell or in parts. */
+function limitText(row: Row): string {
+  const part = (name: string) => (row[name] ?? '').trim();
+  const percent = part('max_error_percent').replace(/\s*%$/, '');
+  const counts = part('max_error_counts');
+  return [part('max_error'), percent && `${percent} %`, counts && `${counts} ${counts === '1' ? 'count' : 'counts'}`]
+    .filter((text) => text !== '')
+    .join(' + ');
 }
 
 function unitCell(kind: EntryKind, name: string): string | null {
