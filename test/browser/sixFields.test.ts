@@ -36,7 +36,7 @@ describe('one cable, six fields', () => {
     const sharp = await plusMinus(page);
     await page.getByLabel('Temperature of the copper').fill('');
     await answer(page)
-      .getByText(/0 to 35 °C/)
+      .getByText(/0 to 35\s°C/)
       .waitFor();
     await answered(page);
     expect(await plusMinus(page)).toBeGreaterThan(sharp);
@@ -65,7 +65,7 @@ describe('one cable, six fields', () => {
     const field = page.getByLabel('Mass of the bare conductor');
     await page.locator('#six-mass-trouble').waitFor();
     expect(await page.locator('#six-mass-trouble').textContent()).toMatch(
-      /Found "300 mm" \(a length\); expected a mass/,
+      /Found "300\smm" \(a length\); expected a mass/,
     );
     expect(await field.getAttribute('aria-invalid')).toBe('true');
     await field.fill('95.6 g');
