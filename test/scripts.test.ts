@@ -57,6 +57,30 @@ describe('where Chromium is', async () => {
   });
 });
 
+describe('what the tests need and do not find', async () => {
+  const { whatIsMissing } = (await part('whatIsMissing.mjs')) as {
+    whatIsMissing: (
+      found: { chromium: string | null; postgres: string | null },
+      env: Record<string, string>,
+    ) => { failed: number; sentence: string }[];
+  };
+
+  it('is nothing where all is there', () => {
+    expect(whatIsMissing({ chromium: '/a', postgres: '/b' }, {})).toEqual([]);
+  });
+
+  it('is told in one sentence each, and a page that is not tested counts as one failed', () => {
+    const missing = whatIsMissing({ chromium: null, postgres: null }, {});
+    expect(missing.map(({ failed }) => failed)).toEqual([1, 0]);
+    for (const { sentence } of missing) expect(sentence).toMatch(/^[^.]+ was not found, so [^.]+\.$/);
+    expect(missing[1]!.sentence).toContain('is not tested');
+  });
+
+  it('is said to fail where a build machine runs the tests', () => {
+    expect(whatIsMissing({ chromium: '/a', postgres: null }, { CI: 'true' })[0]!.sentence).toContain('database fail:');
+  });
+});
+
 describe('how many tests passed', async () => {
   const { countTests } = (await part('testCount.mjs')) as {
     countTests: (record: string, status: number) => { passed: number; failed: number };
