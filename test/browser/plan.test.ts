@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { storedBodies, waitForAllThere } from './support/atBench.ts';
-import { paste, printedPages, startTrial, waitForOutlook } from './support/atPlan.ts';
+import { printedPages, startTrial, waitForOutlook } from './support/atPlan.ts';
 import { type Bench, startBench } from './support/bench.ts';
 import { plannedTrial } from './support/benchTrial.ts';
 
@@ -73,29 +73,6 @@ describe('a first trial', () => {
 });
 
 describe('the claims', () => {
-  it('are typed cell by cell, down a column, each as an entry with its row', async () => {
-    const { page, trial } = await atPlan();
-    await page.getByLabel('Length bought, Maker 1').fill('10 ft');
-    await page.keyboard.press('Enter');
-    await page.keyboard.type('"');
-    await page.keyboard.press('Enter');
-    const rows = await stored(trial, 'cable', 4);
-    expect(rows[2]).toMatchObject({
-      cable: 'cable-1',
-      maker: 'Maker 1',
-      claimed_size: '2 AWG',
-      bought_length: '10 ft',
-    });
-    expect(rows[3]).toMatchObject({ cable: 'cable-2', bought_length: '10 ft' });
-    await page
-      .getByText(/bought 3\.05\sm/)
-      .first()
-      .waitFor();
-    await page.reload();
-    await waitForOutlook(page);
-    expect(await page.getByLabel('Length bought, Maker 2').inputValue()).toBe('10 ft');
-  });
-
   it('are refused under the field, keep what was typed, and say nothing to the journal', async () => {
     const { page, trial } = await atPlan();
     const field = page.getByLabel('Length bought, Maker 2');
@@ -109,39 +86,6 @@ describe('the claims', () => {
     await field.press('Tab');
     await page.getByText('Found "heavy"').waitFor({ state: 'detached' });
     expect((await stored(trial, 'cable', 3))[2]).toMatchObject({ cable: 'cable-2', bought_length: '3 m' });
-  });
-
-  it('have more fields behind the row, and fill their blanks from the row above', async () => {
-    const { page, trial } = await atPlan();
-    await page.getByRole('button', { name: 'More of Maker 1' }).click();
-    await page.getByLabel('Jacket colour').fill('red');
-    await page.getByLabel('Jacket colour').press('Tab');
-    await page.getByLabel('Paid for', { exact: true }).selectOption('yes');
-    await page.getByLabel('Price of the day').fill('2199-01-01');
-    await page.getByLabel('Price of the day').press('Tab');
-    await page.getByText(/in the future/).waitFor();
-    await page.getByRole('button', { name: 'Blanks of Maker 2 as above' }).click();
-    const rows = await stored(trial, 'cable', 5);
-    expect(rows[3]).toMatchObject({ cable: 'cable-1', jacket_colour: 'red', supplied_free: 'yes' });
-    expect(rows[4]).toMatchObject({ cable: 'cable-2', maker: 'Maker 2', jacket_colour: 'red', supplied_free: 'yes' });
-  });
-
-  it('come out of a spreadsheet, bad rows named, good ones added', async () => {
-    const { page, trial } = await atPlan();
-    await paste(
-      page,
-      '.claims-grid input >> nth=0',
-      'maker\tsize\tmetal\tprice\tlength\nFenmarsh\t2 AWG\tOFC\t$39.90\t10 ft\nTarn\t″\t″\t$12\t3 m\nBad\t2 AWG\tOFC\t3\theavy\n',
-    );
-    await page.getByText('Row 4, bought length.').waitFor();
-    await page.getByRole('button', { name: 'Add 2 rows' }).click();
-    await page.getByText('Two rows are in the table.').waitFor();
-    expect(await page.locator('.claims-grid tbody tr').count()).toBe(4);
-    const rows = await stored(trial, 'cable', 4);
-    expect(rows.slice(2)).toMatchObject([
-      { maker: 'Fenmarsh', claimed_size: '2 AWG', price: '39.90', currency: '$' },
-      { maker: 'Tarn', claimed_size: '2 AWG', claimed_metal: 'OFC' },
-    ]);
   });
 
   it('fill the cables of a first trial that nobody has named yet', async () => {
@@ -176,24 +120,6 @@ describe('what is wanted', () => {
     await page.waitForFunction((before) => document.querySelector('.how-much b')?.textContent !== before, all);
     const methods = (await stored(trial, 'setting', 4)).filter((row) => row.setting === 'methods');
     expect(methods.at(-1)?.value).not.toContain('bend');
-  });
-
-  it('is ticked and typed, and changes what the plan would show', async () => {
-    const { page, trial } = await atPlan();
-    const before = await page.locator('h1').textContent();
-    await page.getByLabel('Shortfall to show').fill('10 %');
-    await page.getByLabel('Shortfall to show').press('Tab');
-    await page.waitForFunction((was) => document.querySelector('h1')?.textContent !== was, before);
-    expect(await page.locator('h1').textContent()).toContain('a 10 % shortfall');
-    await page.getByLabel('How much it carries').check();
-    await page.getByLabel('Repeats of each reading').fill('many');
-    await page.getByLabel('Repeats of each reading').press('Tab');
-    await page.getByText('expected a whole number from 1 to 100').waitFor();
-    const settings = (await stored(trial, 'setting', 4)).slice(2);
-    expect(settings).toEqual([
-      { setting: 'shortfall', value: '0.1' },
-      { setting: 'methods', value: 'ohms, weigh, amps' },
-    ]);
   });
 
   it('stays fluid to type in while the outlook is worked out', async () => {
