@@ -4,6 +4,7 @@ import type { FigureUnits } from '../figures.ts';
 import { assayBars } from './assayBars.ts';
 import { type AssayPage, paragraph } from './assayPage.ts';
 import { assayRows } from './assayRows.ts';
+import { flexLines } from './flexLines.ts';
 import { ASCII, LINE_DRAWING } from './glyphs.ts';
 import { noteLines } from './noteLines.ts';
 
@@ -39,6 +40,7 @@ export function assayTable(findings: Findings, options: AssayTableOptions = {}):
     findings.control.flatMap((control) => paragraph(control.sentence, page)),
     assayRows(page),
     assayBars(page),
+    flexLines(page),
     ...noteLines(page),
     paragraph(legend(findings, cables), page),
   ];

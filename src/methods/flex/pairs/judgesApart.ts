@@ -21,14 +21,16 @@ export interface JudgesApart {
 export function judgesApart(pairs: readonly JudgedPair[], fit: PairsFit): JudgesApart | null {
   const judges = [...new Set(pairs.map((p) => p.judge))];
   if (judges.length < 2) return null;
-  let chi2 = 0;
-  let dof = -(rankOf(pairs) ?? 0);
+  // What all judges together stand off, pulled by the prior, is no difference between them.
+  let chi2 = -distance(pairs, fit);
+  let dof = -rankOf(pairs);
   for (const judge of judges) {
     const own = pairs.filter((p) => p.judge === judge);
     chi2 += distance(own, fit);
     dof += rankOf(own);
   }
   if (dof < 1) return null;
+  chi2 = Math.max(chi2, 0);
   return { chi2, dof, p: chiSquareUpperTail(chi2, dof), overdispersion: Math.max(1, chi2 / dof) };
 }
 
