@@ -170,7 +170,9 @@ describe('schedules', () => {
 
 describe('judges', () => {
   const orderBy = (judge: number, order: readonly number[]) =>
-    order.flatMap((a, i) => order.slice(i + 1).flatMap((b) => times(6, a, b, 'left', judge)));
+    order.flatMap((a, i) =>
+      order.slice(i + 1).flatMap((b) => [...times(3, a, b, 'left', judge), ...times(3, b, a, 'right', judge)]),
+    );
   it('of one mind are not widened; of opposite minds they are', () => {
     const like = [...orderBy(0, [0, 1, 2, 3]), ...orderBy(1, [0, 1, 2, 3])];
     const opposite = [...orderBy(0, [0, 1, 2, 3]), ...orderBy(1, [3, 2, 1, 0])];
