@@ -99,6 +99,15 @@ describe('inside a trial', () => {
     expect(JSON.parse(new TextDecoder().decode(files['findings.json'])).trial).toBe('fenwater-2-awg');
   });
 
+  it('begins at the top of the page on a phone, and at the sheet that the address names', async () => {
+    const { page } = await bench.open(INSIDE, { width: 390, height: 844 });
+    await waitForFindings(page);
+    expect(await page.evaluate(() => scrollY)).toBe(0);
+    const { page: sent } = await bench.open(`${INSIDE}#quill`, { width: 390, height: 844 });
+    await waitForFindings(sent);
+    await sent.waitForFunction(() => scrollY > 0);
+  });
+
   it('answers an unknown trial with a sentence', async () => {
     const { page } = await bench.open('/trial/nobody/inside');
     await page.getByRole('heading', { name: 'No trial called “nobody” is on this shelf.' }).waitFor();

@@ -1,9 +1,11 @@
 import type { ComponentChildren } from 'preact';
+import { isWide } from '../../../../findings/measured.ts';
 import type { CableFindings, Measured } from '../../../../findings/schema.ts';
 import { metalClaim, sizeClaim } from '../../../../report/cableOutcome.ts';
 import type { DisplayUnits } from '../../../../units/display.ts';
 import { columnFigures } from '../../parts/columnFigures.ts';
 import { FigureOf, unitHead } from '../../parts/figure.tsx';
+import { gaugeWords } from '../../parts/gaugeWords.ts';
 import { contradicts, noAreaWords } from '../../parts/noArea.ts';
 import { OutcomeWord } from '../../parts/outcomeWord.tsx';
 
@@ -62,7 +64,7 @@ export function columnsFor(cables: readonly CableFindings[], units: DisplayUnits
       figures(
         'ohms',
         'Resistance',
-        `${unitHead('mohm/m', units)} at ${units.temperature === 'F' ? '68 °F' : '20 °C'}`,
+        `${unitHead('mohm/m', units)} at ${units.temperature === 'F' ? '68\u00a0°F' : '20\u00a0°C'}`,
         (cable) => cable.resistance_20C,
       ),
       figures('wall', 'Wall', unitHead('mm', units), (cable) => cable.wall?.mean ?? null),
@@ -84,8 +86,8 @@ const LEAST_GAUGE_NUMBER = 1;
 
 /** The gauge as a number down to 1; above that the trade's own words, because a gauge of −0.4 says nothing to anybody. */
 function gaugeColumn(cables: readonly CableFindings[], units: DisplayUnits): Column {
-  const isNumber = (cable: CableFindings) =>
-    cable.effective_awg !== null && cable.effective_awg.value >= LEAST_GAUGE_NUMBER;
+  const isNumber = ({ effective_awg: gauge }: CableFindings) =>
+    gauge !== null && gauge.value >= LEAST_GAUGE_NUMBER && !isWide(gauge);
   const texts = columnFigures(
     cables.map((cable) => (isNumber(cable) ? cable.effective_awg : null)),
     units,
@@ -93,11 +95,8 @@ function gaugeColumn(cables: readonly CableFindings[], units: DisplayUnits): Col
   const cells = cables.map((cable, index) => {
     const text = texts[index];
     if (text != null) return <FigureOf text={text} unit={false} />;
-    return cable.effective_gauge_text === null ? (
-      <NoFigure cable={cable} />
-    ) : (
-      <span class="gauge-words">{cable.effective_gauge_text}</span>
-    );
+    const words = gaugeWords(cable);
+    return words === null ? <NoFigure cable={cable} /> : <span class="gauge-words">{words}</span>;
   });
   return { id: 'gauge', head: 'Gauge', unit: 'AWG', number: true, cells };
 }

@@ -17,6 +17,9 @@ import { TakeAway } from './takeAway.tsx';
 import { Warnings } from './warnings.tsx';
 import { Working } from './working.tsx';
 
+/** The row or the block whose sheet is open. */
+const OPEN_SHEET = '.cables tr.open, .blocks > li.open';
+
 /** What is inside each cable of a trial, against its label. */
 export function Inside({ trial, cable }: { trial: string; cable: string | null }) {
   const here = route.value;
@@ -25,13 +28,13 @@ export function Inside({ trial, cable }: { trial: string; cable: string | null }
   const now = assay.value?.trial === trial ? assay.value : null;
   const findings = now?.findings ?? null;
   useEffect(() => {
-    if (findings !== null && scrollY === 0) document.querySelector('.open')?.scrollIntoView({ block: 'nearest' });
+    if (findings !== null && scrollY === 0) document.querySelector(OPEN_SHEET)?.scrollIntoView({ block: 'nearest' });
   }, [findings === null]);
   return (
     <Frame
       title={findings?.title || trial}
       places={trialPlaces(trial, 'inside')}
-      trial={{ title: findings?.title || trial, place: now?.place ?? '' }}
+      trial={now?.stage === 'failed' ? undefined : { title: findings?.title || trial, place: now?.place ?? '' }}
       units
     >
       {findings === null ? <Waiting trial={trial} now={now} /> : <Found now={now!} findings={findings} />}

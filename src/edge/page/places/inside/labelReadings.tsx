@@ -13,10 +13,10 @@ export function LabelReadings({ cable }: { cable: CableFindings }) {
   return (
     <section>
       <h3>
-        What “<bdi dir="auto">{cable.label.size || 'no size'}</bdi>
+        What “<bdi dir="auto">{noBreak(cable.label.size || 'no size')}</bdi>
         {cable.label.metal !== '' && cable.label.metal !== cable.label.size && (
           <>
-            , <bdi dir="auto">{cable.label.metal}</bdi>
+            , <bdi dir="auto">{noBreak(cable.label.metal)}</bdi>
           </>
         )}
         ” can mean
@@ -29,7 +29,7 @@ export function LabelReadings({ cable }: { cable: CableFindings }) {
       <p class="note">
         {cable.label.read_as !== '' && <>Read as: {noBreak(cable.label.read_as)}. </>}
         {cable.nearest_size_met !== null && (
-          <>The nearest size that this piece does meet is {cable.nearest_size_met}. </>
+          <>The nearest size that this piece does meet is {noBreak(cable.nearest_size_met)}. </>
         )}
         {noBreak(notes.join(' '))}
       </p>

@@ -64,9 +64,9 @@ function AsTyped({ readings }: { readings: readonly Reading[] }) {
         {readings.map(typedReading).map((reading) => (
           <li key={reading.reading}>
             <span>{reading.what}</span>
-            <span>{reading.aside === '' ? <b>{reading.typed}</b> : <s>{reading.typed}</s>}</span>
+            <span>{reading.aside === '' ? <b>{noBreak(reading.typed)}</b> : <s>{noBreak(reading.typed)}</s>}</span>
             <span class="note">
-              {reading.circumstances} {reading.aside}
+              {noBreak(reading.circumstances)} {reading.aside}
             </span>
           </li>
         ))}

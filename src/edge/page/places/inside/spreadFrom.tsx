@@ -2,6 +2,7 @@ import type { CableFindings } from '../../../../findings/schema.ts';
 import type { FigureText } from '../../../../report/figures.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import { figureParts } from '../../parts/figure.tsx';
+import { contradicts } from '../../parts/noArea.ts';
 import { ShareBar } from '../../parts/pictures.tsx';
 
 /** What the ± of the area is made of, how wrong a tool would have to be, and the one reading that would help most. */
@@ -13,7 +14,11 @@ export function SpreadFrom({ cable }: { cable: CableFindings }) {
   return (
     <section>
       <h3>{area === null ? 'What the ± would be made of' : whatIsMade(figureParts(area))}</h3>
-      {cable.spread_from.length === 0 && <p class="note">No area yet, so there is no ± to take apart.</p>}
+      {cable.spread_from.length === 0 && (
+        <p class="note">
+          {contradicts(cable) ? 'The readings contradict each other' : 'No area yet'}, so there is no ± to take apart.
+        </p>
+      )}
       <Shares parts={rest.length > 1 ? large : cable.spread_from} />
       {small.length > 0 && (
         <details>

@@ -6,6 +6,7 @@ import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import { chartOf } from '../../parts/chartOf.ts';
 import { Figure } from '../../parts/figure.tsx';
+import { gaugeWords } from '../../parts/gaugeWords.ts';
 import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { contradicts } from '../../parts/noArea.ts';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
@@ -100,7 +101,7 @@ function KeyFigures({ cable }: { cable: CableFindings }) {
       </div>
       <div>
         <dt>Gauge</dt>
-        <dd class="words">{cable.effective_gauge_text ?? '–'}</dd>
+        <dd class="words">{gaugeWords(cable) ?? '–'}</dd>
       </div>
       <div>
         <dt>Metal</dt>

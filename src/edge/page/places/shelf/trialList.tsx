@@ -65,10 +65,10 @@ function Line(line: TrialLine) {
       <td class={line.place === '' ? 'empty' : ''}>
         <bdi dir="auto">{line.place}</bdi>
       </td>
-      <td class="number" data-unit="cables">
+      <td class="number" data-unit={line.cables === 1 ? 'cable' : 'cables'}>
         {line.cables}
       </td>
-      <td class="number" data-unit="entries">
+      <td class="number" data-unit={line.entries === 1 ? 'entry' : 'entries'}>
         {line.entries}
       </td>
       <td class="number">{openedText(line.openedOn)}</td>

@@ -1,0 +1,99 @@
+/**
+ * Takes the pictures of the page that the README shows, from the invented trial on a shelf of its own.
+ *
+ *     node scripts/pictures.mjs
+ *     node scripts/pictures.mjs --into some/folder
+ */
+import { spawn } from 'node:child_process';
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { createInterface } from 'node:readline';
+import { parseArgs } from 'node:util';
+import { findChromium } from './parts/chromium.mjs';
+import { inProject, stopWith } from './parts/root.mjs';
+import { setUp } from './parts/setUp.mjs';
+
+const INSIDE = '/trial/fenwater-2-awg/inside';
+const DESK = { width: 1440, height: 1000 };
+const PHONE = { width: 390, height: 844 };
+
+/** The cable that the six fields on the shelf ask about; invented. */
+const CABLE = {
+  label: '2 AWG OFC',
+  mass: '95.6 g',
+  length: '300 mm',
+  ohms: '0.76 mohm',
+  contacts: '1500 mm',
+  temperature: '20 C',
+};
+
+const PICTURES = [
+  { file: 'shelf.png', path: '/', viewport: DESK, colorScheme: 'light', wholePage: true, before: fillFields },
+  { file: 'inside-light.png', path: INSIDE, viewport: DESK, colorScheme: 'light', before: waitForDraws },
+  { file: 'inside-dark.png', path: INSIDE, viewport: DESK, colorScheme: 'dark', before: waitForDraws },
+  { file: 'phone.png', path: INSIDE, viewport: PHONE, colorScheme: 'light', sharp: true, before: waitForDraws },
+];
+
+const { values } = parseArgs({ options: { into: { type: 'string', default: inProject('docs', 'pictures') } } });
+const into = resolve(values.into);
+
+await setUp();
+const executablePath = findChromium();
+if (executablePath === null) stopWith('No Chromium was found; name one in CHROME_PATH.');
+const { chromium } = await import('playwright-core');
+const home = await mkdtemp(join(tmpdir(), 'cupel-pictures-'));
+const bench = spawn(process.execPath, [inProject('dist', 'cli.js'), 'bench', '--no-open', '--port', '0'], {
+  env: { ...process.env, CUPEL_HOME: home, DATABASE_URL: '' },
+  stdio: ['ignore', 'pipe', 'inherit'],
+});
+const benchEnded = new Promise((settle) => bench.once('exit', settle));
+try {
+  const address = await addressOf(bench);
+  await mkdir(into, { recursive: true });
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
+  for (const picture of PICTURES) {
+    await take(browser, address, picture);
+    console.log(picture.file);
+  }
+  await browser.close();
+} finally {
+  bench.kill();
+  await benchEnded;
+  await rm(home, { recursive: true, force: true });
+}
+
+/** The address that the bench tells in its first line. */
+async function addressOf(child) {
+  for await (const line of createInterface({ input: child.stdout })) {
+    const address = /^Cupel is at (\S+)/.exec(line)?.[1];
+    if (address !== undefined) return address.replace(/\/$/, '');
+  }
+  return stopWith('The bench ended before it told its address.');
+}
+
+async function take(browser, address, { file, path, viewport, colorScheme, wholePage, sharp, before }) {
+  const context = await browser.newContext({
+    viewport,
+    colorScheme,
+    reducedMotion: 'reduce',
+    deviceScaleFactor: sharp ? 2 : 1,
+    serviceWorkers: 'block',
+  });
+  const page = await context.newPage();
+  await page.goto(`${address}${path}`);
+  await before(page);
+  await page.evaluate(() => document.fonts.ready);
+  await page.screenshot({ path: join(into, file), fullPage: wholePage === true });
+  await context.close();
+}
+
+async function fillFields(page) {
+  for (const [name, text] of Object.entries(CABLE)) await page.locator(`#six-${name}`).fill(text);
+  await page.locator('.six .answer[aria-busy=false] .key').waitFor();
+  await page.evaluate(() => document.activeElement?.blur());
+}
+
+async function waitForDraws(page) {
+  await page.locator('.held').waitFor({ timeout: 120_000 });
+}
