@@ -2,16 +2,21 @@
 import { drawsFrom } from '../../test/simulate/random.ts';
 import { filesOf, type PackageTables, type Row, row } from '../../test/simulate/tables.ts';
 import { apartLength, benchDay, tagLength } from './benchDay.ts';
+import { bendDay, judgeDay, KITCHEN_SCALE } from './bendDay.ts';
 import { toolRows } from './tools.ts';
 import { TRUTHS, type Truth } from './truths.ts';
 
 const SEED = 20261003;
+/** Days that were added later have draws of their own, so that what was there stays as it is. */
+const BEND_SEED = 20261004;
+const JUDGE_SEED = 20261005;
 const TRIAL = 'fenwater-2-awg';
 const TITLE = 'Six 2 AWG battery cables (an invented trial)';
 const DISCLOSURE =
   'Everything here is invented: the club, the makers, the cables and every reading. It is there to try the program with.';
 
 export function demoTables(): PackageTables {
+  const benched = benchDay(TRUTHS, drawsFrom(SEED));
   return {
     trial: [
       row({
@@ -27,7 +32,7 @@ export function demoTables(): PackageTables {
     ],
     cables: TRUTHS.map(cableRow),
     fittings: fittingRows(),
-    instruments: toolRows(),
+    instruments: [...toolRows(), KITCHEN_SCALE],
     specimens: TRUTHS.flatMap(specimenRows),
     evidence: TRUTHS.filter((truth) => truth.scraped !== null).map((truth) =>
       row({
@@ -40,7 +45,8 @@ export function demoTables(): PackageTables {
         at: '2026-10-03T15:20:00Z',
       }),
     ),
-    readings: benchDay(TRUTHS, drawsFrom(SEED)),
+    readings: [...benched, ...bendDay(TRUTHS, BEND_SEED, benched.length + 1)],
+    judgements: judgeDay(TRUTHS, JUDGE_SEED),
   };
 }
 

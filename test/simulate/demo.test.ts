@@ -45,6 +45,10 @@ describe('the demonstration trial', () => {
       expect(specimens, reading.reading).toContain(reading.specimen);
       expect(instruments, reading.reading).toContain(reading.instrument);
     }
+    for (const { judgement, left, right } of tables.judgements ?? []) {
+      expect(specimens, judgement).toContain(left);
+      expect(specimens, judgement).toContain(right);
+    }
     for (const specimen of tables.specimens ?? []) {
       expect(ids(tables.cables, 'cable'), specimen.specimen).toContain(specimen.cable);
       if (specimen.cut_from !== '') expect(specimens, specimen.specimen).toContain(specimen.cut_from);

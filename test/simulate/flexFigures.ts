@@ -9,7 +9,7 @@ export interface BendEffort {
   fields: number;
 }
 
-export const FULL_BEND_EFFORT: BendEffort = { firstSeed: 61_000, trials: 400, cablesEach: 3, fields: 1000 };
+export const FULL_BEND_EFFORT: BendEffort = { firstSeed: 61_000, trials: 400, cablesEach: 3, fields: 2000 };
 
 export interface DroopsTold {
   cables: number;

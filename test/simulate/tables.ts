@@ -12,6 +12,7 @@ const TABLES = {
   specimens: { kind: 'specimen', title: 'Pieces and what they were cut from' },
   evidence: { kind: 'evidence', title: 'What was seen by eye' },
   readings: { kind: 'reading', title: 'One row per reading' },
+  judgements: { kind: 'judgement', title: 'Pairs bent by hand, and which bends more easily' },
 } as const satisfies Record<string, { kind: EntryKind; title: string }>;
 export type TableName = keyof typeof TABLES;
 const NAMES = Object.keys(TABLES) as TableName[];

@@ -13,8 +13,8 @@ export interface DroopResult {
   stiffness: LnFigure | null;
   weight: WeightFound | null;
   temperature: number | null;
-  /** Share of EI that a clamp edge off by a quarter of the diameter would cost; null without a diameter. */
-  clampEdge: number | null;
+  /** Share of EI that a clamp edge off by a quarter of the diameter would cost; 0 without a stiffness. */
+  clampEdge: number;
   muchSet: boolean;
 }
 
@@ -25,6 +25,9 @@ interface FaceRead {
   variance: number;
   gap: number | null;
 }
+
+/** Taken for the clamp's edge where no diameter is known, m. Common practice, no source. */
+const USUAL_DIAMETER = 0.012;
 
 const isDown = (r: Reading) => /\bdown\b|turned/i.test(r.position);
 const fromAbove = (r: Reading) => /\babove\b/i.test(r.position);
@@ -89,7 +92,7 @@ function droopOf(
     text: '',
   };
   const weight = weightOf(cable, specimen);
-  const open = { shown, stiffness: null, weight, temperature, clampEdge: null, muchSet: false };
+  const open = { shown, stiffness: null, weight, temperature, clampEdge: 0, muchSet: false };
   const say = (text: string): DroopResult => ({ ...open, shown: { ...shown, text } });
   if (!overhang || !first)
     return say(`A droop of ${specimen} lacks its ${overhang ? 'tip drop or chord angle' : 'overhang'}.`);
@@ -109,11 +112,11 @@ function droopOf(
     };
   }
   const stiffness = lnStiffness(found, weight, overhang, first, up && down ? down : null);
-  const diameter = cable.groups.of('outer_diameter')[0]?.mean ?? null;
+  const diameter = cable.groups.of('outer_diameter')[0]?.mean ?? cable.cable.label.outerDiameter ?? USUAL_DIAMETER;
   return {
     ...open,
     stiffness,
-    clampEdge: diameter === null ? null : clampEdgeShare(found, overhang.value, diameter),
+    clampEdge: clampEdgeShare(found, overhang.value, diameter),
     muchSet: found.muchSet,
     shown: {
       ...shown,

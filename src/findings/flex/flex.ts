@@ -11,7 +11,7 @@ import { flexWarnings } from './flexWarnings.ts';
 import { judgedOf } from './judged.ts';
 import { measuredOfLn, sdOf, weighted } from './lnFigure.ts';
 import { type PushResult, pushesOf } from './pushes.ts';
-import { coldStiffening, headlineOf, type StiffnessAt, stiffnessBands, stiffnessesOf } from './stiffness.ts';
+import { coldStiffening, compared, headlineOf, type StiffnessAt, stiffnessBands, stiffnessesOf } from './stiffness.ts';
 import { bandSentence, bandsOf } from './words.ts';
 
 /** What is known of one cable's bending before cables are compared. */
@@ -55,7 +55,7 @@ export function flexOf(
   const stiffness = new Map(
     bending.flatMap(({ headline, shown }) =>
       headline && headline.method === method
-        ? [[shown.cable, { ln: headline.figure.ln, sd: sdOf(headline.figure) }]]
+        ? [[shown.cable, { ln: headline.figure.ln, sd: sdOf(compared(headline)) }]]
         : [],
     ),
   );
@@ -114,11 +114,11 @@ function bendingLength(headline: StiffnessAt | null, weight: StiffnessAt['figure
 }
 
 function cautionsOf(droops: readonly DroopResult[], pushes: readonly PushResult[]): string[] {
-  const edges = droops.flatMap((d) => d.clampEdge ?? []);
+  const edges = droops.flatMap((d) => (d.clampEdge > 0 ? [d.clampEdge] : []));
   const cautions: string[] = [];
   if (edges.length > 0)
     cautions.push(
-      `Where the piece really leaves its clamp is not in the ±: a quarter of its diameter inside or outside the edge is ${(100 * Math.max(...edges)).toFixed(0)} % of the stiffness. Clamp over a sharp, square edge.`,
+      `Where the piece really leaves its clamp is not in the ±: a quarter of its diameter inside or outside the edge is ${(100 * Math.max(...edges)).toFixed(0)} % of the stiffness. The bands allow for it. Clamp over a sharp, square edge.`,
     );
   if (pushes.length > 0)
     cautions.push('A scale gives way under a push: deflection counts from its platform, not from the bench.');
@@ -133,12 +133,12 @@ function commonMethod(bending: readonly CableBending[]): StiffnessAt['method'] {
 
 function withBands(bending: readonly CableBending[]): void {
   const method = commonMethod(bending);
-  const compared = bending.filter((b) => b.shown.role === 'compared' && b.headline?.method === method);
-  if (compared.length < 2) return;
-  const { band, near } = stiffnessBands(compared.map((b) => b.headline!.figure));
-  compared.forEach((b, i) => {
+  const inOrder = bending.filter((b) => b.shown.role === 'compared' && b.headline?.method === method);
+  if (inOrder.length < 2) return;
+  const { band, near } = stiffnessBands(inOrder.map((b) => compared(b.headline!)));
+  inOrder.forEach((b, i) => {
     b.shown.band = band[i];
-    b.shown.cannot_be_told_from = near[i].map((j) => compared[j].shown.cable);
+    b.shown.cannot_be_told_from = near[i].map((j) => inOrder[j].shown.cable);
   });
 }
 

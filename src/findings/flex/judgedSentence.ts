@@ -15,7 +15,9 @@ export function judgedSentence(judged: Judged, names: ReadonlyMap<string, string
   } else {
     const bands = bandSentence(bandsOf(ranked), how);
     if (bands) sentences.push(bands);
-    if (judged.best_set.length > 1 && judged.best_set.length < judged.cables.length)
+    const first = judged.cables.filter((c) => c.band === 1).map((c) => c.cable);
+    const isFirstBand = first.length === judged.best_set.length && first.every((c) => judged.best_set.includes(c));
+    if (judged.best_set.length > 1 && !isFirstBand && judged.best_set.length < judged.cables.length)
       sentences.push(`The easiest is among ${listed(judged.best_set.map((c) => names.get(c) ?? c))}.`);
   }
   const each = judged.pairs / Math.max(pairsOfCables, 1);

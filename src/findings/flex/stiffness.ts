@@ -19,10 +19,13 @@ export interface StiffnessAt {
   /** K; null when not noted. */
   temperature: number | null;
   condition: string | undefined;
+  /** Variance that the clamp's edge adds where cables are compared: each was clamped anew. */
+  edge: number;
 }
 
 interface Single {
   figure: LnFigure;
+  edge: number;
   temperature: number | null;
   condition: string | undefined;
 }
@@ -44,17 +47,18 @@ function byTemperature(singles: readonly Single[], method: StiffnessAt['method']
     temperature:
       group[0].temperature === null ? null : group.reduce((sum, s) => sum + s.temperature! / group.length, 0),
     condition: group.find((s) => s.condition)?.condition,
+    edge: group.reduce((sum, s) => sum + s.edge, 0) / group.length ** 2,
   }));
 }
 
 /** All stiffnesses of a cable: by droop, and by push. Of pushes the worked-in ones where there are any, else all. */
 export function stiffnessesOf(droops: readonly DroopResult[], pushes: readonly PushResult[]): StiffnessAt[] {
-  const drooped = droops.flatMap(({ stiffness, temperature, weight }) =>
-    stiffness ? [{ figure: stiffness, temperature, condition: weight?.condition }] : [],
+  const drooped = droops.flatMap(({ stiffness, temperature, weight, clampEdge }) =>
+    stiffness ? [{ figure: stiffness, temperature, condition: weight?.condition, edge: clampEdge ** 2 / 3 }] : [],
   );
   const worked = pushes.filter((p) => p.shown.state === 'worked in');
   const pushed = (worked.length > 0 ? worked : pushes).flatMap(({ stiffness, temperature }) =>
-    stiffness ? [{ figure: stiffness, temperature, condition: undefined }] : [],
+    stiffness ? [{ figure: stiffness, temperature, condition: undefined, edge: 0 }] : [],
   );
   return [...byTemperature(drooped, 'droop'), ...byTemperature(pushed, 'push')];
 }
@@ -92,6 +96,14 @@ export function coldStiffening(all: readonly StiffnessAt[], level: number): Flex
     };
   }
   return null;
+}
+
+/**
+ * The figure as it is compared with other cables': with the clamp's edge as an error of its own, uniform within a quarter of the
+ * diameter. What a rule does to all cables cancels in a comparison; where each piece left its clamp does not.
+ */
+export function compared({ figure, edge }: StiffnessAt): LnFigure {
+  return { ...figure, own: figure.own + edge };
 }
 
 /** Bands of stiffness among cables measured by one method, the easiest to bend in band 1. */

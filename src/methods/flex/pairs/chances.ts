@@ -51,16 +51,16 @@ export function drawAbilities(known: KnownAbilities, draws: number, seed: string
 /** Chance of each place for each thing, row-major count × count: row i holds P(place 1), P(place 2) … of thing i. */
 export function placeChances(rows: Float64Array, count: number): Float64Array {
   const draws = rows.length / count;
-  const chances = new Float64Array(count * count);
+  const counts = new Float64Array(count * count);
   for (let d = 0; d < draws; d++)
     for (let i = 0; i < count; i++) {
       let above = 0;
       for (let j = 0; j < count; j++)
         if (rows[d * count + j] > rows[d * count + i] || (rows[d * count + j] === rows[d * count + i] && j < i))
           above++;
-      chances[i * count + above] += 1 / draws;
+      counts[i * count + above]++;
     }
-  return chances;
+  return counts.map((n) => n / draws);
 }
 
 /** The smallest set of things, by chance of being first, whose chances sum to at least `level`; the likeliest first. */
