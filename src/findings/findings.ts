@@ -49,12 +49,8 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
     rows.inputs,
   );
   const assayOf = new Map(joint.cables.map((a, at) => [a.cable.cable, { assay: a, at }]));
-  const context = { joint, level, levels, fittings: trial.fittings };
-  const names = shownNames(trial.cables);
-  const plain = rows.cables.map((c) => ({
-    ...cableFindings(c, assayOf.get(c.cable.cable)?.assay ?? null, context),
-    name: names.get(c.cable.cable) ?? c.cable.name,
-  }));
+  const context = { joint, level, levels, fittings: trial.fittings, names: shownNames(trial.cables) };
+  const plain = rows.cables.map((c) => cableFindings(c, assayOf.get(c.cable.cable)?.assay ?? null, context));
   const drawn = drawsFor(joint, new Map(plain.map((f) => [f.cable, f])), { seed, level, draws, onBlock });
   const cables = plain.map((f) => {
     const found = assayOf.get(f.cable);

@@ -1,21 +1,6 @@
+import { numberWord } from '../units/numberWords.ts';
 import type { CableFindings } from './schema.ts';
 
-const NUMBERS = [
-  'none',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-];
-const numberWord = (n: number) => NUMBERS[n] ?? String(n);
 const capital = (text: string) => text[0].toUpperCase() + text.slice(1);
 
 type Kind = 'meets' | 'short' | 'notCopper' | 'clad' | 'open' | 'unmeasured';

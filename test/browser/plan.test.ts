@@ -1,8 +1,7 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { storedBodies, waitForAllThere } from './support/atBench.ts';
-import { printedPages, startTrial, waitForOutlook } from './support/atPlan.ts';
+import { storedBodies } from './support/atBench.ts';
+import { openFreshPlan, printedPages, startTrial, waitForOutlook } from './support/atPlan.ts';
 import { type Bench, startBench } from './support/bench.ts';
-import { plannedTrial } from './support/benchTrial.ts';
 
 let bench: Bench;
 let trials = 0;
@@ -16,14 +15,9 @@ afterAll(() => bench.stop());
 const stored = (trial: string, kind: string, count: number) => storedBodies(bench.store, trial, kind, count);
 
 /** A fresh trial on the shelf, and its plan open. */
-async function atPlan() {
+function atPlan() {
   trials += 1;
-  const trial = `p${trials}`;
-  await bench.store.append(trial, plannedTrial(trial, ['KR', 'VN']));
-  const opened = await bench.open(`/trial/${trial}/plan`);
-  await waitForOutlook(opened.page);
-  await waitForAllThere(opened.page);
-  return { trial, ...opened };
+  return openFreshPlan(bench, `p${trials}`);
 }
 
 describe('a first trial', () => {

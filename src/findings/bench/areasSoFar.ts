@@ -1,7 +1,8 @@
-import { DEFAULT_LEVELS } from '../../methods/assay/conformity.ts';
+import { consistency } from '../../methods/assay/consistency.ts';
+import { contradiction } from '../../methods/assay/contradiction.ts';
 import { jointAssay } from '../../methods/assay/joint.ts';
 import type { Trial } from '../../trial/trial.ts';
-import { cableFindings } from '../cable/cableFindings.ts';
+import { areaFigure } from '../cable/areaFigure.ts';
 import { rowsOfTrial } from '../rows/rowsOfTrial.ts';
 import type { Measured } from '../schema.ts';
 
@@ -25,9 +26,9 @@ export function areasSoFar(
     readable.map((c) => c.assay),
     rows.inputs,
   );
-  const context = { joint, level, levels: DEFAULT_LEVELS, fittings: [] };
   return wanted.flatMap((c) => {
-    const area = cableFindings(c, joint.cables[readable.indexOf(c)]!, context).conductor_area;
-    return area === null ? [] : [{ cable: c.cable.cable, area }];
+    const assay = joint.cables[readable.indexOf(c)];
+    if (contradiction(consistency(assay))) return [];
+    return [{ cable: c.cable.cable, area: areaFigure(c, assay, level) }];
   });
 }

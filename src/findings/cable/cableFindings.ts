@@ -16,6 +16,7 @@ import { mapped, measuredFromLn } from '../measured.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { CableFindings, Measured } from '../schema.ts';
 import { agreementOf, contradictionSentence, howToTakeAgain } from './agreement.ts';
+import { areaFigure, rowsUsed } from './areaFigure.ts';
 import { assumedLimits } from './assumed.ts';
 import { condition } from './condition.ts';
 import { copperOf } from './copper.ts';
@@ -34,13 +35,11 @@ export interface CableContext {
   level: number;
   levels: OutcomeLevels;
   fittings: readonly Fitting[];
+  /** The name that each cable goes by. */
+  names: ReadonlyMap<string, string>;
 }
 
 const CONTROL_SENTENCE = 'Control piece: it checks the tools and is not compared with the cables.';
-function rowsUsed(c: CableReadings): string[] {
-  return [...new Set(c.rows.map((r) => r.quantity))];
-}
-
 /** One cable as findings, given the joint assay of all. */
 export function cableFindings(c: CableReadings, assay: CableAssay | null, context: CableContext): CableFindings {
   const label = readLabel(c.cable.label);
@@ -70,7 +69,7 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
   const figure = (d: Direction, scale: number, unit: string): Measured =>
     measuredFromLn(ln(d), { scale, unit, level, from, condition: ifCopper });
   const has = (kind: string) => c.rows.some((r) => r.kind === kind);
-  const area = figure('area', 1e6, 'mm2');
+  const area = areaFigure(c, assay, level);
   const resistance = has('resistance') ? figure('resistancePerMetre', 1e3, 'mohm/m') : null;
   const massResistivity = has('resistance') && has('mass') ? figure('massResistivity', 1e3, 'ohm g/m2') : null;
   const belief = metalBelief(assay);
@@ -209,7 +208,7 @@ function withoutAssay(c: CableReadings, label: ReadLabel, context: CableContext)
   const strands = strandsOf(c, context.level);
   return {
     cable: c.cable.cable,
-    name: c.cable.name,
+    name: context.names.get(c.cable.cable) ?? c.cable.name,
     role: c.cable.role,
     jacket_colour: c.cable.jacketColour,
     label: labelFindings(c, label),

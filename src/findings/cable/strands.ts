@@ -1,3 +1,4 @@
+import { wholeText } from '../../units/wholeText.ts';
 import { measuredFromU } from '../measured.ts';
 import { doubt } from '../rows/cableGroups.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
@@ -11,12 +12,6 @@ const CANNOT_DECIDE = 0.05;
 const WEIGH_TO = 0.01;
 /** Beyond this the sample was too small to help. */
 const TOO_SMALL = 0.02;
-
-/** No separator below 10 000, a thin space above: a comma would read as a decimal in half the world. */
-function whole(n: number): string {
-  const digits = Math.round(n).toString();
-  return digits.length < 5 ? digits : digits.replace(/\B(?=(\d{3})+$)/g, '\u202f');
-}
 
 /** Count and diameter of the strands as figures, with a sentence that sets the count beside the label's. */
 export function strandsOf(c: CableReadings, level: number) {
@@ -44,14 +39,16 @@ export function strandsOf(c: CableReadings, level: number) {
 function strandSentence(strands: Measured, c: CableReadings): string {
   const [low, high] = strands.interval.map(Math.round);
   const found =
-    low === high ? `${whole(low)}${low === 1 ? ' strand' : ' strands'}` : `${whole(low)} to ${whole(high)} strands`;
+    low === high
+      ? `${wholeText(low)}${low === 1 ? ' strand' : ' strands'}`
+      : `${wholeText(low)} to ${wholeText(high)} strands`;
   const how = c.count ? ` (${c.count.how})` : '';
   const claimed = c.cable.label.strands;
   if (claimed === null) return `${found}${how}; the label does not say how many.`;
-  if (claimed < low) return `${found}${how}; the label says ${whole(claimed)}: more than it says.`;
+  if (claimed < low) return `${found}${how}; the label says ${wholeText(claimed)}: more than it says.`;
   return claimed <= high
-    ? `${found}${how}; the label says ${whole(claimed)}: agrees.`
-    : `${found}${how}; the label says ${whole(claimed)}: fewer than it says.`;
+    ? `${found}${how}; the label says ${wholeText(claimed)}: agrees.`
+    : `${found}${how}; the label says ${wholeText(claimed)}: fewer than it says.`;
 }
 
 /** Tools that cannot decide what they were used for, said where they were used. */
@@ -77,7 +74,7 @@ export function strandWarnings(c: CableReadings): Warning[] {
     warnings.push({
       code: 'too-few-strands-weighed',
       cable: c.cable.cable,
-      text: `${whole(count.mean)} strands weigh ${(mass.mean * 1e3).toFixed(2)} g, which the ${mass.tool.name} knows to ${Math.round(100 * share)} %. Weigh about ${whole(needed)} strands together for 1 %: a whole bundle is a good number.`,
+      text: `${wholeText(count.mean)} strands weigh ${(mass.mean * 1e3).toFixed(2)} g, which the ${mass.tool.name} knows to ${Math.round(100 * share)} %. Weigh about ${wholeText(needed)} strands together for 1 %: a whole bundle is a good number.`,
     });
   }
   return warnings;

@@ -33,35 +33,21 @@ function shownError(e: NeededError) {
   return { unit, needed, limit, way: e.needed > 0 ? 'too high' : 'too low', times: needed / limit };
 }
 
-function toolError(claim: Claim, e: NeededError): ToolError {
+/** One instrument's needed error in words; `aim` says what it would bring about. */
+function toolError(claim: Claim, e: NeededError, aim: string): ToolError {
   const { unit, needed, limit, way, times } = shownError(e);
-  const name = toolName(e);
-  const aim =
-    claim.outcome === 'falls short' ? 'for this piece to reach the limit' : 'for this piece to fall to the limit';
   return {
     claim: claim.reading,
     input: e.input,
     needed,
     limit,
     unit,
-    text: `${name} would have to read ${shownNumber(needed)} ${unit} ${way} (its limit is ${shownNumber(limit)} ${unit}, so ${shownNumber(times)} times that) ${aim}.`,
+    text: `${toolName(e)} would have to read ${shownNumber(needed)} ${unit} ${way} (its limit is ${shownNumber(limit)} ${unit}, so ${shownNumber(times)} times that) ${aim}.`,
   };
 }
 
 /** Least mass resistivity that copper can show, whatever its lay: the figure of ASTM B193, less 1 %. */
 const COPPER_PRODUCT = 0.99 * MASS_RESISTIVITY_OF_COPPER;
-
-function metalToolError(claim: Claim, e: NeededError): ToolError {
-  const { unit, needed, limit, way, times } = shownError(e);
-  return {
-    claim: claim.reading,
-    input: e.input,
-    needed,
-    limit,
-    unit,
-    text: `${toolName(e)} would have to read ${shownNumber(needed)} ${unit} ${way} (its limit is ${shownNumber(limit)} ${unit}, so ${shownNumber(times)} times that) for this metal to be taken for copper.`,
-  };
-}
 
 /** A tool has a zero and a percentage; the one that would have to be wrong by fewer limits is named. */
 function leastPerTool(errors: readonly NeededError[]): NeededError[] {
@@ -80,12 +66,14 @@ export function toolErrorsOf(joint: JointAssay, assay: CableAssay, claims: reado
   if (metal?.outcome === 'falls short' && metal.asks.includes('copper'))
     return leastPerTool(errorsThatMakeCopper(joint, assay, COPPER_PRODUCT))
       .slice(0, NAMED)
-      .map((e) => metalToolError(metal, e));
+      .map((e) => toolError(metal, e, 'for this metal to be taken for copper'));
   const claim = ON_AREA.map((reading) => claims.find((c) => c.reading === reading)).find(
     (c) => c?.of_label && c.required && (c.outcome === 'meets' || c.outcome === 'falls short'),
   );
   if (!claim?.required) return [];
+  const aim =
+    claim.outcome === 'falls short' ? 'for this piece to reach the limit' : 'for this piece to fall to the limit';
   return leastPerTool(errorsThatReach(joint, assay, claim.required * 1e-6))
     .slice(0, NAMED)
-    .map((e) => toolError(claim, e));
+    .map((e) => toolError(claim, e, aim));
 }

@@ -1,3 +1,4 @@
+import { group } from 'd3-array';
 import { mean } from '../../numerics/describe.ts';
 import { type RepeatVariance, typeA } from '../../numerics/typeA.ts';
 import type { ErrorLimit, Reading, Trial } from '../../trial/trial.ts';
@@ -50,8 +51,8 @@ export class BendReadings {
     this.weighsForce = new Set(
       trial.instruments.filter((i) => findUnit(i.row.unit ?? '')?.dimension === 'mass').map((i) => i.instrument),
     );
-    for (const [key, readings] of grouped(this.all, (r) => this.poolOf(r))) {
-      const groups = [...grouped(readings, (r) => `${r.specimen}\n${r.set}\n${r.position}`).values()];
+    for (const [key, readings] of group(this.all, (r) => this.poolOf(r))) {
+      const groups = [...group(readings, (r) => `${r.specimen}\n${r.set}\n${r.position}`).values()];
       const resolution = Math.max(...readings.map((r) => this.stepOf(r)));
       this.pools.set(key, typeA({ groups: groups.map((g) => g.map((r) => r.value)), resolution }));
     }
@@ -115,17 +116,6 @@ export function limitEffects(reading: MeanReading, slope: number): [string, numb
   if (tool.limit.fraction > 0)
     effects.push([`${tool.id} gain on ${quantity}`, (slope * value * tool.limit.fraction) / ROOT_THREE]);
   return effects;
-}
-
-/** Items by key, keys in the order in which they come up. */
-export function grouped<T>(items: readonly T[], key: (item: T) => string): Map<string, T[]> {
-  const map = new Map<string, T[]>();
-  for (const item of items) {
-    const list = map.get(key(item));
-    if (list) list.push(item);
-    else map.set(key(item), [item]);
-  }
-  return map;
 }
 
 /** Mean temperature of readings in K; null when none notes one. */

@@ -1,9 +1,10 @@
+import { group } from 'd3-array';
 import { clampEdgeShare, type DroopFound, stiffnessFromDroop } from '../../methods/flex/droop.ts';
 import type { Reading } from '../../trial/trial.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { Droop } from '../shapes/flex.ts';
-import { type BendReadings, grouped, limitEffects, type MeanReading, meanTemperature } from './bendReadings.ts';
+import { type BendReadings, limitEffects, type MeanReading, meanTemperature } from './bendReadings.ts';
 import { effectiveDof, type LnFigure, measuredOfLn } from './lnFigure.ts';
 import { type WeightFound, weightOf } from './weight.ts';
 
@@ -55,7 +56,7 @@ export function droopsOf(cable: CableReadings, bend: BendReadings, level: number
   const own = bend.all.filter(
     (r) => r.cable === cable.cable.cable && ['overhang', 'tip_drop', 'chord_angle'].includes(r.quantity),
   );
-  const sets = grouped(own, (r) => `${r.specimen}\n${r.set}`);
+  const sets = group(own, (r) => `${r.specimen}\n${r.set}`);
   return [...sets.values()].flatMap((readings) => droopOf(readings, cable, bend, level) ?? []);
 }
 

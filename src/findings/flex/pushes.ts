@@ -1,3 +1,4 @@
+import { group } from 'd3-array';
 import {
   hysteresis,
   type InitialSlope,
@@ -11,7 +12,7 @@ import type { Reading } from '../../trial/trial.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { Push } from '../shapes/flex.ts';
-import { type BendReadings, grouped, limitEffects, type MeanReading, meanTemperature } from './bendReadings.ts';
+import { type BendReadings, limitEffects, type MeanReading, meanTemperature } from './bendReadings.ts';
 import { effectiveDof, type LnFigure, measuredOfLn } from './lnFigure.ts';
 
 /** One push with what is needed to compare it. */
@@ -50,7 +51,7 @@ function pointsOf(readings: readonly Reading[], unloading: boolean): PushPoint[]
  */
 function runsOf(specimen: string, readings: readonly Reading[]): Run[] {
   const runs = new Map<string, Run>();
-  for (const [set, own] of grouped(readings, (r) => r.set)) {
+  for (const [set, own] of group(readings, (r) => r.set)) {
     const loading = pointsOf(own, false);
     const unloading = pointsOf(own, true);
     const name = Math.max(loading.length, unloading.length) > 1 ? set : set.replace(/[\s/#.:_-]*\d+$/, '');
@@ -67,7 +68,7 @@ function runsOf(specimen: string, readings: readonly Reading[]): Run[] {
 /** Every push of a cable, one for each run. */
 export function pushesOf(cable: CableReadings, bend: BendReadings, level: number): PushResult[] {
   const own = bend.all.filter((r) => r.cable === cable.cable.cable && r.quantity.startsWith('push_'));
-  return [...grouped(own, (r) => r.specimen)].flatMap(([specimen, readings]) => {
+  return [...group(own, (r) => r.specimen)].flatMap(([specimen, readings]) => {
     const spans = readings.filter((r) => r.quantity === 'push_span');
     return runsOf(specimen, readings).map((run) => {
       const of = spans.filter((r) => run.readings.includes(r));

@@ -1,3 +1,4 @@
+import { group } from 'd3-array';
 import { mean } from '../../numerics/describe.ts';
 import { typeA } from '../../numerics/typeA.ts';
 import type { Reading, Trial } from '../../trial/trial.ts';
@@ -69,13 +70,7 @@ const SCATTERS_WITH_SIZE: ReadonlySet<string> = new Set(['strand_diameter']);
 
 /** Pools the scatter of repeats by tool and quantity over the whole trial (see {@link typeA}). */
 function fillScatter(list: readonly Group[]): void {
-  const pools = new Map<string, Group[]>();
-  for (const g of list) {
-    const key = `${g.tool.id}\n${g.quantity}`;
-    const pool = pools.get(key);
-    if (pool) pool.push(g);
-    else pools.set(key, [g]);
-  }
+  const pools = group(list, (g) => `${g.tool.id}\n${g.quantity}`);
   for (const pool of pools.values()) {
     const scaleOf = (g: Group) => (SCATTERS_WITH_SIZE.has(g.quantity) ? Math.abs(g.mean) || 1 : 1);
     const values = pool.map((g) => g.readings.map((r) => r.value / scaleOf(g)));

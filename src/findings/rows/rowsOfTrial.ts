@@ -1,9 +1,10 @@
+import { group } from 'd3-array';
 import type { AssayCable, SharedInput } from '../../methods/assay/row.ts';
 import { lnLikelihoodOfSight } from '../../methods/metal/eye.ts';
 import type { Cable, Specimen, Trial } from '../../trial/trial.ts';
 import { type SpecimenDisagreement, widenWhereSpecimensDisagree } from './birge.ts';
 import { CableGroups } from './cableGroups.ts';
-import { type Group, groupsOf } from './groups.ts';
+import { groupsOf } from './groups.ts';
 import { type MeasuredRow, massRow } from './massRows.ts';
 import { otherRows } from './otherRows.ts';
 import { resistanceRows, type Unusable } from './resistanceRows.ts';
@@ -56,21 +57,11 @@ function readCable(
   };
 }
 
-function byKey<T>(items: readonly T[], key: (item: T) => string): Map<string, T[]> {
-  const map = new Map<string, T[]>();
-  for (const item of items) {
-    const list = map.get(key(item));
-    if (list) list.push(item);
-    else map.set(key(item), [item]);
-  }
-  return map;
-}
-
 /** Turns a trial's readings into rows of the assay, cable by cable, with the instruments that they share. */
 export function rowsOfTrial(trial: Trial): TrialRows {
   const tools = new ToolBox(trial);
-  const groups = byKey<Group>(groupsOf(trial, tools), (g) => g.cable);
-  const specimens = byKey(trial.specimens, (s) => s.cable);
+  const groups = group(groupsOf(trial, tools), (g) => g.cable);
+  const specimens = group(trial.specimens, (s) => s.cable);
   const cables = trial.cables.map((cable) =>
     readCable(cable, specimens.get(cable.cable) ?? [], new CableGroups(groups.get(cable.cable) ?? []), trial, tools),
   );

@@ -1,3 +1,4 @@
+import { group } from 'd3-array';
 import { mean, sampleStandardDeviation } from '../../numerics/describe.ts';
 import { typeA } from '../../numerics/typeA.ts';
 import type { Reading } from '../../trial/trial.ts';
@@ -45,9 +46,8 @@ function countedWhole(groups: CableGroups): StrandCount | null {
 
 /** Bundles of bundles are recorded level by level: each `set` of bundle_count is one level, and levels multiply. */
 function bundleTotal(readings: readonly Reading[]): number {
-  const levels = new Map<string, number[]>();
-  for (const r of readings) levels.set(r.set, [...(levels.get(r.set) ?? []), r.value]);
-  return [...levels.values()].reduce((product, values) => product * mean(values), 1);
+  const levels = group(readings, (r) => r.set);
+  return [...levels.values()].reduce((product, level) => product * mean(level.map((r) => r.value)), 1);
 }
 
 /** Variance of strands from bundle to bundle: the counted ones, leaning on the usual variation with 4 degrees of freedom. */

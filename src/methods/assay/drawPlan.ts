@@ -46,7 +46,6 @@ export interface ComponentPlan {
 
 export interface CablePlan {
   n: number;
-  G: Float64Array;
   own: OwnPlan[];
   /** Running sum of the components' weights. */
   upTo: Float64Array;
@@ -163,7 +162,6 @@ export function drawPlan(joint: JointAssay): DrawPlan {
       let sum = 0;
       return {
         n: assay.frame.n,
-        G: assay.frame.G,
         own: ownPlans(assay).filter((o) => Number.isFinite(o.dof)),
         upTo: Float64Array.from(drawn, (c) => {
           sum += c.weight / total;

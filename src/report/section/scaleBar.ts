@@ -1,6 +1,6 @@
+import { numberWord } from '../../units/numberWords.ts';
 import { group, label, line } from '../svg.ts';
 import type { Theme } from '../theme.ts';
-import { numberWord } from '../words/numberWords.ts';
 
 export const SCALE_BAR_HEIGHT = 26;
 const NOTE = 13;

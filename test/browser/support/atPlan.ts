@@ -1,10 +1,21 @@
 import type { Page } from 'playwright-core';
 import { waitForAllThere } from './atBench.ts';
+import type { Bench } from './bench.ts';
+import { plannedTrial } from './benchTrial.ts';
 
 /** Waits until the plan says what it would show and what the least work is. */
 export async function waitForOutlook(page: Page): Promise<void> {
   await page.locator('.smallest').first().waitFor({ timeout: 60_000 });
   await page.locator('.look-ahead[aria-busy=false]').waitFor({ timeout: 60_000 });
+}
+
+/** A fresh trial of two pieces on the shelf, and its plan open. */
+export async function openFreshPlan(bench: Bench, trial: string) {
+  await bench.store.append(trial, plannedTrial(trial, ['KR', 'VN']));
+  const opened = await bench.open(`/trial/${trial}/plan`);
+  await waitForOutlook(opened.page);
+  await waitForAllThere(opened.page);
+  return { trial, ...opened };
 }
 
 /** A first trial of so many 2 AWG cables from the shelf, its plan open and worked out. Answers the trial's name. */

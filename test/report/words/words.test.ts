@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { andList } from '../../../src/report/words/andList.ts';
 import { chanceText, chanceWords } from '../../../src/report/words/chanceWords.ts';
-import { numberWord, numberWordFirst, partOf } from '../../../src/report/words/numberWords.ts';
+import { numberWord, numberWordFirst, partOf } from '../../../src/units/numberWords.ts';
 
 describe('words', () => {
   it.each([

@@ -1,15 +1,6 @@
 import { signal } from '@preact/signals';
 import type { Entry } from '../../../journal/entry.ts';
-
-/** One line of the shelf, as the bench computer tells it. */
-export interface TrialLine {
-  trial: string;
-  title: string;
-  place: string;
-  cables: number;
-  entries: number;
-  openedOn: string | null;
-}
+import type { TrialLine } from '../../store/store.ts';
 
 /** What came back from the bench computer: the answer, or one sentence for the person. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; sentence: string };

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
-import { fetchTrials, type TrialLine } from './api.ts';
+import type { TrialLine } from '../../store/store.ts';
+import { fetchTrials } from './api.ts';
 import { keptSignal } from './kept.ts';
 
 export type Shelf =

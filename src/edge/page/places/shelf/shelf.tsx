@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { numberWordFirst } from '../../../../report/words/numberWords.ts';
+import { numberWordFirst } from '../../../../units/numberWords.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { loadShelf, shelf } from '../../store/shelf.ts';
 import { BringIn } from './bringIn.tsx';

@@ -1,5 +1,5 @@
+import type { TrialLine } from '../../../store/store.ts';
 import { Name } from '../../parts/name.tsx';
-import type { TrialLine } from '../../store/api.ts';
 import { addressOf } from '../../store/routeOf.ts';
 import { loadShelf, shelf } from '../../store/shelf.ts';
 

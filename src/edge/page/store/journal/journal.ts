@@ -78,11 +78,6 @@ export function closeJournal(): void {
   held.value = null;
 }
 
-/** There may be news: asks the bench computer now. */
-export function askNow(): void {
-  exchange?.nudge();
-}
-
 /**
  * Says something: settles with the entry once it is on this browser's disk.
  *

@@ -1,6 +1,6 @@
 import { useId, useState } from 'preact/hooks';
-import { numberWordFirst } from '../../../../../report/words/numberWords.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
+import { numberWordFirst } from '../../../../../units/numberWords.ts';
 import {
   addPasted,
   fillUnnamed,

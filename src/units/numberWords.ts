@@ -1,4 +1,4 @@
-import { wholeText } from '../../units/wholeText.ts';
+import { wholeText } from './wholeText.ts';
 
 const SMALL = [
   'none',
