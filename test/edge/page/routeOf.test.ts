@@ -12,6 +12,8 @@ describe('routeOf', () => {
     ['/trial/club/plan', '', { place: 'plan', trial: 'club', sheet: null }],
     ['/trial/club/plan', '#flags', { place: 'plan', trial: 'club', sheet: 'flags' }],
     ['/trial/club/plan', '#tools', { place: 'plan', trial: 'club', sheet: null }],
+    ['/trial/club/bend', '', { place: 'bend', trial: 'club', opened: null }],
+    ['/trial/club/bend/', '#quill', { place: 'bend', trial: 'club', opened: 'quill' }],
     ['/trial/club/kitchen', '', { place: 'nowhere', path: '/trial/club/kitchen' }],
     ['/trial/%E0%A4%A/inside', '', { place: 'nowhere', path: '/trial/%E0%A4%A/inside' }],
     ['/phones', '', { place: 'phones' }],
@@ -35,6 +37,11 @@ describe('routeOf', () => {
       const { pathname, hash } = new URL(addressOf({ place: 'plan', trial: 'club', sheet }), 'http://127.0.0.1');
       expect(routeOf(pathname, hash)).toEqual({ place: 'plan', trial: 'club', sheet });
     }
+  });
+
+  it('leads back to what is open at a subject', () => {
+    expect(addressOf({ place: 'bend', trial: 'a b', opened: null })).toBe('/trial/a%20b/bend');
+    expect(addressOf({ place: 'bend', trial: 'a b', opened: 'x y' })).toBe('/trial/a%20b/bend#x%20y');
   });
 
   it('leads back to where phones are added', () => {

@@ -14,7 +14,13 @@ export type Route =
   | { place: 'bench'; trial: string; slate: boolean; specimen?: string }
   /** `at`: the entry up to which is looked back; null for now. */
   | { place: 'history'; trial: string; at: string | null }
+  /** What follows from the readings, by subject. `opened`: what is open there, such as a cable; null for nothing. */
+  | { place: SubjectPlace; trial: string; opened: string | null }
   | { place: 'nowhere'; path: string };
+
+/** Places of a trial whose address is made of the place and of what is open there. */
+export const SUBJECT_PLACES = ['bend'] as const;
+export type SubjectPlace = (typeof SUBJECT_PLACES)[number];
 
 /** The route that an address names. `hash` is `#` and what is open there: a cable's sheet, the slate, an earlier entry. */
 export function routeOf(path: string, hash: string, search = ''): Route {
@@ -29,6 +35,8 @@ export function routeOf(path: string, hash: string, search = ''): Route {
   if (place === 'plan') return { place, trial, sheet: SHEETS.find((sheet) => sheet === opened) ?? null };
   if (place === 'bench') return { place, trial, slate: opened === 'slate', ...pieceIn(search) };
   if (place === 'history') return { place, trial, at: opened };
+  const subject = SUBJECT_PLACES.find((name) => name === place);
+  if (subject !== undefined) return { place: subject, trial, opened };
   if (place !== '' && place !== 'inside') return { place: 'nowhere', path };
   return { place: 'inside', trial, cable: opened };
 }
@@ -55,7 +63,8 @@ const SHEETS: readonly SheetKind[] = ['labels', 'flags', 'cut-list'];
 function openedIn(route: Exclude<Route, { place: 'shelf' | 'phones' | 'pair' | 'nowhere' }>): string | null {
   if (route.place === 'bench') return route.slate ? 'slate' : null;
   if (route.place === 'plan') return route.sheet;
-  return route.place === 'history' ? route.at : route.cable;
+  if (route.place === 'history') return route.at;
+  return route.place === 'inside' ? route.cable : route.opened;
 }
 
 /** Percent-decoding that answers null instead of throwing on a damaged address. */

@@ -1,0 +1,52 @@
+import type { ComponentType } from 'preact';
+import type { Route } from '../store/routeOf.ts';
+
+type Named<P extends Route['place']> = Extract<Route, { place: P }>;
+
+/** A place of a trial that is fetched when somebody first goes there; its props are the route that leads to it. */
+interface LazyPlaces {
+  plan: ComponentType<Named<'plan'>>;
+  bench: ComponentType<Named<'bench'>>;
+  inside: ComponentType<Named<'inside'>>;
+  bend: ComponentType<Named<'bend'>>;
+  history: ComponentType<Named<'history'>>;
+  phones: ComponentType<Named<'phones'>>;
+  pair: ComponentType<Named<'pair'>>;
+}
+
+export type LazyPlace = keyof LazyPlaces;
+
+/** Where each place's program is. Its styles come with it. */
+const FETCH: { [P in LazyPlace]: () => Promise<LazyPlaces[P]> } = {
+  plan: async () => (await import('./plan/plan.tsx')).Plan,
+  bench: async () => (await import('./bench/bench.tsx')).Bench,
+  inside: async () => (await import('./inside/inside.tsx')).Inside,
+  bend: async () => (await import('./bend/bend.tsx')).Bend,
+  history: async () => (await import('./history/history.tsx')).History,
+  phones: async () => (await import('./phones/phones.tsx')).Phones,
+  pair: async () => (await import('./pair/pair.tsx')).Pair,
+};
+
+export const LAZY_PLACES = Object.keys(FETCH) as LazyPlace[];
+
+/** What has been fetched; a place that is here is shown at once. */
+const fetched: Partial<Record<LazyPlace, ComponentType<never>>> = {};
+
+/** The place's program if it is here already. */
+export const placeAtHand = (place: LazyPlace) => fetched[place] ?? null;
+
+/** Fetches a place's program; asking again after a failure tries again. @throws Error when it cannot be fetched. */
+export async function fetchPlace(place: LazyPlace): Promise<void> {
+  fetched[place] ??= (await FETCH[place]()) as ComponentType<never>;
+}
+
+/**
+ * Fetches every place once the page has come to rest: a phone that records over a plain connection has no other copy, and
+ * must be able to change places while the network is gone. What cannot be fetched now is tried again when it is wanted.
+ */
+export function fetchPlacesAhead(): void {
+  const idle = globalThis.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 300));
+  idle(async () => {
+    for (const place of LAZY_PLACES) await fetchPlace(place).catch(() => {});
+  });
+}
