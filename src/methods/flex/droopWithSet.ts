@@ -121,14 +121,20 @@ export function setAtTip(q: number): number {
   return Math.abs(q) < 1e-4 ? q / 2 : (1 - Math.cos(q)) / q;
 }
 
-/** Drop and chord angle of a piece with a known set, for simulation and tests: `sign` −1 is turned over. */
-export function droopOfSet(lambda: number, q: number, sign: 1 | -1): { drop: number; chordAngle: number } {
+/** Angle of the free end short of plumb, rad, for a piece with a known set; `sign` −1 is turned over. */
+export function tipOfSet(lambda: number, q: number, sign: 1 | -1): number {
   let tip = LEVEL - droopShape(lambda).tipAngle;
   for (let n = 0; n < MOST_ITERATIONS; n++) {
     const { tip: move } = faceAt(tip, lambda, q, sign, 'drop', 0);
     tip += clipped(move.own);
     if (Math.abs(move.own) < SETTLED) break;
   }
-  const y = integrate(equations(lambda), [tip, sign * q, ...Array<number>(14).fill(0)], 0, 1, { tolerance: TOLERANCE });
+  return tip;
+}
+
+/** Drop and chord angle of a piece with a known set, for simulation and tests: `sign` −1 is turned over. */
+export function droopOfSet(lambda: number, q: number, sign: 1 | -1): { drop: number; chordAngle: number } {
+  const start = [tipOfSet(lambda, q, sign), sign * q, ...Array<number>(14).fill(0)];
+  const y = integrate(equations(lambda), start, 0, 1, { tolerance: TOLERANCE });
   return { drop: y[2], chordAngle: Math.atan2(y[2], y[3]) };
 }

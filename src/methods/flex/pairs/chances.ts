@@ -28,13 +28,13 @@ export function chancesOfPairs({ abilities, covariance }: KnownAbilities): Float
  *
  * A share of 1e-12 of the variance is added so that abilities known exactly (one held at 0) can be drawn too.
  */
-export function drawAbilities(known: KnownAbilities, draws: number, seed: string): Float64Array {
+export function drawAbilities(known: KnownAbilities, draws: number, seed: string | SeededDraws): Float64Array {
   const n = known.abilities.length;
   const factor = Float64Array.from(known.covariance);
   const largest = Math.max(1e-12, ...Array.from({ length: n }, (_, i) => factor[i * n + i]));
   for (let i = 0; i < n; i++) factor[i * n + i] += 1e-12 * largest;
   choleskyInPlace(factor, n);
-  const random = new SeededDraws(seed);
+  const random = typeof seed === 'string' ? new SeededDraws(seed) : seed;
   const z = new Float64Array(n);
   const rows = new Float64Array(draws * n);
   for (let d = 0; d < draws; d++) {
