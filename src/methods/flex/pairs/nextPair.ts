@@ -52,7 +52,7 @@ export function nextPair(count: number, handed: readonly HandedPair[], { judge, 
   const times = (pair: PlannedPair, among: readonly PlannedPair[]) => among.filter((p) => isSame(p, pair)).length;
   const open = schedule.filter((pair) => times(pair, own) === round);
   const before = own[own.length - 1];
-  const rank = (pair: PlannedPair) => [before && shares(pair, before) ? 1 : 0, times(pair, handed)];
+  const rank = (pair: PlannedPair) => [times(pair, handed), before && shares(pair, before) ? 1 : 0];
   const ranked = open.map((pair, place) => ({ pair, key: [...rank(pair), place] }));
   ranked.sort((a, b) => a.key.reduce((so, part, i) => so || part - b.key[i]!, 0));
   return turned(ranked[0]!.pair, own, handed);
