@@ -1,4 +1,4 @@
-/** The one check that an entry passes at every door: page, HTTP and import. What its row means is not judged here. */
+/** The one check that an entry passes at every door: page, HTTP and import. Its row is judged by `rowCheck.ts`, at every door too. */
 import { z } from 'zod';
 import type { Entry } from './entry.ts';
 

@@ -14,7 +14,14 @@ export function entryOf(n: number, changes: Partial<Entry> = {}): Entry {
     at: '2026-05-01T10:00:00.000Z',
     by: 'J. Marsh',
     device: 'bench',
-    body: { reading: `r${n}`, value: '39.27', note: 'ß 電 🧵 "quoted"\nnext' },
+    body: {
+      reading: `r${n}`,
+      specimen: 'q1',
+      quantity: 'conductor_mass',
+      value: '39.27',
+      unit: 'g',
+      note: 'ß 電 🧵 "quoted"\nnext',
+    },
     ...changes,
   };
 }

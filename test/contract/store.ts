@@ -57,6 +57,13 @@ export function storeContract(name: string, open: () => Promise<Store>): void {
       expect((await store.entries('fen'))[0]?.body.value).toBe('39.27');
     });
 
+    it('knows which ids it holds, trial by trial', async () => {
+      await store.append('fen', [entryOf(1), entryOf(2)]);
+      expect(await store.heldIds('fen', [idOf(2), idOf(3), ''])).toEqual(new Set([idOf(2)]));
+      expect(await store.heldIds('moor', [idOf(1)])).toEqual(new Set());
+      expect(await store.heldIds('fen', [])).toEqual(new Set());
+    });
+
     it('pages by id', async () => {
       await store.append(
         'fen',

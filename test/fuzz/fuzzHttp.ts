@@ -62,12 +62,13 @@ async function sendOne(
 }
 
 function note(made: MadeRequest, answered: string, acknowledged: Acknowledged, fuzzed: Fuzzed): void {
-  const { accepted } = JSON.parse(answered) as { accepted: string[] };
+  const { accepted, refused } = JSON.parse(answered) as { accepted: string[]; refused: { id: string | null }[] };
   const { trial, entries } = JSON.parse(textOf(made)) as { trial: string; entries: Entry[] };
   const sent = new Map([...entries].reverse().map((entry) => [entry.id, JSON.stringify(entry.body)]));
   const held = acknowledged.get(trial) ?? new Map<string, string>();
   acknowledged.set(trial, held);
-  if (accepted.length !== entries.length) throw new Error(`accepted ${accepted.length} of ${entries.length}`);
+  if (accepted.length + refused.length !== entries.length)
+    throw new Error(`accepted ${accepted.length} and refused ${refused.length} of ${entries.length}`);
   for (const id of accepted) {
     const body = sent.get(id);
     if (body === undefined) throw new Error(`accepted ${id}, which was not sent`);

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { ENTRY_KINDS } from '../../src/journal/entry.ts';
 import { TABLES } from '../../src/journal/tables.ts';
-import { idOf } from '../contract/store.ts';
+import { entryOf, idOf } from '../contract/entries.ts';
 import { HOST } from '../edge/server/bench.ts';
 import { type Chance, NASTY, wounded } from './chance.ts';
 
@@ -64,19 +64,24 @@ function sentText(chance: Chance): string {
 }
 
 function madeEntry(chance: Chance, trial: string): unknown {
-  const body = chance.often(80) ? madeRow(chance) : {};
   const entry: Record<string, unknown> = {
     id: idOf(chance.below(5000)),
     trial,
-    kind: chance.often(95) ? chance.one(ENTRY_KINDS) : 'a-kind-from-tomorrow',
     at: '2026-10-03T10:00:00.000Z',
     by: chance.often(50) ? '' : 'J. Marsh',
     device: '',
-    body,
+    ...madeSaying(chance),
   };
   if (chance.often(12)) entry[chance.one([...Object.keys(entry), 'extra'])] = madeValue(chance, 0);
   if (chance.often(2)) delete entry[chance.one(Object.keys(entry))];
   return entry;
+}
+
+/** Half of them a reading that every door lets in, with any words in it; the others may be anything. */
+function madeSaying(chance: Chance): { kind: string; body: Record<string, string> } {
+  if (chance.often(50)) return { kind: 'reading', body: { ...entryOf(1).body, note: chance.one(NASTY) } };
+  const kind = chance.often(90) ? chance.one(ENTRY_KINDS) : 'a-kind-from-tomorrow';
+  return { kind, body: chance.often(80) ? madeRow(chance) : {} };
 }
 
 function madeRow(chance: Chance): Record<string, string> {

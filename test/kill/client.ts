@@ -22,23 +22,30 @@ export function startClient(address: string, trial: string, first: number): Clie
       const count = client.sent % 7 === 0 ? MOST_AT_ONCE : 1;
       const entries = Array.from({ length: count }, (_, n) => entryOf(first + client.sent + n, { trial }));
       client.sent += count;
-      if (!(await isKept(address, trial, entries))) return;
-      client.acknowledged.push(...entries.map((entry) => entry.id));
+      const kept = await keptOf(address, trial, entries);
+      if (kept === null) return;
+      client.acknowledged.push(...kept);
     }
   })();
   return client;
 }
 
-async function isKept(address: string, trial: string, entries: readonly Entry[]): Promise<boolean> {
+/** Ids that the bench says are kept; null once it is gone. Nothing of what is sent here is to be refused. */
+async function keptOf(address: string, trial: string, entries: readonly Entry[]): Promise<string[] | null> {
+  let answer: Response;
+  let text: string;
   try {
-    const answer = await fetch(`${address}/api/entries`, {
+    answer = await fetch(`${address}/api/entries`, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify({ trial, entries }),
     });
-    await answer.arrayBuffer();
-    return answer.ok;
+    text = await answer.text();
   } catch {
-    return false;
+    return null;
   }
+  const { accepted, refused } = JSON.parse(text) as { accepted?: string[]; refused?: unknown[] };
+  if (answer.status >= 500) return null;
+  if (accepted?.length !== entries.length || refused?.length !== 0) throw new Error(`the bench answered ${text}`);
+  return accepted;
 }

@@ -35,7 +35,7 @@ export function api({ store, live, sharing, now }: ApiParts): Hono<BenchEnv> {
     return c.json({ role, device: device === null ? null : { id: device.id, name: device.name } });
   });
   app.get('/trials', mayOnly('read'), async (c) => c.json(await store.trials()));
-  app.route('/entries', entriesApi(store, live));
+  app.route('/entries', entriesApi(store, live, now));
   app.route('/live', liveApi(store, live));
   app.route('/blobs', blobsApi(store));
   app.route('/devices', devicesApi(store, live, now));

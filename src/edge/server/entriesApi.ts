@@ -4,7 +4,7 @@ import { mayOnly } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { atMost } from './bodySize.ts';
 import type { LiveHub } from './live/liveHub.ts';
-import { readSentEntries } from './readEntries.ts';
+import { readSentEntries, type SortedEntries } from './readEntries.ts';
 import { refuse } from './refusal.ts';
 import { trialNamed } from './trialNamed.ts';
 
@@ -14,7 +14,7 @@ const LARGEST_BODY = 32 * 1024 * 1024;
 const ENTRIES_IN_ONE_ANSWER = 10_000;
 
 /** Reading a journal in the order in which its entries arrived, and appending to it. */
-export function entriesApi(store: Store, live: LiveHub): Hono<BenchEnv> {
+export function entriesApi(store: Store, live: LiveHub, now: () => number): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
 
   app.get('/', mayOnly('read'), async (c) => {
@@ -40,15 +40,36 @@ export function entriesApi(store: Store, live: LiveHub): Hono<BenchEnv> {
     // A form on a foreign page can send text, but not JSON, without asking first.
     if (!/^application\/json\b/i.test(type))
       return refuse(c, 415, { found: type.slice(0, 100), expected: 'application/json', advice: 'Nothing was kept.' });
-    const sent = readSentEntries(await c.req.text());
-    if (!sent.ok) return refuse(c, 400, sent.refusal);
+    const read = readSentEntries(await c.req.text(), now());
+    if (!read.ok) return refuse(c, 400, read.refusal);
     const name = await store.name();
-    const { added, known, last } = await store.append(sent.trial, sent.entries);
-    if (added > 0) live.tell(sent.trial, last);
-    return c.json({ accepted: sent.entries.map((entry) => entry.id), last, added, known, store: name });
+    const answer = { ...(await keep(store, live, read.sent)), store: name };
+    const first = answer.refused[0];
+    if (first === undefined || answer.accepted.length > 0) return c.json(answer);
+    const { found, expected, advice } = first;
+    return c.json({ error: { found, expected, advice }, ...answer }, 400);
   });
 
   return app;
+}
+
+/** Keeps what may be kept, and tells what was not. An entry that was kept once is acknowledged again, whatever is sent. */
+async function keep(store: Store, live: LiveHub, { trial, good, impossible, refused }: SortedEntries) {
+  const { added, known, last } = await store.append(trial, good);
+  if (added > 0) live.tell(trial, last);
+  const there = await store.heldIds(
+    trial,
+    impossible.map(({ entry }) => entry.id),
+  );
+  const not = impossible.filter(({ entry }) => !there.has(entry.id)).map(({ refused: why }) => why);
+  const again = impossible.filter(({ entry }) => there.has(entry.id)).map(({ entry }) => entry);
+  return {
+    accepted: [...good, ...again].map(({ id }) => id),
+    refused: [...refused, ...not].sort((a, b) => a.entry - b.entry),
+    last,
+    added,
+    known: known + again.length,
+  };
 }
 
 function wholeNumber(text: string): number | null {

@@ -46,6 +46,8 @@ export interface Store extends DeviceBook {
   entries(trial: string, after?: string, limit?: number): Promise<Entry[]>;
   /** Entries that arrived after the number `seq`, in the order of arrival, at most `limit` of them. */
   entriesSince(trial: string, seq: number, limit?: number): Promise<Arrived>;
+  /** Which of these ids the trial's journal holds. */
+  heldIds(trial: string, ids: readonly string[]): Promise<Set<string>>;
   /** Every trial, the one opened last first. */
   trials(): Promise<TrialLine[]>;
   /** Names of the trials of which anything is kept, entries or blobs, in the order of their bytes in UTF-8. */

@@ -24,9 +24,9 @@ describe('what the page asks', () => {
   it('is kept once, and given back in the order in which it arrived', async () => {
     const body = { trial: 'fen', entries: [entryOf(2), entryOf(1)] };
     const name = await store.name();
-    const accepted = [idOf(2), idOf(1)];
-    expect(await (await post(app, body)).json()).toEqual({ accepted, last: 2, added: 2, known: 0, store: name });
-    expect(await (await post(app, body)).json()).toEqual({ accepted, last: 2, added: 0, known: 2, store: name });
+    const kept = { accepted: [idOf(2), idOf(1)], refused: [], last: 2, store: name };
+    expect(await (await post(app, body)).json()).toEqual({ ...kept, added: 2, known: 0 });
+    expect(await (await post(app, body)).json()).toEqual({ ...kept, added: 0, known: 2 });
     const all = await ask(app, '/api/entries?trial=fen');
     expect(all.headers.get('cache-control')).toBe('no-store');
     expect(await all.json()).toEqual({ entries: [entryOf(2), entryOf(1)], next: 2, store: name });
@@ -67,7 +67,7 @@ describe('what is refused, and how', () => {
     ['no list', { trial: 'fen' }, 'body without "entries"'],
     ['an empty trial', { trial: '', entries: [] }, 'body without "trial"'],
     ['an entry of another trial', { trial: 'moor', entries: [good] }, 'entry 1 of trial "fen"'],
-    ['an id that is no UUIDv7', { trial: 'fen', entries: [good, { ...good, id: '7' }] }, '"7" as "id" of entry 2'],
+    ['an id that is no UUIDv7', { trial: 'fen', entries: [{ ...good, id: '7' }] }, '"7" as "id" of entry 1'],
     ['a number in a row', { trial: 'fen', entries: [{ ...good, body: { value: 7 } }] }, '7 as "body.value" of entry 1'],
     ['a missing part', { trial: 'fen', entries: [{ ...good, kind: undefined }] }, 'nothing as "kind" of entry 1'],
     ['a part too many', { trial: 'fen', entries: [{ ...good, extra: 1 }] }, 'of entry 1'],
@@ -87,11 +87,6 @@ describe('what is refused, and how', () => {
     const entry = JSON.stringify({ ...good, [part]: 'HERE' }).replace('"HERE"', deep);
     const answer = await post(app, `{"trial":"fen","entries":[${entry}]}`);
     expect(answer.status).toBe(400);
-  });
-
-  it('one bad entry among good ones: none is kept', async () => {
-    await post(app, { trial: 'fen', entries: [entryOf(1), entryOf(2), { ...good, at: 'x' }] });
-    expect(await store.has('fen')).toBe(false);
   });
 
   it('a body that is too large', async () => {
@@ -150,6 +145,79 @@ describe('what is refused, and how', () => {
       ),
       { seed: 20261125, numRuns: 200 },
     );
+  });
+});
+
+describe('what cannot be taken among what can', () => {
+  const impossible = (n: number, body: Record<string, string>) => entryOf(n, { body: { ...entryOf(n).body, ...body } });
+  interface Answer {
+    accepted: string[];
+    refused: { entry: number; id: string | null; found: string; expected: string; advice: string }[];
+    error?: { found: string };
+  }
+  const sent = async (...entries: unknown[]) => {
+    const answer = await post(app, { trial: 'fen', entries });
+    return { status: answer.status, ...((await answer.json()) as Answer) };
+  };
+  const held = async () => (await store.entries('fen')).map(({ id }) => id);
+
+  it('holds nothing else back: it is named, and the rest is kept', async () => {
+    const { status, accepted, refused } = await sent(
+      entryOf(1),
+      impossible(2, { unit: 'furlong' }),
+      entryOf(3),
+      { ...entryOf(4), at: 'x' },
+      7,
+      entryOf(6, { trial: 'moor' }),
+    );
+    expect(status).toBe(200);
+    expect(accepted).toEqual([idOf(1), idOf(3)]);
+    expect(refused.map(({ entry, id }) => [entry, id])).toEqual([
+      [2, idOf(2)],
+      [4, idOf(4)],
+      [5, null],
+      [6, idOf(6)],
+    ]);
+    for (const { found, expected, advice } of refused) expect([found, expected, advice]).not.toContain('');
+    expect(await held()).toEqual([idOf(1), idOf(3)]);
+  });
+
+  it.each<[string, Partial<Entry>, string]>([
+    ['a unit of another quantity', { body: { ...entryOf(1).body, unit: 'mm' } }, 'value of the reading "r1"'],
+    ['a unit that is none', { body: { ...entryOf(1).body, unit: 'stonk' } }, 'stonk"'],
+    ['less than nothing', { body: { ...entryOf(1).body, value: '-3' } }, '"-3'],
+    ['no piece', { body: { ...entryOf(1).body, specimen: '' } }, 'nothing as specimen of the reading "r1"'],
+    ['a day to come', { body: { ...entryOf(1).body, at: '2026-09-01' } }, 'in the future'],
+  ])('%s is told like at the other doors', async (_what, changes, found) => {
+    app = benchOn(page, store, { now: () => Date.UTC(2026, 4, 2) });
+    const { status, refused, error } = await sent(entryOf(1, changes));
+    expect(status).toBe(400);
+    expect(refused[0]?.found).toContain(found);
+    expect(error?.found).toBe(refused[0]?.found);
+    expect(await store.has('fen')).toBe(false);
+  });
+
+  it('is said the same again and again, and takes nothing away from what is kept', async () => {
+    const list = [entryOf(1), impossible(2, { value: 'many' })];
+    const first = await sent(...list);
+    expect(await sent(...list)).toEqual({ ...first, added: 0, known: 1 });
+    expect(await sent(list[1])).toMatchObject({ status: 400, accepted: [], refused: [{ id: idOf(2) }] });
+    expect(await held()).toEqual([idOf(1)]);
+  });
+
+  it('is never something that was acknowledged: what an earlier version let in stays', async () => {
+    const old = impossible(2, { unit: 'furlong' });
+    await store.append('fen', [old]);
+    expect(await sent(old)).toMatchObject({ status: 200, accepted: [idOf(2)], refused: [], added: 0, known: 1 });
+    expect(await store.entries('fen')).toEqual([old]);
+  });
+
+  it('is no kind of a later version, and no reading of a phone whose clock runs days ahead', async () => {
+    app = benchOn(page, store, { now: () => Date.UTC(2026, 4, 2) });
+    const ahead = '2026-05-09T10:00:00.000Z';
+    const early = entryOf(2, { at: ahead, body: { ...entryOf(2).body, at: ahead } });
+    const { accepted } = await sent(entryOf(1, { kind: 'a-kind-from-tomorrow', body: { unit: 'furlong' } }), early);
+    expect(accepted).toEqual([idOf(1), idOf(2)]);
   });
 });
 

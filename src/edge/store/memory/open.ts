@@ -35,6 +35,9 @@ export function openMemoryStore(): Store {
       const entries = arrived(trial).slice(seq, seq + limit);
       return { entries, next: seq + entries.length };
     },
+    async heldIds(trial, ids) {
+      return new Set(ids.filter((id) => journals.get(trial)?.has(id)));
+    },
     async trials() {
       const lines = [...journals].map(([trial, journal]) =>
         trialLine(trial, sorted(trial).filter(isLineKind), journal.size),

@@ -3,7 +3,7 @@ import { refuseStrangers } from '../refuse.ts';
 import type { Appended } from '../store.ts';
 import { type Asked, type Base, inTransaction, type Tables } from './base.ts';
 import { ROW_WIDTH, rowOf } from './entryRow.ts';
-import { lastArrival } from './read.ts';
+import { heldIds, lastArrival } from './read.ts';
 
 /** Rows in one statement; PostgreSQL takes at most 65,535 values in one (protocol 3.0, message Bind: a 16-bit count). */
 const ROWS_AT_ONCE = 1000;
@@ -49,11 +49,7 @@ async function unknownOf(
 ): Promise<readonly Entry[]> {
   const byId = new Map<string, Entry>();
   for (const entry of entries) if (!byId.has(entry.id)) byId.set(entry.id, entry);
-  const { rows } = await asked.query<{ id: string }>(
-    `SELECT id FROM ${tables.entries} WHERE trial = $1 AND id = ANY($2)`,
-    [trial, [...byId.keys()]],
-  );
-  for (const { id } of rows) byId.delete(id);
+  for (const id of await heldIds({ pool: asked, tables }, trial, [...byId.keys()])) byId.delete(id);
   return [...byId.values()];
 }
 

@@ -5,7 +5,16 @@ import { type Asked, type Base, tablesIn } from './base.ts';
 import { blobNames, getBlob, putBlob } from './blobs.ts';
 import { postgresDevices } from './devices.ts';
 import { migrate } from './migrations.ts';
-import { hasTrial, type Read, readArrived, readEntries, readName, readTrialNames, readTrials } from './read.ts';
+import {
+  hasTrial,
+  heldIds,
+  type Read,
+  readArrived,
+  readEntries,
+  readName,
+  readTrialNames,
+  readTrials,
+} from './read.ts';
 import { refusalOf, tellingTrouble, whereIs } from './trouble.ts';
 
 /** The schema that holds the tables, apart from whatever else is in the database. */
@@ -72,6 +81,7 @@ function storeOn(base: Base): Store {
     ...postgresDevices(base),
     ...postgresReading(base),
     append: (trial, entries) => appendEntries(base, trial, entries),
+    heldIds: (trial, ids) => heldIds(base, trial, ids),
     putBlob: (trial, bytes) => putBlob(base, trial, bytes),
     async close() {
       if (!open) return;

@@ -32,6 +32,13 @@ export async function readArrived(
   return { entries: rows.map(entryOf), next: Number(rows.at(-1)?.seq ?? seq) };
 }
 
+export async function heldIds({ pool, tables }: Read, trial: string, ids: readonly string[]): Promise<Set<string>> {
+  if (ids.length === 0) return new Set();
+  const query = `SELECT id FROM ${tables.entries} WHERE trial = $1 AND id = ANY($2)`;
+  const { rows } = await pool.query<{ id: string }>(query, [trial, ids]);
+  return new Set(rows.map(({ id }) => id));
+}
+
 /** Names the trials it asks for like every other query; only their list itself is asked of the whole store. */
 export async function readTrials({ pool, tables }: Read): Promise<TrialLine[]> {
   const { rows: trials } = await pool.query<{ trial: string; last: string }>(

@@ -26,6 +26,11 @@ export function readArrived(database: Database.Database, trial: string, seq: num
   return { entries: rows.map((row) => entryOf(trial, row)), next: rows.at(-1)?.seq ?? seq };
 }
 
+export function heldIds(database: Database.Database, trial: string, ids: readonly string[]): Set<string> {
+  const one = prepared(database, 'SELECT 1 FROM entries WHERE trial = ? AND id = ?');
+  return new Set(ids.filter((id) => one.all(trial, id).length > 0));
+}
+
 export function readTrials(database: Database.Database): TrialLine[] {
   const described = database.prepare(OF_KINDS);
   // Numbers of arrival have no gaps, so that the last one is the count.
