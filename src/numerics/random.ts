@@ -132,7 +132,7 @@ export class SeededDraws {
    * Source: G. Marsaglia, W. W. Tsang, "A simple method for generating gamma variables", ACM Transactions on Mathematical
    * Software 26(3), 2000.
    */
-  private gamma(shape: number): number {
+  gamma(shape: number): number {
     if (shape < 1) return this.gamma(shape + 1) * portableExp(portableLog(this.uniform()) / shape);
     const d = shape - 1 / 3;
     const c = 1 / Math.sqrt(9 * d);

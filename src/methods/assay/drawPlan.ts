@@ -1,6 +1,8 @@
 import { choleskyInPlace, multiply } from '../../numerics/dense.ts';
 import { COPPER_FAMILY } from '../metal/hypotheses.ts';
+import { DIRECTIONS, type Direction } from './figures.ts';
 import type { AssayComponent, CableAssay, JointAssay } from './joint.ts';
+import { cableFigure, commonPart } from './linearFigure.ts';
 import { FAULT_SIZE } from './prior.ts';
 import { faultOf } from './row.ts';
 
@@ -20,6 +22,18 @@ export interface CurvePlan {
   power: number;
 }
 
+/** The logarithm of a further figure of the cable, drawn in the same draw as ln A. */
+export interface FurtherPlan {
+  /** Prior mean. */
+  ln: number;
+  /** n: how far it moves with each reading */
+  gain: Float64Array;
+  /** nb: how it follows the constants that cables have in common */
+  onShared: Float64Array;
+  /** nb: how far it moves with what the other cables tell of the shared inputs */
+  told: Float64Array;
+}
+
 /** One supposition about one cable, laid out for drawing. */
 export interface ComponentPlan {
   /** Prior mean of ln A. */
@@ -37,8 +51,11 @@ export interface ComponentPlan {
   curvePower: Float64Array;
   /** n: readings less what the means foretell */
   centre: Float64Array;
-  /** (n + 1)²: Cholesky factor of the covariance of ln A and of what the own unknowns do to each reading */
+  /** (n + 1 + further figures)²: Cholesky factor of the covariance of ln A, of what the own unknowns do to each reading, and of the further figures */
   root: Float64Array;
+  /** Figures drawn besides ln A. */
+  further: FurtherPlan[];
+  copperShare: number;
   /** Inputs that enter by a straight line: whatever is Gaussian, such as the constants common to all cables. */
   straight: number[];
   copper: boolean;
@@ -101,12 +118,12 @@ export function curvePlans(assay: CableAssay, alpha: number): CurvePlan[] {
 /** Variance of a logarithm that shows in no digit. */
 const NEGLIGIBLE_VARIANCE = 1e-14;
 
-/** Covariance of (ln A, G x + Gaussian own effects), factored: one draw of n + 1 normals gives them all. */
-function rootOf(assay: CableAssay, component: AssayComponent): Float64Array {
+/** Covariance of (ln A, G x + Gaussian own effects, further figures), factored: one draw of as many normals gives them all. */
+function rootOf(assay: CableAssay, component: AssayComponent, further: readonly (readonly number[])[]): Float64Array {
   const { n, G, P } = component.system;
   const { rows } = assay.cable;
   const { fault } = component.supposition;
-  const m = n + 1;
+  const m = n + 1 + further.length;
   const root = new Float64Array(m * m);
   root[0] = P[0];
   for (let i = 0; i < n; i++) {
@@ -122,11 +139,35 @@ function rootOf(assay: CableAssay, component: AssayComponent): Float64Array {
     // A row whose own doubt is all Student t has no Gaussian spread of its own; this much keeps the factor from failing.
     root[(i + 1) * m + i + 1] += NEGLIGIBLE_VARIANCE;
   }
+  further.forEach((a, f) => {
+    const at = (n + 1 + f) * m;
+    root[at] = a[0] * P[0];
+    for (let i = 0; i < n; i++) for (let k = 0; k < 4; k++) root[at + i + 1] += a[k] * P[k] * G[i * 4 + k];
+    for (let g = 0; g <= f; g++) for (let k = 0; k < 4; k++) root[at + n + 1 + g] += a[k] * P[k] * further[g][k];
+    root[at + n + 1 + f] += NEGLIGIBLE_VARIANCE;
+  });
   choleskyInPlace(root, m);
   return root;
 }
 
-function componentPlan(assay: CableAssay, component: AssayComponent, straight: number[]): ComponentPlan {
+function furtherPlan(assay: CableAssay, component: AssayComponent, a: readonly number[]): FurtherPlan {
+  const { system } = component;
+  const nb = assay.others.mean.length;
+  const { cov } = assay.others;
+  const onShared = commonPart(assay, component, a);
+  const { moves } = cableFigure(assay, component, a);
+  const told = multiply(multiply(moves, system.S, 1, system.n, nb), cov, 1, nb, nb);
+  const itself = multiply(onShared, cov, 1, nb, nb);
+  for (let k = 0; k < nb; k++) told[k] -= itself[k];
+  return { ln: a.reduce((sum, share, k) => sum + share * system.mu[k], 0), gain: moves, onShared, told };
+}
+
+function componentPlan(
+  assay: CableAssay,
+  component: AssayComponent,
+  straight: number[],
+  further: readonly (readonly number[])[],
+): ComponentPlan {
   const { metal } = component.supposition;
   const { system, answer } = component;
   const gain = answer.gain.slice(0, system.n);
@@ -136,7 +177,9 @@ function componentPlan(assay: CableAssay, component: AssayComponent, straight: n
   for (let i = 0; i < system.n; i++) for (let k = 0; k < 4; k++) centre[i] -= system.G[i * 4 + k] * system.mu[k];
   return {
     centre,
-    root: rootOf(assay, component),
+    root: rootOf(assay, component, further),
+    further: further.map((a) => furtherPlan(assay, component, a)),
+    copperShare: metal.copperShare,
     lnArea: system.mu[0],
     gain,
     S: system.S,
@@ -150,8 +193,13 @@ function componentPlan(assay: CableAssay, component: AssayComponent, straight: n
   };
 }
 
-/** Lays the closed form's pieces out so that a draw is a few multiplications. */
-export function drawPlan(joint: JointAssay): DrawPlan {
+/**
+ * Lays the closed form's pieces out so that a draw is a few multiplications.
+ *
+ * @param also figures to draw besides the area; the draws of the area are the same without them only in distribution.
+ */
+export function drawPlan(joint: JointAssay, also: readonly Direction[] = []): DrawPlan {
+  const further = also.map((direction) => DIRECTIONS[direction]);
   const straight = joint.inputs.flatMap((input, k) => (input.shape === 'normal' ? [k] : []));
   return {
     nb: joint.inputs.length,
@@ -167,7 +215,7 @@ export function drawPlan(joint: JointAssay): DrawPlan {
           sum += c.weight / total;
           return sum;
         }),
-        components: drawn.map((c) => componentPlan(assay, c, straight)),
+        components: drawn.map((c) => componentPlan(assay, c, straight, further)),
         pull: assay.collapsed.pull,
       };
     }),

@@ -7,6 +7,10 @@ const ROOT_THREE = Math.sqrt(3);
 export interface DrawnBlock {
   lnArea: Float64Array[];
   copper: Uint8Array[];
+  /** Copper's share of the drawn metal, by cable. */
+  copperShare: Float64Array[];
+  /** By further figure of the plan, then by cable: its logarithm. */
+  further: Float64Array[][];
 }
 
 /** Room for one draw, made once. */
@@ -19,7 +23,11 @@ interface Scratch {
   lnAreaDrawn: Float64Array;
   toldBy: Float64Array[];
   z: Float64Array;
+  /** By cable: further figures as drawn, before the readings move them. */
+  furtherDrawn: Float64Array[];
 }
+
+const furtherCount = (plan: DrawPlan): number => plan.cables[0]?.components[0]?.further.length ?? 0;
 
 function scratchFor(plan: DrawPlan): Scratch {
   return {
@@ -29,7 +37,8 @@ function scratchFor(plan: DrawPlan): Scratch {
     chosen: plan.cables.map((c) => c.components[0]),
     lnAreaDrawn: new Float64Array(plan.cables.length),
     toldBy: plan.cables.map(() => new Float64Array(plan.nb)),
-    z: new Float64Array(1 + Math.max(0, ...plan.cables.map((c) => c.n))),
+    z: new Float64Array(1 + Math.max(0, ...plan.cables.map((c) => c.n)) + furtherCount(plan)),
+    furtherDrawn: plan.cables.map(() => new Float64Array(furtherCount(plan))),
   };
 }
 
@@ -57,6 +66,24 @@ function ln1p(x: number): number {
   return Math.log1p(Math.max(x, -0.95));
 }
 
+/** A further figure as drawn: its own unknowns and the constants common to all cables. */
+function furtherDrawn(
+  c: ComponentPlan,
+  f: number,
+  m: number,
+  n: number,
+  nb: number,
+  b: Float64Array,
+  z: Float64Array,
+): number {
+  const { ln, onShared } = c.further[f];
+  const at = (n + 1 + f) * m;
+  let drawn = ln;
+  for (let j = 0; j <= n + 1 + f; j++) drawn += c.root[at + j] * z[j];
+  for (let k = 0; k < nb; k++) drawn += onShared[k] * b[k];
+  return drawn;
+}
+
 /** Real readings less the readings that this draw would have given; returns the ln A that was drawn. */
 function surpriseOf(
   cable: CablePlan,
@@ -65,10 +92,11 @@ function surpriseOf(
   b: Float64Array,
   into: Float64Array,
   z: Float64Array,
+  further: Float64Array,
   random: SeededDraws,
 ): number {
   const n = cable.n;
-  const m = n + 1;
+  const m = n + 1 + further.length;
   const { centre, root, straight, S, curveRow, curveInput, curveSlope, curvePower } = c;
   for (let i = 0; i < m; i++) z[i] = random.normal();
   for (let i = 0; i < n; i++) {
@@ -81,6 +109,7 @@ function surpriseOf(
   for (let q = 0; q < curveRow.length; q++) into[curveRow[q]] -= curvePower[q] * ln1p(curveSlope[q] * b[curveInput[q]]);
   const own = cable.own;
   for (let q = 0; q < own.length; q++) subtractOwn(own[q], into, random);
+  for (let f = 0; f < further.length; f++) further[f] = furtherDrawn(c, f, m, n, nb, b, z);
   return c.lnArea + root[0] * z[0];
 }
 
@@ -94,6 +123,17 @@ function settle(cable: CablePlan, c: ComponentPlan, s: Scratch, at: number): num
   return lnArea;
 }
 
+/** A further figure moved by the readings, as `settle` moves ln A. */
+function settleFurther(cable: CablePlan, c: ComponentPlan, s: Scratch, at: number, f: number): number {
+  const surprise = s.surprise[at];
+  const own = s.toldBy[at];
+  const { gain, told } = c.further[f];
+  let ln = s.furtherDrawn[at][f];
+  for (let i = 0; i < cable.n; i++) ln += gain[i] * surprise[i];
+  for (let k = 0; k < own.length; k++) ln -= told[k] * (s.told[k] - own[k]);
+  return ln;
+}
+
 function drawOnce(plan: DrawPlan, s: Scratch, random: SeededDraws): void {
   const { nb } = plan;
   for (let k = 0; k < nb; k++) s.b[k] = plan.uniform[k] ? ROOT_THREE * (2 * random.uniform() - 1) : random.normal();
@@ -104,7 +144,7 @@ function drawOnce(plan: DrawPlan, s: Scratch, random: SeededDraws): void {
     const c = choose(cable, random.uniform());
     s.chosen[at] = c;
     const surprise = s.surprise[at];
-    s.lnAreaDrawn[at] = surpriseOf(cable, c, nb, s.b, surprise, s.z, random);
+    s.lnAreaDrawn[at] = surpriseOf(cable, c, nb, s.b, surprise, s.z, s.furtherDrawn[at], random);
     const told = s.toldBy[at];
     const n = cable.n;
     const pull = cable.pull;
@@ -135,6 +175,8 @@ export function areaDraws(plan: DrawPlan, random: SeededDraws): (size: number) =
     const block: DrawnBlock = {
       lnArea: plan.cables.map(() => new Float64Array(size)),
       copper: plan.cables.map(() => new Uint8Array(size)),
+      copperShare: plan.cables.map(() => new Float64Array(size)),
+      further: Array.from({ length: furtherCount(plan) }, () => plan.cables.map(() => new Float64Array(size))),
     };
     for (let j = 0; j < size; j++) {
       drawOnce(plan, scratch, random);
@@ -142,6 +184,9 @@ export function areaDraws(plan: DrawPlan, random: SeededDraws): (size: number) =
         const c = scratch.chosen[at];
         block.lnArea[at][j] = settle(plan.cables[at], c, scratch, at);
         block.copper[at][j] = c.copper ? 1 : 0;
+        block.copperShare[at][j] = c.copperShare;
+        for (let f = 0; f < block.further.length; f++)
+          block.further[f][at][j] = settleFurther(plan.cables[at], c, scratch, at, f);
       }
     }
     return block;

@@ -12,7 +12,7 @@ export interface LinearFigure {
  * How a·(ln A, ln k, ln ρm, ln ρe) leans on the constants that cables have in common. The lay, density and resistivity of a
  * cable are its own departure, which is in x, and the common one, which is in b: a figure needs both.
  */
-function commonPart(assay: AnsweredCable, c: AssayComponent, a: readonly number[]): Float64Array {
+export function commonPart(assay: AnsweredCable, c: AssayComponent, a: readonly number[]): Float64Array {
   const { index, nb } = assay.frame;
   const part = new Float64Array(nb);
   const add = (input: string, slope: number) => {
