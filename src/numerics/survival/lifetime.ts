@@ -1,0 +1,19 @@
+/**
+ * How long one thing lasted, as far as it is known: it failed after `from` and at `until` at the latest. Equal ends: it failed
+ * just there. `until` = Infinity: it had not failed at `from`, where the trial of it ended (a survivor).
+ */
+export interface Lifetime {
+  from: number;
+  until: number;
+}
+
+export const failedAt = (amount: number): Lifetime => ({ from: amount, until: amount });
+export const survivedTo = (amount: number): Lifetime => ({ from: amount, until: Number.POSITIVE_INFINITY });
+/** Looked at every so often: whole at `from`, found failed at `until`. */
+export const failedBetween = (from: number, until: number): Lifetime => ({ from, until });
+
+export const hasFailed = ({ until }: Lifetime): boolean => until !== Number.POSITIVE_INFINITY;
+/** Where it was seen last: found failed, or left as a survivor. */
+export const seenAt = (life: Lifetime): number => (hasFailed(life) ? life.until : life.from);
+
+export const failures = (lives: readonly Lifetime[]): number => lives.filter(hasFailed).length;
