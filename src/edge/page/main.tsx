@@ -3,6 +3,7 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/controls.css';
 import './styles/frame.css';
+import './styles/notices.css';
 import './styles/shelf.css';
 import './styles/inside.css';
 import './styles/cableTable.css';

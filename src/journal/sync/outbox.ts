@@ -4,7 +4,8 @@
  *
  * What the server must do (the other side, held by the store):
  * - `POST /api/entries` {trial, entries} keeps an entry once, by its id, and answers after it is on disk. Sending again is
- *   harmless: an entry that is there stays as it is, with the arrival number that it had.
+ *   harmless: an entry that is there stays as it is, with the arrival number that it had. An entry that is impossible is named
+ *   in the answer and holds no other back ({@link refused}); one that was acknowledged is acknowledged ever after.
  * - Every entry gets an arrival number when it is first kept: 1, 2, 3 … within its trial. `GET /api/entries?trial=&after=N`
  *   answers {entries, next}: entries that arrived after number N, in order of arrival, at most so many, and the arrival number
  *   of the last of them (N when there are none). The cursor is the arrival number and never an id, because ids are made by the
@@ -24,6 +25,11 @@ export interface Outbox {
   journal: readonly Entry[];
   /** Ids of entries that the server is not known to have, in the order in which they were said. */
   unacknowledged: readonly string[];
+  /**
+   * Those of them that the server would not take, with its sentence by id. They stay here and are not sent again by themselves:
+   * not before the page is opened anew or another store is met, either of which may come with another version.
+   */
+  refused: Readonly<Record<string, string>>;
   /** Arrival number up to which the server's journal was read. */
   after: number;
   /** Name of the store that was met; empty before the first meeting. */
@@ -35,7 +41,7 @@ export const MOST_IN_BATCH = 200;
 export const MOST_CHARACTERS = 1_000_000;
 
 export function emptyOutbox(trial: string): Outbox {
-  return { trial, journal: [], unacknowledged: [], after: 0, store: '' };
+  return { trial, journal: [], unacknowledged: [], refused: {}, after: 0, store: '' };
 }
 
 function refuseStranger(state: Outbox, entry: Entry): void {
@@ -53,11 +59,16 @@ export function say(state: Outbox, entry: Entry): Outbox {
 
 const lengthOf = (entry: Entry): number => JSON.stringify(entry).length;
 
-/** What to send next, in the order in which it was said; empty when the server has everything. Does not change the state: what is not acknowledged is sent again. */
+/**
+ * What to send next, in the order in which it was said; empty when the server has everything that it takes. Does not change the
+ * state: what is neither acknowledged nor refused is sent again.
+ */
 export function toSend(state: Outbox, most = MOST_IN_BATCH, mostCharacters = MOST_CHARACTERS): Entry[] {
   const batch: Entry[] = [];
   let characters = 0;
-  for (const id of state.unacknowledged.slice(0, most)) {
+  for (const id of state.unacknowledged) {
+    if (batch.length === most) break;
+    if (Object.hasOwn(state.refused, id)) continue;
     const entry = find(state.journal, id)!;
     characters += lengthOf(entry);
     if (batch.length > 0 && characters > mostCharacters) break;
@@ -70,7 +81,34 @@ export function toSend(state: Outbox, most = MOST_IN_BATCH, mostCharacters = MOS
 export function acknowledged(state: Outbox, ids: Iterable<string>): Outbox {
   const done = new Set(ids);
   const unacknowledged = state.unacknowledged.filter((id) => !done.has(id));
-  return unacknowledged.length === state.unacknowledged.length ? state : { ...state, unacknowledged };
+  if (unacknowledged.length === state.unacknowledged.length) return state;
+  return { ...state, unacknowledged, refused: without(state.refused, done) };
+}
+
+/** The server would not take these, and said why. They wait on, and are shown with its sentence. Ids that do not wait change nothing. */
+export function refused(state: Outbox, why: ReadonlyMap<string, string>): Outbox {
+  const news = state.unacknowledged.filter((id) => why.has(id) && state.refused[id] !== why.get(id));
+  if (news.length === 0) return state;
+  return { ...state, refused: { ...state.refused, ...Object.fromEntries(news.map((id) => [id, why.get(id)!])) } };
+}
+
+/**
+ * A person lets go of an entry that the server would not take: it is gone from this device, and no other ever had it. Any other
+ * entry stays.
+ */
+export function letGo(state: Outbox, id: string): Outbox {
+  if (!Object.hasOwn(state.refused, id)) return state;
+  return {
+    ...state,
+    journal: state.journal.filter((entry) => entry.id !== id),
+    unacknowledged: state.unacknowledged.filter((each) => each !== id),
+    refused: without(state.refused, new Set([id])),
+  };
+}
+
+function without(refused: Outbox['refused'], ids: ReadonlySet<string>): Outbox['refused'] {
+  const left = Object.entries(refused).filter(([id]) => !ids.has(id));
+  return left.length === Object.keys(refused).length ? refused : Object.fromEntries(left);
 }
 
 /**
@@ -102,8 +140,8 @@ export function received(state: Outbox, entries: readonly Entry[], next: number,
 export function met(state: Outbox, store: string): Outbox {
   if (store === state.store) return state;
   if (state.store === '') return { ...state, store };
-  return { ...state, store, after: 0, unacknowledged: state.journal.map(({ id }) => id) };
+  return { ...state, store, after: 0, unacknowledged: state.journal.map(({ id }) => id), refused: {} };
 }
 
-/** Ids of what is not known to be on the bench computer, in the order in which it was said: shown until it is empty. */
+/** Ids of what is not known to be on the bench computer, refused or not, in the order in which it was said: shown until it is empty. */
 export const waiting = (state: Outbox): readonly string[] => state.unacknowledged;

@@ -1,4 +1,5 @@
 /** A model of several devices and one server on a bad network, for properties that must hold whatever happens. */
+import { checkBody } from '../../../src/journal/bodyCheck.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
 import { type IdState, NO_ID_YET, newId, RANDOM_BYTES, seenId } from '../../../src/journal/newId.ts';
 import {
@@ -7,6 +8,7 @@ import {
   met,
   type Outbox,
   received,
+  refused,
   say,
   toSend,
 } from '../../../src/journal/sync/outbox.ts';
@@ -20,25 +22,36 @@ const PAGE = 4;
 type Message =
   | { to: 'server'; device: number; post: Entry[] }
   | { to: 'server'; device: number; after: number }
-  | { to: 'device'; device: number; store: string; kept: string[] }
+  | { to: 'server'; device: number; photo: string; met: string }
+  | { to: 'device'; device: number; store: string; kept: string[]; not: Map<string, string> }
+  | { to: 'device'; device: number; photo: string; met: string }
   | { to: 'device'; device: number; store: string; entries: Entry[]; next: number; asked: number };
 
 /** What the store promises: each entry once, numbered as it arrived. */
 class Server {
   arrived: Entry[] = [];
+  /** Photos, by the hash of their content. */
+  readonly photos = new Set<string>();
   /** Drawn anew when the store is put back from an older copy. */
   store = 'store 0';
   #restored = 0;
 
   restore(kept: number): void {
     this.arrived = this.arrived.slice(0, kept);
+    this.photos.clear();
     this.#restored++;
     this.store = `store ${this.#restored}`;
   }
 
-  post(entries: readonly Entry[]): string[] {
-    for (const entry of entries) if (!this.arrived.some(({ id }) => id === entry.id)) this.arrived.push(entry);
-    return entries.map(({ id }) => id);
+  /** What an impossible row gets is a sentence; the others are kept. */
+  post(entries: readonly Entry[]): { kept: string[]; not: Map<string, string> } {
+    const not = new Map<string, string>();
+    for (const entry of entries) {
+      const problem = checkBody(entry, NOON);
+      if (problem !== null) not.set(entry.id, `found ${problem.found}`);
+      else if (!this.arrived.some(({ id }) => id === entry.id)) this.arrived.push(entry);
+    }
+    return { kept: entries.map(({ id }) => id).filter((id) => !not.has(id)), not };
   }
 
   read(after: number): { entries: Entry[]; next: number } {
@@ -49,6 +62,8 @@ class Server {
 
 export class Device {
   outbox: Outbox = emptyOutbox(TRIAL);
+  /** Photos taken here, each with the name of the store that is known to have it. */
+  readonly photos = new Map<string, string>();
   /** How wrong its clock is, ms. */
   skew: number;
   online = true;
@@ -73,9 +88,13 @@ export class Device {
     return entry;
   }
 
+  photosToSend(): string[] {
+    return [...this.photos].filter(([, store]) => store !== this.outbox.store).map(([photo]) => photo);
+  }
+
   /** The page is closed and opened again: only what is on its disk is left, and what it knew of ids comes from there. */
   reload(): void {
-    this.outbox = JSON.parse(JSON.stringify(this.outbox));
+    this.outbox = { ...JSON.parse(JSON.stringify(this.outbox)), refused: {} };
     this.#ids = NO_ID_YET;
   }
 }
@@ -86,6 +105,8 @@ export class SyncBench {
   /** Everything anybody ever said, and everything the server ever acknowledged to its writer. */
   readonly said: Entry[] = [];
   readonly acknowledged = new Set<string>();
+  /** Every photo anybody took. */
+  readonly photos = new Set<string>();
   readonly #wire: Message[] = [];
   #now = NOON;
 
@@ -102,9 +123,18 @@ export class SyncBench {
     this.said.push(entry);
   }
 
+  /** A note that names a photo, which goes its own way: it may come before the note, after it, and twice. */
+  photograph(device: number, content: string, body: Record<string, string>): void {
+    this.devices[device]!.photos.set(content, 'none');
+    this.photos.add(content);
+    this.say(device, 'note', { ...body, photo: content });
+  }
+
   send(device: number): void {
     const post = toSend(this.devices[device]!.outbox, BATCH);
     if (post.length > 0) this.#wire.push({ to: 'server', device, post });
+    for (const photo of this.devices[device]!.photosToSend())
+      this.#wire.push({ to: 'server', device, photo, met: this.devices[device]!.outbox.store });
   }
 
   read(device: number): void {
@@ -124,15 +154,22 @@ export class SyncBench {
     if (message.to === 'server') {
       const { device } = message;
       const { store } = this.server;
-      if ('post' in message) this.#wire.push({ to: 'device', device, store, kept: this.server.post(message.post) });
+      if ('photo' in message) {
+        this.server.photos.add(message.photo);
+        this.#wire.push({ ...message, to: 'device' });
+      } else if ('post' in message) this.#wire.push({ to: 'device', device, store, ...this.server.post(message.post) });
       else this.#wire.push({ to: 'device', device, store, ...this.server.read(message.after), asked: message.after });
       return;
     }
     const device = this.devices[message.device]!;
+    if ('photo' in message) {
+      device.photos.set(message.photo, message.met);
+      return;
+    }
     device.outbox = met(device.outbox, message.store);
     if ('kept' in message) {
       if (message.store === this.server.store) for (const id of message.kept) this.acknowledged.add(id);
-      device.outbox = acknowledged(device.outbox, message.kept);
+      device.outbox = refused(acknowledged(device.outbox, message.kept), message.not);
     } else device.outbox = received(device.outbox, message.entries, message.next, message.asked);
   }
 
@@ -160,7 +197,9 @@ export class SyncBench {
     const { outboxes, arrived } = { outboxes: this.devices.map(({ outbox }) => outbox), arrived: this.server.arrived };
     return JSON.stringify([
       arrived.length,
-      ...outboxes.map((o) => [o.journal.length, o.unacknowledged.length, o.after]),
+      this.server.photos.size,
+      ...outboxes.map((o) => [o.journal.length, o.unacknowledged.length, Object.keys(o.refused).length, o.after]),
+      ...this.devices.map((device) => device.photosToSend().length),
     ]);
   }
 }

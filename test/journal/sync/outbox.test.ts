@@ -3,10 +3,12 @@ import type { Entry } from '../../../src/journal/entry.ts';
 import {
   acknowledged,
   emptyOutbox,
+  letGo,
   MOST_IN_BATCH,
   met,
   type Outbox,
   received,
+  refused,
   say,
   toSend,
   waiting,
@@ -80,6 +82,40 @@ describe('an outbox', () => {
     const restored = met(received(met(saying(), 'first'), [entryOf(1)], 5, 0), 'second');
     const state = received(restored, [entryOf(2)], 6, 5);
     expect([state.after, held(state)]).toEqual([0, [1, 2].map(idOf)]);
+  });
+
+  describe('of which the server would not take one', () => {
+    const why = new Map([
+      [idOf(2), 'Found a furlong.'],
+      [idOf(9), 'Not ours.'],
+    ]);
+    const state = refused(saying(1, 2, 3), why);
+
+    it('keeps it with the sentence, sends it no more, and holds no other back', () => {
+      expect(state.refused).toEqual({ [idOf(2)]: 'Found a furlong.' });
+      expect(held(state)).toEqual([1, 2, 3].map(idOf));
+      expect(waiting(state)).toContain(idOf(2));
+      expect(toSend(state).map(({ id }) => id)).toEqual([1, 3].map(idOf));
+      expect(toSend(state, 1).map(({ id }) => id)).toEqual([idOf(1)]);
+      expect(toSend(acknowledged(state, [idOf(1), idOf(3)]))).toEqual([]);
+      expect(refused(state, why)).toBe(state);
+    });
+
+    it('lets go of it only when somebody says so, and of nothing else', () => {
+      const left = letGo(state, idOf(2));
+      expect([held(left), waiting(left), left.refused]).toEqual([[1, 3].map(idOf), [1, 3].map(idOf), {}]);
+      expect(letGo(state, idOf(1))).toBe(state);
+    });
+
+    it('is heard to have taken it after all', () => {
+      expect(acknowledged(state, [idOf(2)])).toMatchObject({ refused: {}, unacknowledged: [1, 3].map(idOf) });
+      expect(received(state, [entryOf(2)], 1, 0)).toMatchObject({ refused: {}, after: 1 });
+    });
+
+    it('tries once more with another store, which may be of a later version', () => {
+      const other = met(met(state, 'first'), 'second');
+      expect(toSend(other).map(({ id }) => id)).toEqual([1, 2, 3].map(idOf));
+    });
   });
 
   it('survives being written down and read again', () => {

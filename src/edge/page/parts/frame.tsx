@@ -4,6 +4,7 @@ import { phone } from '../store/media.ts';
 import { Header } from './header.tsx';
 import { KeptWhere } from './keptWhere.tsx';
 import { Mark } from './mark.tsx';
+import { NotTaken } from './notTaken.tsx';
 import { type PlaceOnRuler, Places } from './places.tsx';
 
 interface FrameProps {
@@ -43,6 +44,7 @@ export function Frame({ title, places, trial, units = false, compact = false, ch
         </>
       )}
       <main id="main" ref={main} tabIndex={-1}>
+        <NotTaken />
         {children}
       </main>
       <footer class="foot">

@@ -5,20 +5,23 @@ import { phone, touch } from '../store/media.ts';
 export function KeptWhere() {
   const now = held.value;
   if (now === null) return null;
-  const waits = now.outbox.unacknowledged.length;
-  const state = waits > 0 || now.link === 'away' ? 'waits' : 'there';
+  const refused = Object.keys(now.outbox.refused).length;
+  const waits = now.outbox.unacknowledged.length - refused;
+  const state = waits + refused > 0 || now.link === 'away' ? 'waits' : 'there';
   return (
     <p class="kept-where" role="status" data-state={state} title={now.sentence}>
       <Sign state={state} />
-      <span>{wordsFor(waits, now.outbox.journal.length, now.link)}</span>
+      <span>{wordsFor(waits, refused, now.outbox.journal.length, now.link)}</span>
       {unsafeToClose(now.link, now.keeps) && <b> Do not close this page.</b>}
     </p>
   );
 }
 
-function wordsFor(waits: number, all: number, link: 'asking' | 'joined' | 'away'): string {
+function wordsFor(waits: number, refused: number, all: number, link: 'asking' | 'joined' | 'away'): string {
   const here = touch.value ? 'on this phone' : 'in this browser';
   if (waits > 0) return waits === 1 ? `1 waits ${here}` : `${waits.toLocaleString('en')} wait ${here}`;
+  if (refused > 0)
+    return refused === 1 ? `1 was not taken and is ${here}` : `${refused} were not taken and are ${here}`;
   if (link === 'away') return 'The bench computer is out of reach';
   if (link === 'asking') return `${all.toLocaleString('en')} entries ${here}`;
   if (all === 1) return 'The one entry is on the bench computer';

@@ -3,7 +3,10 @@ import type { Entry } from '../../../journal/entry.ts';
 import type { TrialLine } from '../../store/store.ts';
 
 /** What came back from the bench computer: the answer, or one sentence for the person. */
-export type Answer<T> = { ok: true; value: T } | { ok: false; sentence: string };
+export type Answer<T> =
+  | { ok: true; value: T }
+  /** `body`: what the bench computer answered beside the sentence, where it did. */
+  | { ok: false; sentence: string; body?: unknown };
 
 /** All trials on the shelf. */
 export function fetchTrials(): Promise<Answer<TrialLine[]>> {
@@ -24,16 +27,44 @@ export async function fetchEntries(trial: string): Promise<Answer<Entry[]>> {
   }
 }
 
-/** Appends entries to a trial's journal. Sending the same ones twice changes nothing. */
-export function sendEntries(
-  trial: string,
-  entries: readonly Entry[],
-): Promise<Answer<{ added: number; known: number }>> {
-  return ask('/api/entries', {
+/** An entry that the bench computer would not take. */
+export interface RefusedEntry {
+  id: string | null;
+  found: string;
+  expected: string;
+  advice: string;
+}
+
+export interface Sent {
+  accepted?: string[];
+  refused?: RefusedEntry[];
+  store?: string;
+}
+
+/** Appends entries to a trial's journal. Sending the same ones twice changes nothing. Entries may be refused one by one. */
+export async function sendEntries(trial: string, entries: readonly Entry[]): Promise<Answer<Sent>> {
+  const answer = await ask<Sent>('/api/entries', {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ trial, entries }),
   });
+  // None was taken, each with its reason.
+  const sent = answer.ok ? null : (answer.body as Sent | null);
+  return sent?.refused === undefined ? answer : { ok: true, value: sent };
+}
+
+/** Appends entries that belong together; a refusal of one of them is the answer, though the others are kept. */
+export async function sendTogether(trial: string, entries: readonly Entry[]): Promise<Answer<Sent>> {
+  const answer = await sendEntries(trial, entries);
+  const [first, ...more] = answer.ok ? (answer.value.refused ?? []) : [];
+  if (first === undefined) return answer;
+  const others = more.length === 0 ? '' : ` So it was with ${more.length} more of ${entries.length}.`;
+  return { ok: false, sentence: `The bench computer would not take a row. ${refusedSentence(first)}${others}` };
+}
+
+/** Why an entry was not taken, in one line. */
+export function refusedSentence({ found, expected, advice }: Omit<RefusedEntry, 'id'>): string {
+  return `Found ${found}; expected ${expected}. ${advice}`.trim();
 }
 
 /** Where a device that was let in keeps its token. */
@@ -79,7 +110,7 @@ export async function ask<T>(path: string, init?: RequestInit): Promise<Answer<T
   if (response.status === 401) turnedAway.value = true;
   const body: unknown = await response.json().catch(() => null);
   if (response.ok && body !== null) return { ok: true, value: body as T };
-  return { ok: false, sentence: refusalSentence(body, response.status) };
+  return { ok: false, sentence: refusalSentence(body, response.status), body };
 }
 
 /** The server's refusal in one line: what was found, what was expected, what to do. */

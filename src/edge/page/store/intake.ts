@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import type { Entry } from '../../../journal/entry.ts';
 import { Bench } from '../worker/bench.ts';
 import type { BroughtFile, PackageRead } from '../worker/jobs.ts';
-import { fetchEntries, fetchTrials, sendEntries } from './api.ts';
+import { fetchEntries, fetchTrials, sendTogether } from './api.ts';
 import { closeTrial } from './assay.ts';
 import type { Brought } from './brought.ts';
 import { loadShelf } from './shelf.ts';
@@ -79,7 +79,7 @@ async function onShelf(trial: string): Promise<readonly Entry[]> {
 
 async function keep(read: PackageRead): Promise<void> {
   if (read.entries.length > 0) {
-    const sent = await sendEntries(read.trial, read.entries);
+    const sent = await sendTogether(read.trial, read.entries);
     if (!sent.ok) {
       intake.value = { state: 'refused', sentence: sent.sentence };
       return;

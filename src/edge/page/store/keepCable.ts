@@ -3,7 +3,7 @@ import { computed, signal } from '@preact/signals';
 import { v7 as newId } from 'uuid';
 import { quickEntries } from '../../../findings/quick.ts';
 import type { Entry } from '../../../journal/entry.ts';
-import { sendEntries } from './api.ts';
+import { sendTogether } from './api.ts';
 import { bareUnits } from './bareUnits.ts';
 import { goTo } from './route.ts';
 import { sessionSignal } from './sessionSignal.ts';
@@ -40,7 +40,7 @@ export async function keepAsTrial(): Promise<void> {
   keeping.value = true;
   if (prepared?.typed !== typed.value) prepared = prepare();
   const { entries, ...kept } = prepared;
-  const sent = await sendEntries(kept.trial, entries);
+  const sent = await sendTogether(kept.trial, entries);
   keeping.value = false;
   if (!sent.ok) {
     refused.value = { typed: kept.typed, sentence: sent.sentence };

@@ -10,7 +10,7 @@ import { readTypedNumber } from '../../../units/typedNumber.ts';
 import { readTypedQuantity } from '../../../units/typedQuantity.ts';
 import { findUnit } from '../../../units/unit.ts';
 import { Bench } from '../worker/bench.ts';
-import { sendEntries } from './api.ts';
+import { sendTogether } from './api.ts';
 import type { Trouble } from './fieldTroubles.ts';
 import { deviceName, recorder } from './journal/device.ts';
 import { goTo } from './route.ts';
@@ -150,7 +150,7 @@ async function made(trial: string) {
     device: deviceName(),
   };
   try {
-    return await sendEntries(trial, await bench.ask('start', asked));
+    return await sendTogether(trial, await bench.ask('start', asked));
   } catch (error) {
     return { ok: false as const, sentence: error instanceof Error ? error.message : String(error) };
   }

@@ -56,6 +56,8 @@ export async function writeOutbox(database: Database, was: Outbox, is: Outbox): 
   const held = new Map(was.journal.map((entry) => [entry.id, entry]));
   const waited = new Set(was.unacknowledged);
   const waits = new Set(is.unacknowledged);
+  const holds = new Set(is.journal.map(({ id }) => id));
+  for (const id of held.keys()) if (!holds.has(id)) writing.objectStore('entries').delete([is.trial, id]);
   for (const entry of is.journal) if (held.get(entry.id) !== entry) writing.objectStore('entries').put(entry);
   for (const id of waits) if (!waited.has(id)) writing.objectStore('waiting').put({ trial: is.trial, id });
   for (const id of waited) if (!waits.has(id)) writing.objectStore('waiting').delete([is.trial, id]);

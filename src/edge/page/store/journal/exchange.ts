@@ -1,5 +1,5 @@
 /** Keeps one trial's journal in step with the bench computer: sends what waits, reads on, listens, and tries again. */
-import { acknowledged, met, type Outbox, received, toSend } from '../../../../journal/sync/outbox.ts';
+import { acknowledged, met, type Outbox, received, refused, toSend } from '../../../../journal/sync/outbox.ts';
 import { listen } from './live.ts';
 import { readOn, send } from './wire.ts';
 
@@ -66,9 +66,9 @@ export class Exchange {
     for (let batch = toSend(this.#journal.outbox()); batch.length > 0; batch = toSend(this.#journal.outbox())) {
       const sent = await send(trial, batch);
       if (!sent.ok) return sent.sentence;
-      const { ids, store } = sent.value;
-      if (ids.length === 0) return 'The bench computer took nothing of what was sent.';
-      await this.#journal.change((now) => acknowledged(met(now, store || now.store), ids));
+      const { ids, refused: why, store } = sent.value;
+      if (ids.length + why.size === 0) return 'The bench computer took nothing of what was sent.';
+      await this.#journal.change((now) => refused(acknowledged(met(now, store || now.store), ids), why));
     }
     if (!(await this.#journal.sendPhotos())) return 'The bench computer did not take a photo.';
     return this.#readOn(trial);

@@ -3,9 +3,10 @@
  * afterwards; whether the bench computer has it is known only once it has said so.
  */
 import { computed, signal } from '@preact/signals';
+import { checkBody } from '../../../../journal/bodyCheck.ts';
 import type { Entry, EntryKind } from '../../../../journal/entry.ts';
 import { checkEntry } from '../../../../journal/entryCheck.ts';
-import { emptyOutbox, type Outbox, say as sayInto } from '../../../../journal/sync/outbox.ts';
+import { emptyOutbox, letGo, type Outbox, say as sayInto } from '../../../../journal/sync/outbox.ts';
 import { fold } from '../../../../trial/fold.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { type Database, openDatabase, readOutbox, writeOutbox } from './database.ts';
@@ -97,10 +98,30 @@ export async function say(kind: EntryKind, body: Readonly<Record<string, string>
     body: filled,
   });
   if (!checked.ok) throw new Error(`Found ${checked.found}; expected ${checked.expected}.`);
+  const problem = checkBody(checked.value, Date.now());
+  if (problem !== null)
+    throw new Error(
+      `Found ${problem.found} as ${problem.column}; expected ${problem.expected}. ${problem.advice ?? ''}`.trim(),
+    );
   await change(now.trial, (outbox) => sayInto(outbox, checked.value));
   others?.postMessage('said');
   exchange?.nudge();
   return checked.value;
+}
+
+/** What was said here and the bench computer would not take, with its sentence; the first one said first. */
+export const notTaken = computed<readonly { entry: Entry; sentence: string }[]>(() => {
+  const refused = held.value?.outbox.refused ?? {};
+  return entries.value.flatMap((entry) => {
+    const sentence = refused[entry.id];
+    return sentence === undefined ? [] : [{ entry, sentence }];
+  });
+});
+
+/** Takes an entry that the bench computer would not take off this device, where alone it is. */
+export async function takeOff(id: string): Promise<void> {
+  const trial = held.peek()?.trial;
+  if (trial !== undefined) await change(trial, (now) => letGo(now, id));
 }
 
 /** One change after the other: each is on disk before the page shows it. */

@@ -1,6 +1,6 @@
 /** The journal's side of talking with the bench computer: send, read on, hear that something came. */
 import type { Entry } from '../../../../journal/entry.ts';
-import { type Answer, ask } from '../api.ts';
+import { type Answer, ask, refusedSentence, sendEntries } from '../api.ts';
 
 export interface Page {
   entries: Entry[];
@@ -17,19 +17,19 @@ export function readOn(trial: string, after: number): Promise<Answer<Page>> {
 export interface Accepted {
   /** Ids that are on the bench computer's disk now. */
   ids: string[];
+  /** Entries that it would not take, with the sentence why, by id. */
+  refused: ReadonlyMap<string, string>;
   /** Name of the store that keeps them; empty where it was not said. */
   store: string;
 }
 
 /** Sends entries. Sending them again changes nothing. */
 export async function send(trial: string, entries: readonly Entry[]): Promise<Answer<Accepted>> {
-  const answer = await ask<{ accepted?: string[]; store?: string }>('/api/entries', {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ trial, entries }),
-  });
+  const answer = await sendEntries(trial, entries);
   if (!answer.ok) return answer;
-  return { ok: true, value: { ids: answer.value.accepted ?? [], store: answer.value.store ?? '' } };
+  const { accepted = [], refused = [], store = '' } = answer.value;
+  const why = refused.flatMap((each) => (each.id === null ? [] : [[each.id, refusedSentence(each)] as const]));
+  return { ok: true, value: { ids: accepted, refused: new Map(why), store } };
 }
 
 /** Hands over a photo under its own hash. */
