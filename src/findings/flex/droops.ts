@@ -30,7 +30,8 @@ interface FaceRead {
 /** Taken for the clamp's edge where no diameter is known, m. Common practice, no source. */
 const USUAL_DIAMETER = 0.012;
 
-const isDown = (r: Reading) => /\bdown\b|turned/i.test(r.position);
+/** Whether a reading of a droop was taken with the piece turned over. */
+export const isDown = (r: Reading) => /\bdown\b|turned/i.test(r.position);
 const fromAbove = (r: Reading) => /\babove\b/i.test(r.position);
 const fromBelow = (r: Reading) => /\bbelow\b/i.test(r.position);
 

@@ -26,7 +26,7 @@ export interface PushResult {
 const PRIOR_DOF = 4;
 
 /** The readings of one run: points in the order taken, the two branches apart. */
-interface Run {
+export interface Run {
   specimen: string;
   name: string;
   readings: Reading[];
@@ -49,7 +49,7 @@ function pointsOf(readings: readonly Reading[], unloading: boolean): PushPoint[]
  * Runs of a piece. A set that holds several points is a run; sets of one point each make a run together with those of the same
  * name but for a number at its end: `first push 1`, `first push 2` …
  */
-function runsOf(specimen: string, readings: readonly Reading[]): Run[] {
+export function runsOf(specimen: string, readings: readonly Reading[]): Run[] {
   const runs = new Map<string, Run>();
   for (const [set, own] of group(readings, (r) => r.set)) {
     const loading = pointsOf(own, false);
