@@ -61,7 +61,7 @@ export function multiply(a: Float64Array, b: Float64Array, n: number, m: number,
   for (let i = 0; i < n; i++)
     for (let k = 0; k < m; k++) {
       const x = a[i * m + k];
-      if (x !== 0) for (let j = 0; j < p; j++) c[i * p + j] += x * b[k * p + j];
+      if (x !== 0) for (let j = 0, into = i * p, from = k * p; j < p; j++) c[into + j] += x * b[from + j];
     }
   return c;
 }

@@ -127,33 +127,51 @@ export function frame(cable: AssayCable, index: SharedIndex): CableFrame {
   return { cable, n, nb, G, V, S, index };
 }
 
-/** The frame under one supposition. Arrays that no supposition changes are shared with the frame: read only. */
-export function systemUnder(f: CableFrame, { metal, fault }: Supposition): System {
-  const { n, nb, index, cable } = f;
-  const y = new Float64Array(n);
-  const needsOwnS = metal.sharesCopperConstants || cable.rows.some((row) => row.temperature);
-  const S = needsOwnS ? Float64Array.from(f.S) : f.S;
-  const V = fault ? Float64Array.from(f.V) : f.V;
+/** How the rows lean on the shared inputs under one metal, n × nb; the frame's own array where the metal changes nothing. */
+export function slopesUnder(f: CableFrame, metal: MetalHypothesis): Float64Array {
+  const { nb, index, cable, G } = f;
+  if (!metal.sharesCopperConstants && !cable.rows.some((row) => row.temperature)) return f.S;
+  const S = f.S.slice();
   const density = index.get('copper density');
   const resistivity = index.get('copper resistivity');
+  cable.rows.forEach(({ temperature }, i) => {
+    const place = temperature && index.get(temperature.input);
+    if (place) S[i * nb + place.at] += (metal.alpha / (1 + metal.alpha * temperature.above20)) * place.sd;
+    if (!metal.sharesCopperConstants) return;
+    if (density) S[i * nb + density.at] += G[i * 4 + 2] * density.sd;
+    if (resistivity) S[i * nb + resistivity.at] += G[i * 4 + 3] * resistivity.sd;
+  });
+  return S;
+}
+
+/**
+ * The frame under one supposition. Arrays that no supposition changes are shared with the frame: read only.
+ *
+ * @param S what {@link slopesUnder} gives for its metal
+ */
+export function systemUnder(f: CableFrame, { metal, fault }: Supposition, S = slopesUnder(f, metal)): System {
+  const { n, cable } = f;
+  const y = new Float64Array(n);
+  const V = fault ? f.V.slice() : f.V;
+  const holdsFault = cable.rows.map((row) => fault !== null && faultOf(row.kind) === fault);
   cable.rows.forEach((row, i) => {
     y[i] = row.y;
-    if (row.temperature) {
-      const factor = 1 + metal.alpha * row.temperature.above20;
-      y[i] -= Math.log(factor);
-      const place = index.get(row.temperature.input);
-      if (place) S[i * nb + place.at] += (metal.alpha / factor) * place.sd;
-    }
-    if (metal.sharesCopperConstants) {
-      if (density) S[i * nb + density.at] += f.G[i * 4 + 2] * density.sd;
-      if (resistivity) S[i * nb + resistivity.at] += f.G[i * 4 + 3] * resistivity.sd;
-    }
-    if (fault && faultOf(row.kind) === fault) y[i] -= FAULT_SIZE[fault].mean;
+    if (row.temperature) y[i] -= Math.log(1 + metal.alpha * row.temperature.above20);
+    if (fault && holdsFault[i]) y[i] -= FAULT_SIZE[fault].mean;
   });
   if (fault)
     for (let i = 0; i < n; i++)
-      for (let j = 0; j < n; j++)
-        if (faultOf(cable.rows[i].kind) === fault && faultOf(cable.rows[j].kind) === fault)
-          V[i * n + j] += FAULT_SIZE[fault].sd ** 2;
+      for (let j = 0; j < n; j++) if (holdsFault[i] && holdsFault[j]) V[i * n + j] += FAULT_SIZE[fault].sd ** 2;
   return { n, y, G: f.G, S, V, ...ownPrior(metal, cable.control) };
+}
+
+/** The systems of all suppositions of a cable, in their order; those of one metal have their slopes in common. */
+export function systemsUnder(f: CableFrame, list: readonly Supposition[]): System[] {
+  const slopes = new Map<MetalHypothesis, Float64Array>();
+  return list.map((supposition) => {
+    const { metal } = supposition;
+    const S = slopes.get(metal) ?? slopesUnder(f, metal);
+    slopes.set(metal, S);
+    return systemUnder(f, supposition, S);
+  });
 }

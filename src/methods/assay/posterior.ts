@@ -1,4 +1,4 @@
-import { choleskyInPlace, multiplyTransposed, solveCholesky } from '../../numerics/dense.ts';
+import { choleskyInPlace, solveCholesky } from '../../numerics/dense.ts';
 import type { System } from './hypothesis.ts';
 
 /** What is known of the shared inputs, in standard deviations: mean (nb) and covariance (nb × nb). */
@@ -28,47 +28,96 @@ export interface Posterior {
 
 const LN_TWO_PI = Math.log(2 * Math.PI);
 
-/** Covariance that the shared inputs put on the rows: S · cov · Sᵀ. */
-function sharedCovariance(system: System, state: SharedState, nb: number): Float64Array {
-  const { n, S } = system;
-  const scaled = new Float64Array(n * nb);
-  for (let i = 0; i < n; i++)
-    for (let k = 0; k < nb; k++) {
-      const s = S[i * nb + k];
-      if (s !== 0) for (let j = 0; j < nb; j++) scaled[i * nb + j] += s * state.cov[k * nb + j];
-    }
-  return multiplyTransposed(scaled, S, n, nb, n);
+/** What is foretold of a cable's readings. */
+export interface Foretold {
+  /** n: reading less what is foretold */
+  residual: Float64Array;
+  /** n × n: covariance of the residuals */
+  M: Float64Array;
 }
 
-/** Residuals and their covariance M = G P Gᵀ + V + S cov Sᵀ, before anything is solved. */
-export function foretell(system: System, state: SharedState): { residual: Float64Array; M: Float64Array } {
-  const { n, y, G, S, V, mu, P } = system;
-  const nb = state.mean.length;
-  const M = sharedCovariance(system, state, nb);
+/** What a supposition foretells while the shared inputs stand at their means without error: M = G P Gᵀ + V. */
+export function foretellAlone({ n, y, G, V, mu, P }: System): Foretold {
   const residual = new Float64Array(n);
+  const M = new Float64Array(n * n);
   for (let i = 0; i < n; i++) {
     let r = y[i];
     for (let k = 0; k < 4; k++) r -= G[i * 4 + k] * mu[k];
-    for (let k = 0; k < nb; k++) r -= S[i * nb + k] * state.mean[k];
     residual[i] = r;
     for (let j = 0; j < n; j++) {
       let m = V[i * n + j];
       for (let k = 0; k < 4; k++) m += G[i * 4 + k] * P[k] * G[j * 4 + k];
-      M[i * n + j] += m;
+      M[i * n + j] = m;
     }
   }
   return { residual, M };
 }
 
-/** ln of the readings' probability alone: what the weights need, without the rest of the answer. */
-export function lnEvidence(system: System, state: SharedState): number {
-  const { residual, M } = foretell(system, state);
-  const logDet = choleskyInPlace(M, system.n);
-  const weighted = Float64Array.from(residual);
-  solveCholesky(M, system.n, weighted);
+/** Room for what is foretold of n readings that lean on nb shared inputs: taken once for a thousand suppositions. */
+export interface Room extends Foretold {
+  /** n: M⁻¹ · residual */
+  weighted: Float64Array;
+  /** n × n: S · cov · Sᵀ */
+  shared: Float64Array;
+  /** n × nb: S · cov */
+  scaled: Float64Array;
+}
+
+export function room(n: number, nb: number): Room {
+  return {
+    residual: new Float64Array(n),
+    M: new Float64Array(n * n),
+    weighted: new Float64Array(n),
+    shared: new Float64Array(n * n),
+    scaled: new Float64Array(n * nb),
+  };
+}
+
+/** Covariance that the shared inputs put on the rows, S · cov · Sᵀ, into `shared`. Suppositions of one metal have it in common. */
+export function shareInto({ shared, scaled }: Room, { n, S }: System, { mean, cov }: SharedState): void {
+  const nb = mean.length;
+  scaled.fill(0);
+  for (let i = 0; i < n; i++)
+    for (let k = 0, row = i * nb; k < nb; k++) {
+      const s = S[row + k];
+      if (s !== 0) for (let j = 0, from = k * nb; j < nb; j++) scaled[row + j] += s * cov[from + j];
+    }
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j < n; j++) {
+      let sum = 0;
+      for (let k = 0, a = i * nb, b = j * nb; k < nb; k++) sum += scaled[a + k] * S[b + k];
+      shared[i * n + j] = sum;
+    }
+}
+
+/** Residuals and their covariance M = G P Gᵀ + V + S cov Sᵀ, into `residual` and `M`, once `shared` is there. */
+export function foretellInto({ residual, M, shared }: Room, { n, S }: System, { mean }: SharedState, alone: Foretold) {
+  const nb = mean.length;
+  for (let i = 0, at = 0; i < n; i++) {
+    let r = alone.residual[i];
+    for (let k = 0; k < nb; k++, at++) r -= S[at] * mean[k];
+    residual[i] = r;
+  }
+  for (let at = 0; at < n * n; at++) M[at] = shared[at] + alone.M[at];
+}
+
+/** Residuals and their covariance M = G P Gᵀ + V + S cov Sᵀ, before anything is solved. */
+export function foretell(system: System, state: SharedState): Foretold {
+  const into = room(system.n, state.mean.length);
+  shareInto(into, system, state);
+  foretellInto(into, system, state, foretellAlone(system));
+  return into;
+}
+
+/** ln of the readings' probability alone: what the weights need, without the rest of the answer. Leaves `M` factored. */
+export function lnEvidence({ residual, M, weighted }: Room): number {
+  const n = residual.length;
+  const logDet = choleskyInPlace(M, n);
+  weighted.set(residual);
+  solveCholesky(M, n, weighted);
   let chi2 = 0;
-  for (let i = 0; i < system.n; i++) chi2 += residual[i] * weighted[i];
-  return -0.5 * (chi2 + logDet + system.n * LN_TWO_PI);
+  for (let i = 0; i < n; i++) chi2 += residual[i] * weighted[i];
+  return -0.5 * (chi2 + logDet + n * LN_TWO_PI);
 }
 
 /**
@@ -81,7 +130,7 @@ export function posterior(system: System, state: SharedState): Posterior {
   const { n, G, mu, P } = system;
   const { residual, M } = foretell(system, state);
   const logDet = choleskyInPlace(M, n);
-  const weighted = Float64Array.from(residual);
+  const weighted = residual.slice();
   solveCholesky(M, n, weighted);
   const inverse = new Float64Array(n * n);
   const precision = new Float64Array(n);
@@ -96,7 +145,7 @@ export function posterior(system: System, state: SharedState): Posterior {
       const pg = P[k] * G[i * 4 + k];
       if (pg !== 0) for (let j = 0; j < n; j++) gain[k * n + j] += pg * inverse[i * n + j];
     }
-  const x = Float64Array.from(mu);
+  const x = mu.slice();
   const cov = new Float64Array(16);
   let chi2 = 0;
   for (let i = 0; i < n; i++) chi2 += residual[i] * weighted[i];

@@ -10,7 +10,7 @@ import { takeUp } from '../../store/bench/inHand.ts';
 import { pieceNamed, pieceWords, quantityHead, signOf, unitWords } from '../../store/bench/names.ts';
 import { lastKept } from '../../store/bench/record.ts';
 import { displayStep, type PieceSoFar, pieceSoFar } from '../../store/bench/repeats.ts';
-import { areas } from '../../store/bench/soFar.ts';
+import { soFar } from '../../store/bench/soFar.ts';
 import { units } from '../../store/units.ts';
 import { One } from './repeats.tsx';
 
@@ -98,7 +98,7 @@ function SoFar({ trial, act }: { trial: Trial; act: BenchAct }) {
   const before = lastKept.value;
   const other = before !== null && pieceNamed(trial, before.specimen)?.cable !== act.item.cable;
   return (
-    <dl class="area-so-far">
+    <dl class="area-so-far" data-counts={soFar.value.counts}>
       {other && <Area trial={trial} specimen={before.specimen} />}
       <Area trial={trial} specimen={act.item.specimen} />
     </dl>
@@ -106,7 +106,7 @@ function SoFar({ trial, act }: { trial: Trial; act: BenchAct }) {
 }
 
 function Area({ trial, specimen }: { trial: Trial; specimen: string }) {
-  const area = areas.value.get(pieceNamed(trial, specimen)?.cable ?? '');
+  const area = soFar.value.areas.get(pieceNamed(trial, specimen)?.cable ?? '');
   return (
     <div>
       <dt>Metal in {signOf(trial, specimen)} so far</dt>

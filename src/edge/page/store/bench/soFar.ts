@@ -8,8 +8,16 @@ import { inHand } from './inHand.ts';
 import { pieceNamed } from './names.ts';
 import { lastKept } from './record.ts';
 
-/** Metal area by cable, as far as it was asked for; a cable of which too little is known is missing. */
-export const areas = signal<ReadonlyMap<string, Measured>>(new Map());
+export interface SoFar {
+  /** Metal area by cable, as far as it was asked for; a cable of which too little is known is missing. */
+  areas: ReadonlyMap<string, Measured>;
+  /** The newest entry that they count; empty for none. */
+  counts: string;
+}
+
+const NOTHING: SoFar = { areas: new Map(), counts: '' };
+
+export const soFar = signal<SoFar>(NOTHING);
 
 /** The cable of the reading before first, because that is what has just changed; then the one in hand. */
 function cablesAtHand(): string[] {
@@ -31,11 +39,11 @@ export function followAreas(): () => void {
   let trial = '';
   let busy = false;
   let over = false;
-  let found: { journal: readonly Entry[]; areas: ReadonlyMap<string, Measured> } | null = null;
+  let found: { journal: readonly Entry[]; soFar: SoFar } | null = null;
 
   const show = () => {
     // Nothing that is not kept yet, nor what belongs to a journal that was left.
-    if (!over && found !== null && found.journal === entries.peek()) areas.value = found.areas;
+    if (!over && found !== null && found.journal === entries.peek()) soFar.value = found.soFar;
   };
 
   const compute = async (): Promise<void> => {
@@ -53,7 +61,8 @@ export function followAreas(): () => void {
     const news = journal === sent && !fresh ? [] : journal.filter((entry) => !known.has(entry));
     [busy, sent, trial] = [true, journal, now];
     const answer = await bench.ask('soFar', { fresh, news, cables: asked }).catch(() => []);
-    found = { journal, areas: new Map(answer.map(({ cable, area }) => [cable, area])) };
+    const areas = new Map(answer.map(({ cable, area }) => [cable, area]));
+    found = { journal, soFar: { areas, counts: journal.at(-1)?.id ?? '' } };
     show();
     busy = false;
     void untracked(compute);
@@ -76,6 +85,6 @@ export function followAreas(): () => void {
     ahead.delete(hear);
     for (const stop of stops) stop();
     bench.stop();
-    areas.value = new Map();
+    soFar.value = NOTHING;
   };
 }
