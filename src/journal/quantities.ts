@@ -32,6 +32,7 @@ const signed = (quantity: Quantity): Quantity => ({ ...quantity, least: 'any' })
 const WHOLE_OR_APART = ['whole', 'apart'];
 const APART = ['apart'];
 const BEND = ['bend', 'whole'];
+const ABUSE = ['abuse'];
 
 export const QUANTITIES = {
   specimen_length: of('length', 'length of the piece'),
@@ -68,6 +69,10 @@ export const QUANTITIES = {
   push_deflection: maybeNone(of('length', 'deflection under the push', BEND)),
   push_span: of('length', 'span between the supports', BEND),
   spring_back: maybeNone(of('ratio', 'share of the bend that springs back', BEND)),
+  mass_before: of('mass', 'mass of the piece before a fluid or heat', ABUSE),
+  mass_after: of('mass', 'mass of the piece after a fluid or heat', ABUSE),
+  diameter_before: of('length', 'outer diameter before a fluid or heat', ABUSE),
+  diameter_after: of('length', 'outer diameter after a fluid or heat', ABUSE),
   hardness: maybeNone(of(null, 'hardness of the jacket')),
 } as const satisfies Record<string, Quantity>;
 

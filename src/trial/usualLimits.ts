@@ -86,7 +86,13 @@ const MICROMETER_STEP = 1e-6;
 /** So that a step that is a rounding error above its decimal still counts as that decimal. */
 const NEARLY = 1.000001;
 
-const ROUND_QUANTITIES: ReadonlySet<string> = new Set(['outer_diameter', 'conductor_diameter', 'wall_thickness']);
+const ROUND_QUANTITIES: ReadonlySet<string> = new Set([
+  'outer_diameter',
+  'conductor_diameter',
+  'wall_thickness',
+  'diameter_before',
+  'diameter_after',
+]);
 const FINE_QUANTITIES: ReadonlySet<string> = new Set(['strand_diameter']);
 
 /** The kind of tool usually taken for a reading of this dimension, or null when there is none. */

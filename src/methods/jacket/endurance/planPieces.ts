@@ -1,0 +1,64 @@
+import { portableLog } from '../../../numerics/portableElementary.ts';
+import { SeededDraws } from '../../../numerics/random.ts';
+import { failedAt, type Lifetime } from '../../../numerics/survival/lifetime.ts';
+import { compareScales, fitWeibull } from '../../../numerics/survival/weibull.ts';
+
+export interface PiecesPlan {
+  /** True ratio of the two medians, 1 or more. */
+  ratio: number;
+  /** Weibull shape common to both. */
+  shape: number;
+  level: number;
+  /** How often the difference is to be found. */
+  power: number;
+  /** How many pairs are compared: the chance of error is shared among them (Bonferroni, a little stricter than Holm). */
+  pairs: number;
+  /** Hexadecimal. */
+  seed: string;
+}
+
+/** More pieces than this nobody cuts for one test. */
+export const MOST_PIECES = 30;
+const RUNS = 400;
+const TWO = 2;
+
+/** How often two cables with so many pieces each are told apart, all pieces run until they fail. */
+export function powerOfPieces(pieces: number, o: Omit<PiecesPlan, 'power'>, runs = RUNS): number {
+  const draws = new SeededDraws(o.seed);
+  let found = 0;
+  for (let run = 0; run < runs; run++) {
+    const groups = [1, o.ratio].map((scale) =>
+      Array.from({ length: pieces }, (): Lifetime => failedAt(scale * weibullDraw(draws, o.shape))),
+    );
+    const fit = fitWeibull(groups);
+    const test = fit && compareScales(groups, fit, 0, 1);
+    if (test && test.p * o.pairs < 1 - o.level) found++;
+  }
+  return found / runs;
+}
+
+/** A lifetime of scale 1: (−ln u)^(1/shape). */
+export function weibullDraw(draws: SeededDraws, shape: number): number {
+  return (-portableLog(draws.uniform())) ** (1 / shape);
+}
+
+/**
+ * Pieces of each cable with which a difference as large as the one assumed is found with the power asked, by simulation; null when
+ * more than {@link MOST_PIECES}. All pieces are taken to run until they fail: with survivors more are needed.
+ */
+export function piecesToPart(o: PiecesPlan): number | null {
+  if (!(o.ratio > 1 && o.shape > 0)) return null;
+  let low = TWO;
+  let high = TWO;
+  while (powerOfPieces(high, o) < o.power) {
+    if (high >= MOST_PIECES) return null;
+    low = high;
+    high = Math.min(MOST_PIECES, Math.ceil(high * 1.6));
+  }
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (powerOfPieces(middle, o) < o.power) low = middle;
+    else high = middle;
+  }
+  return high;
+}
