@@ -6,6 +6,7 @@
  * that says which reading is missing.
  */
 import { z } from 'zod';
+import { Decide } from './shapes/decide.ts';
 import { Flex } from './shapes/flex.ts';
 import { Interval, Measured } from './shapes/measured.ts';
 
@@ -217,6 +218,8 @@ export const Findings = z.object({
   comparisons: z.array(Comparison),
   /** What bending readings and judged pairs say; null when there are none. */
   flex: Flex.nullable(),
+  /** Who stands where by the weights of the plan; null where it states none. */
+  decide: Decide.nullable(),
   warnings: z.array(Warning),
 });
 

@@ -8,8 +8,8 @@ import { boundsOf } from './boundsOf.ts';
 import { coilOf, springBackOf } from './coils.ts';
 import { type DroopResult, droopsOf } from './droops.ts';
 import { flexWarnings } from './flexWarnings.ts';
-import { judgedOf } from './judged.ts';
-import { measuredOfLn, sdOf, weighted } from './lnFigure.ts';
+import { judgedOf, type KnownEase } from './judged.ts';
+import { type LnFigure, measuredOfLn, sdOf, weighted } from './lnFigure.ts';
 import { type PushResult, pushesOf } from './pushes.ts';
 import { coldStiffening, compared, headlineOf, type StiffnessAt, stiffnessBands, stiffnessesOf } from './stiffness.ts';
 import { bandSentence, bandsOf } from './words.ts';
@@ -28,7 +28,19 @@ export interface FlexFound {
   /** null when nothing about bending was read or judged. */
   flex: Flex | null;
   warnings: Warning[];
+  ground: FlexGround;
 }
+
+/** What stands behind the figures, with the doubts that cables have in common kept apart: for comparing cables. */
+export interface FlexGround {
+  /** ln EI of the cables measured by the method of most, the clamp's edge included. */
+  stiffness: ReadonlyMap<string, LnFigure>;
+  /** ln(N/m) */
+  weight: ReadonlyMap<string, LnFigure>;
+  ease: KnownEase | null;
+}
+
+const NO_GROUND: FlexGround = { stiffness: new Map(), weight: new Map(), ease: null };
 
 export interface FlexOptions {
   level: number;
@@ -44,7 +56,7 @@ export function flexOf(
   { level, seed }: FlexOptions,
 ): FlexFound {
   const bend = new BendReadings(trial, rows.tools);
-  if (bend.all.length === 0 && trial.judgements.length === 0) return { flex: null, warnings: [] };
+  if (bend.all.length === 0 && trial.judgements.length === 0) return { flex: null, warnings: [], ground: NO_GROUND };
   const bent = new Set(bend.all.map((r) => r.cable));
   const bending = rows.cables.flatMap((readings, i) =>
     bent.has(readings.cable.cable) ? [bendingOf(readings, cables[i], bend, trial, level)] : [],
@@ -59,9 +71,28 @@ export function flexOf(
         : [],
     ),
   );
-  const { judged, read } = judgedOf(trial, { seed, level, names, stiffness });
+  const { judged, read, ease } = judgedOf(trial, { seed, level, names, stiffness });
   const flex: Flex = { cables: bending.map((b) => b.shown), judged, sentence: flexSentence(bending, judged?.sentence) };
-  return { flex, warnings: flexWarnings(bending, judged, read, names) };
+  return { flex, warnings: flexWarnings(bending, judged, read, names), ground: groundOf(bending, ease) };
+}
+
+function groundOf(bending: readonly CableBending[], ease: KnownEase | null): FlexGround {
+  const method = commonMethod(bending);
+  const weightOf = (b: CableBending) => b.droops.find((d) => d.weight && !d.weight.condition)?.weight?.figure;
+  return {
+    stiffness: new Map(
+      bending.flatMap(({ shown, headline }) =>
+        headline?.method === method ? [[shown.cable, compared(headline)] as const] : [],
+      ),
+    ),
+    weight: new Map(
+      bending.flatMap((b) => {
+        const figure = weightOf(b);
+        return figure ? [[b.shown.cable, figure] as const] : [];
+      }),
+    ),
+    ease,
+  };
 }
 
 function bendingOf(

@@ -1,5 +1,11 @@
 import { CUT_ABOVE, cannotBeToldFrom, cleanCutBands } from '../../methods/flex/pairs/bands.ts';
-import { bestSet, chancesOfPairs, drawAbilities, placeChances } from '../../methods/flex/pairs/chances.ts';
+import {
+  bestSet,
+  chancesOfPairs,
+  drawAbilities,
+  type KnownAbilities,
+  placeChances,
+} from '../../methods/flex/pairs/chances.ts';
 import { concordance } from '../../methods/flex/pairs/concordance.ts';
 import { connectedGroups } from '../../methods/flex/pairs/connection.ts';
 import { type JudgedPair, leftShare } from '../../methods/flex/pairs/judgement.ts';
@@ -36,13 +42,20 @@ export interface JudgedOptions {
 export interface JudgedFound {
   judged: Judged | null;
   read: JudgementsRead;
+  /** Ease of every judged cable as far as it is known; null when nothing was judged. */
+  ease: KnownEase | null;
+}
+
+/** Ease of bending with its doubts, in the order of `cables`. */
+export interface KnownEase extends KnownAbilities {
+  cables: string[];
 }
 
 /** Everything that judged pairs say; null when there is no pair that counts. */
 export function judgedOf(trial: Trial, o: JudgedOptions): JudgedFound {
   const read = readJudgements(trial);
   const { pairs, cables } = read;
-  if (pairs.length === 0) return { judged: null, read };
+  if (pairs.length === 0) return { judged: null, read, ease: null };
   const n = cables.length;
   const name = (i: number) => o.names.get(cables[i].cable) ?? cables[i].name;
   const fit = fitPairs(pairs, n, { prior: WEAK_PRIOR, side: true, ties: 'always' });
@@ -86,7 +99,11 @@ export function judgedOf(trial: Trial, o: JudgedOptions): JudgedFound {
     with_stiffness: withStiffness(known, cables, o),
     sentence: '',
   };
-  return { judged: { ...judged, sentence: judgedSentence(judged, o.names, distinctPairs(pairs)) }, read };
+  return {
+    judged: { ...judged, sentence: judgedSentence(judged, o.names, distinctPairs(pairs)) },
+    read,
+    ease: { ...known, cables: cables.map((c) => c.cable) },
+  };
 }
 
 function subset({ abilities, covariance }: Pick<PairsFit, 'abilities' | 'covariance'>, kept: readonly number[]) {

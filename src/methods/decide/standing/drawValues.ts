@@ -71,49 +71,51 @@ export function drawValues(o: ValueDrawOptions): DrawnStanding {
   const random = root.stream(1);
   const inputs = sharedInputs(o.criteria);
   const things = o.abilities?.abilities.length ?? 0;
-  const easeOf = o.abilities ? drawAbilities(o.abilities, o.draws, root.stream(2)) : null;
+  const ease = o.abilities ? drawAbilities(o.abilities, o.draws, root.stream(2)) : null;
   const { count, draws } = o;
   const values = o.criteria.map(() => new Float32Array(draws * count));
   const kept = Math.min(FIGURES_KEPT, draws);
   const figures = o.criteria.map(() => new Float64Array(kept * count));
-  const errors = new Float64Array(inputs.length);
-  const readers = o.criteria.map(({ sources }) => sources.map((s) => readerOf(s, inputs)));
+  const x = new Float64Array(BLOCK);
   let done = 0;
   while (done < draws) {
     const size = Math.min(BLOCK, draws - done);
-    const block = nextAssay?.(size) ?? null;
-    for (let j = 0; j < size; j++) {
-      const d = done + j;
-      for (let q = 0; q < errors.length; q++) errors[q] = ROOT_TWELVE * (random.uniform() - 0.5);
-      const draw: OneDraw = { block, j, errors, random, easeOf, easeAt: d * things };
-      for (let k = 0; k < values.length; k++)
-        for (let i = 0; i < count; i++) {
-          const x = readers[k][i](draw);
-          const { scale } = o.criteria[k];
-          values[k][d * count + i] = Number.isNaN(x) ? anyWorth(scale, random.uniform()) : worthOf(scale, x);
-          if (d < kept) figures[k][d * count + i] = x;
-        }
-    }
+    const block: OneBlock = {
+      size,
+      start: done,
+      assay: nextAssay?.(size) ?? null,
+      errors: new Map(inputs.map((input) => [input, uniformErrors(size, random)])),
+      random,
+      ease,
+      things,
+    };
+    o.criteria.forEach(({ scale, sources }, k) => {
+      for (let i = 0; i < count; i++) {
+        const unknown = sources[i].from === 'unknown';
+        if (unknown) fillUnknown(scale, size, random, x);
+        else fillFigure(sources[i], block, x);
+        for (let j = 0; j < size && done + j < kept; j++)
+          figures[k][(done + j) * count + i] = unknown ? Number.NaN : x[j];
+        if (!unknown) toWorth(scale, size, x);
+        for (let j = 0, at = done * count + i; j < size; j++, at += count) values[k][at] = x[j];
+      }
+    });
     done += size;
     if (o.onBlock?.(done)) break;
   }
-  return done === draws
-    ? { count, draws, values, figures }
-    : { count, draws: done, values: values.map((v) => v.subarray(0, done * count)), figures };
+  return { count, draws: done, values: values.map((v) => v.subarray(0, done * count)), figures };
 }
 
-interface OneDraw {
-  block: DrawnBlock | null;
-  j: number;
-  errors: Float64Array;
+interface OneBlock {
+  size: number;
+  /** Number of its first draw. */
+  start: number;
+  assay: DrawnBlock | null;
+  errors: ReadonlyMap<string, Float64Array>;
   random: SeededDraws;
-  easeOf: Float64Array | null;
-  easeAt: number;
-}
-
-/** What an unknown figure may be worth: anything between the two ends; reached or not, as likely, for a threshold. */
-function anyWorth({ shape }: ValueFunction, u: number): number {
-  return shape === 'threshold' ? Math.round(u) : u;
+  ease: Float64Array | null;
+  /** Judged things in each row of `ease`. */
+  things: number;
 }
 
 function sharedInputs(criteria: readonly ScaledCriterion[]): string[] {
@@ -123,37 +125,53 @@ function sharedInputs(criteria: readonly ScaledCriterion[]): string[] {
   return [...new Set(named)].sort();
 }
 
-/** A function that gives the figure of one draw, NaN for unknown; made once, so that the loop of draws asks no questions. */
-function readerOf(source: Source, inputs: readonly string[]): (draw: OneDraw) => number {
-  switch (source.from) {
-    case 'known':
-      return () => source.value;
-    case 'unknown':
-      return () => Number.NaN;
-    case 'ability':
-      return ({ easeOf, easeAt }) => easeOf![easeAt + source.thing];
-    case 'assay':
-      return assayReader(source.cable, source.figure, source.scale);
-    case 'figure':
-      return figureReader(source.figure, inputs);
-  }
+/** Errors within a limit, in standard deviations. */
+function uniformErrors(size: number, random: SeededDraws): Float64Array {
+  return Float64Array.from({ length: size }, () => ROOT_TWELVE * (random.uniform() - 0.5));
 }
 
-function assayReader(cable: number, figure: 'area' | 'copper' | number, scale: number): (draw: OneDraw) => number {
-  if (figure === 'area') return ({ block, j }) => scale * Math.exp(block!.lnArea[cable][j]);
-  if (figure === 'copper')
-    return ({ block, j }) => scale * Math.exp(block!.lnArea[cable][j]) * block!.copperShare[cable][j];
-  return ({ block, j }) => scale * Math.exp(block!.further[figure][cable][j]);
+/** What an unknown figure may be worth: anything between the two ends; reached or not, as likely, for a threshold. */
+function fillUnknown({ shape }: ValueFunction, size: number, random: SeededDraws, into: Float64Array): void {
+  for (let j = 0; j < size; j++) into[j] = shape === 'threshold' ? Math.round(random.uniform()) : random.uniform();
 }
 
-function figureReader(figure: DoubtfulFigure, inputs: readonly string[]): (draw: OneDraw) => number {
+function toWorth(scale: ValueFunction, size: number, x: Float64Array): void {
+  for (let j = 0; j < size; j++) x[j] = worthOf(scale, x[j]);
+}
+
+function fillFigure(source: Source, block: OneBlock, into: Float64Array): void {
+  const { size, start, assay, ease, things } = block;
+  if (source.from === 'known') into.fill(source.value, 0, size);
+  else if (source.from === 'ability')
+    for (let j = 0; j < size; j++) into[j] = ease![(start + j) * things + source.thing];
+  else if (source.from === 'assay') fillAssay(assay!, source.cable, source.figure, source.scale, size, into);
+  else if (source.from === 'figure') fillDoubtful(source.figure, block, into);
+}
+
+function fillAssay(
+  assay: DrawnBlock,
+  cable: number,
+  figure: 'area' | 'copper' | number,
+  scale: number,
+  size: number,
+  into: Float64Array,
+): void {
+  const ln = typeof figure === 'number' ? assay.further[figure][cable] : assay.lnArea[cable];
+  for (let j = 0; j < size; j++) into[j] = scale * Math.exp(ln[j]);
+  if (figure !== 'copper') return;
+  const share = assay.copperShare[cable];
+  for (let j = 0; j < size; j++) into[j] *= share[j];
+}
+
+function fillDoubtful(figure: DoubtfulFigure, { size, errors, random }: OneBlock, into: Float64Array): void {
   const { ln, centre, own, dof, scale } = figure;
-  const at = Int32Array.from(figure.shared.keys(), (input) => inputs.indexOf(input));
-  const sd = Float64Array.from(figure.shared.values());
-  return ({ errors, random }) => {
-    let x = centre;
-    for (let q = 0; q < at.length; q++) x += sd[q] * errors[at[q]];
-    if (own > 0) x += own * (dof === Infinity ? random.normal() : random.studentT(dof));
-    return scale * (ln ? Math.exp(x) : x);
-  };
+  into.fill(centre, 0, size);
+  for (const [input, sd] of figure.shared) {
+    const error = errors.get(input)!;
+    for (let j = 0; j < size; j++) into[j] += sd * error[j];
+  }
+  if (own > 0)
+    for (let j = 0; j < size; j++)
+      into[j] += own * (dof === Number.POSITIVE_INFINITY ? random.normal() : random.studentT(dof));
+  for (let j = 0; j < size; j++) into[j] = scale * (ln ? Math.exp(into[j]) : into[j]);
 }

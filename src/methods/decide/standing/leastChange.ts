@@ -8,6 +8,9 @@ export interface LeastChange {
   change: number;
 }
 
+/** What a weight of nothing may come to by rounding. */
+const ROUNDING = 1e-12;
+
 /**
  * The weights nearest to the stated ones at which a cable's mean worth is the greatest: least Σ |w − w₀| with w ≥ 0, Σ w = 1 and
  * Σ_k w_k (v_bk − v_jk) ≥ 0 for every other cable j; a linear program in the gains and losses of each weight.
@@ -39,6 +42,9 @@ export function leastChange(means: Float64Array, weights: ArrayLike<number>, cab
     equal: [{ row: [...ones, ...ones.map((one) => -one)], bound: 0 }],
   });
   if (answer === null) return null;
-  const moved = Array.from({ length: m }, (_, k) => Math.max(0, weights[k] + answer.x[k] - answer.x[m + k]));
+  const moved = Array.from({ length: m }, (_, k) => {
+    const weight = weights[k] + answer.x[k] - answer.x[m + k];
+    return weight < ROUNDING ? 0 : weight;
+  });
   return { weights: moved, change: answer.cost };
 }

@@ -5,15 +5,19 @@ export const LIKE_ABOVE = 0.9;
 /** Two or three cables rise and fall together by chance too often to say anything. */
 const FEWEST_CABLES = 4;
 
+/** A correlation of .9 is told to ±.01 by so many draws. */
+const DRAWS_LOOKED_AT = 2000;
+
 export interface LikeCriteria {
   a: number;
   b: number;
   correlation: number;
 }
 
-/** Pairs of criteria whose worth correlates above 0.9 over all draws and cables; none for fewer than four cables. */
-export function likeCriteria({ values, count }: DrawnValues): LikeCriteria[] {
+/** Pairs of criteria whose worth correlates above 0.9 over draws and cables; none for fewer than four cables. */
+export function likeCriteria({ values: all, count }: DrawnValues): LikeCriteria[] {
   if (count < FEWEST_CABLES) return [];
+  const values = all.map((v) => v.subarray(0, DRAWS_LOOKED_AT * count));
   const means = values.map((v) => v.reduce((sum, x) => sum + x, 0) / v.length);
   const product = (a: number, b: number) => {
     let sum = 0;

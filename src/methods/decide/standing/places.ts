@@ -166,7 +166,11 @@ export function meanValues({ values, count, draws }: DrawnValues): Float64Array 
   const m = values.length;
   const means = new Float64Array(count * m);
   values.forEach((of, k) => {
-    for (let q = 0; q < of.length; q++) means[(q % count) * m + k] += of[q];
+    for (let i = 0; i < count; i++) {
+      let sum = 0;
+      for (let q = i; q < of.length; q += count) sum += of[q];
+      means[i * m + k] = sum;
+    }
   });
   return means.map((sum) => sum / draws);
 }
