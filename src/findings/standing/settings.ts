@@ -26,10 +26,10 @@ const numberOf = (text: string): number => {
 /** `copper 40, endurance:hot iron 20`: a name and a number each; null when a part cannot be read or nothing weighs anything. */
 export function readWeights(text: string): Map<string, number> | null {
   const weights = new Map<string, number>();
-  for (const part of text.split(/[,;\n]/).map((p) => p.trim())) {
+  for (const part of text.split(/[,;\n]/).map((p) => p.replace(/%\s*$/, '').trim())) {
     if (part === '') continue;
     const cut = part.lastIndexOf(' ');
-    const weight = numberOf(part.slice(cut + 1).replace('%', ''));
+    const weight = numberOf(part.slice(cut + 1));
     if (cut < 1 || !(weight >= 0)) return null;
     weights.set(part.slice(0, cut).trim().toLowerCase(), weight);
   }
