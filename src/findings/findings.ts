@@ -6,6 +6,7 @@ import { cableFindings } from './cable/cableFindings.ts';
 import { comparisonsOf } from './comparisons.ts';
 import { controlOf } from './control.ts';
 import { flexOf } from './flex/flex.ts';
+import { jacketOf } from './jacket/jacket.ts';
 import { drawsFor, drawsSentence, monteCarloOf } from './monteCarlo.ts';
 import { shownNames } from './names.ts';
 import { pageSentence } from './pageSentence.ts';
@@ -68,6 +69,7 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
     c.cable.role === 'control' ? (controlOf(c, joint.inputs, level) ?? []) : [],
   );
   const { flex, warnings, ground } = flexOf(trial, rows, cables, { level, seed });
+  const jacketFound = jacketOf(trial, rows, cables, { level, seed });
   const standingDraws = options.standingDraws ?? STANDING_DRAWS;
   const further = furtherFigures();
   const standing =
@@ -93,7 +95,8 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
     cables,
     comparisons: comparisonsOf(joint, level),
     flex,
+    jacket: jacketFound.jacket,
     decide: standing.decide,
-    warnings: [...warningsOf(trial, rows, cables, control), ...warnings, ...standing.warnings],
+    warnings: [...warningsOf(trial, rows, cables, control), ...warnings, ...jacketFound.warnings, ...standing.warnings],
   };
 }

@@ -8,6 +8,7 @@
 import { z } from 'zod';
 import { Decide } from './shapes/decide.ts';
 import { Flex } from './shapes/flex.ts';
+import { Jacket } from './shapes/jacket.ts';
 import { Interval, Measured } from './shapes/measured.ts';
 
 export { Measured };
@@ -218,6 +219,8 @@ export const Findings = z.object({
   comparisons: z.array(Comparison),
   /** What bending readings and judged pairs say; null when there are none. */
   flex: Flex.nullable(),
+  /** What the jackets are, and what they last; null when nothing about them was read or tested. */
+  jacket: Jacket.nullable(),
   /** Who stands where by the weights of the plan; null where it states none. */
   decide: Decide.nullable(),
   warnings: z.array(Warning),

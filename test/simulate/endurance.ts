@@ -1,6 +1,6 @@
 /** Invented jackets that wear through by a Weibull law, and what the endurance part says of them against the truth. */
 import { analyseEndurance } from '../../src/methods/jacket/endurance/compareCables.ts';
-import { hasOwnShape } from '../../src/methods/jacket/endurance/lasting.ts';
+import { hasOwnShape, lasting, shownMedian } from '../../src/methods/jacket/endurance/lasting.ts';
 import { holm } from '../../src/numerics/holm.ts';
 import { failedAt, failedBetween, type Lifetime, survivedTo } from '../../src/numerics/survival/lifetime.ts';
 import { permutationLogRank } from '../../src/numerics/survival/permutationLogRank.ts';
@@ -76,6 +76,20 @@ export function tellCommonMedians(o: Jackets & { cables: number }): MedianTold {
     const groups = Array.from({ length: o.cables }, () => livesOf(draws, 1, o));
     const fit = fitWeibull(groups);
     if (fit) intervals.push(medianInterval(groups, fit, 0, LEVEL));
+  }
+  return judged(intervals, Math.LN2 ** (1 / o.shape));
+}
+
+/** The interval that is shown for each of several cables: by its own shape, the common one or the curve. */
+export function tellShownMedians(o: Jackets & { cables: number }): MedianTold {
+  const intervals: [number | null, number | null][] = [];
+  for (let run = 0; run < o.runs; run++) {
+    const draws = drawsFrom(o.firstSeed + run);
+    const groups = Array.from({ length: o.cables }, () => livesOf(draws, 1, o));
+    const fit = fitWeibull(groups);
+    groups.forEach((_, i) => {
+      intervals.push(shownMedian(lasting(groups, fit, i, LEVEL)).interval);
+    });
   }
   return judged(intervals, Math.LN2 ** (1 / o.shape));
 }

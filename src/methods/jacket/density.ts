@@ -26,13 +26,13 @@ export function materialsOfDensity(low: number, high: number): JacketMaterial[] 
   return JACKET_MATERIALS.filter((m) => shared(m) >= 0).sort((a, b) => shared(b) - shared(a));
 }
 
-/** Density from mass per length over the jacket's own area, kg/m³: m′ / (π/4 (D² − d²)). SI in. */
-export function densityByDiameters(massPerMetre: Known, outer: Known, bore: Known): Known {
-  const area = (Math.PI / 4) * (outer.value ** 2 - bore.value ** 2);
+/** Density from mass per length over the jacket's own area, kg/m³: m′ / (π w (D − w)). SI in. */
+export function densityByDiameters(massPerMetre: Known, outer: Known, wall: Known): Known {
+  const area = Math.PI * wall.value * (outer.value - wall.value);
   const value = massPerMetre.value / area;
-  const byOuter = ((Math.PI / 2) * outer.value) / area;
-  const byBore = ((Math.PI / 2) * bore.value) / area;
-  const relative = Math.hypot(massPerMetre.u / massPerMetre.value, byOuter * outer.u, byBore * bore.u);
+  const byOuter = (Math.PI * wall.value) / area;
+  const byWall = (Math.PI * (outer.value - 2 * wall.value)) / area;
+  const relative = Math.hypot(massPerMetre.u / massPerMetre.value, byOuter * outer.u, byWall * wall.u);
   return { value, u: value * relative };
 }
 

@@ -79,7 +79,7 @@ function solve3(m: readonly (readonly number[])[], y: readonly number[]): number
 
 /** Mean as IEC 60811-201 states it: to two decimals of a millimetre, m. From memory. */
 export function meanToTwoDecimals(metres: number): number {
-  return Math.round(metres * 1e5) / 1e5;
+  return Math.round(Number((metres * 1e5).toPrecision(12))) / 1e5;
 }
 
 /**

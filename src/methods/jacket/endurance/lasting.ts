@@ -75,9 +75,9 @@ export function lasting(
   };
 }
 
-/** The median to show first: by its own shape, else by the common one, else off the curve. */
+/** The median to show first: by its own shape with three failures or more, else by the common one, else off the curve. */
 export function shownMedian(of: Lasting): MedianFound & { how: 'own shape' | 'common shape' | 'curve' } {
-  if (of.weibull) return { ...of.weibull.median, how: 'own shape' };
+  if (of.weibull && of.failed >= FEWEST_FAILURES) return { ...of.weibull.median, how: 'own shape' };
   if (of.withCommonShape) return { ...of.withCommonShape, how: 'common shape' };
-  return { ...of.curveMedian, how: 'curve' };
+  return of.weibull ? { ...of.weibull.median, how: 'own shape' } : { ...of.curveMedian, how: 'curve' };
 }
