@@ -94,7 +94,7 @@ export function droopDrawing(input: DroopDrawingInput, { width, theme, scale }: 
     ...asLaid.map((f) => outline(path(f.curve), thick, jacket.fill, theme)),
     hatchedClamp({ x: MARGIN, y: top, width: CLAMP, thick, theme }),
     ...faces.map((f) => (f.tip === null ? '' : tipMark(x(f.tip), y(f.tip), theme))),
-    ...faces.map((f) => (f.tip === null ? '' : faceWords(f, x(f.tip), y(f.tip), faces, theme))),
+    ...faces.map((f) => (f.tip === null ? '' : faceWords(f, x(f.tip), y(f.tip), thick / 2, faces, theme))),
     scaleBar(width - MARGIN, height - 20, perMm, theme),
     label(MARGIN, height - 8, `${Math.round(input.overhang)} mm free`, { 'font-size': NOTE, fill: theme.ink2 }),
   );
@@ -125,18 +125,23 @@ function tipMark(x: number, y: number, theme: Theme): string {
 }
 
 /** Which way up, and the drop as read, left of the tip so that it never leaves the drawing. */
-function faceWords(f: Drawn, x: number, y: number, faces: readonly Drawn[], theme: Theme): string {
+function faceWords(f: Drawn, x: number, y: number, half: number, faces: readonly Drawn[], theme: Theme): string {
   const words = `${f.face === 'up' ? 'as laid' : 'turned over'}, ${Math.round(f.tip!.drop)} mm`;
   const deeper = faces.every((other) => other === f || (other.tip?.drop ?? 0) <= f.tip!.drop);
-  return label(x - 16, deeper ? y + 18 : y - 10, faces.length > 1 ? words : `${Math.round(f.tip!.drop)} mm`, {
-    'font-size': NOTE,
-    fill: theme.ink,
-    'text-anchor': 'end',
-    stroke: theme.sheet,
-    'stroke-width': 4,
-    'paint-order': 'stroke',
-    'stroke-linejoin': 'round',
-  });
+  return label(
+    x - 16,
+    deeper ? y + half + 16 : y - half - 12,
+    faces.length > 1 ? words : `${Math.round(f.tip!.drop)} mm`,
+    {
+      'font-size': NOTE,
+      fill: theme.ink,
+      'text-anchor': 'end',
+      stroke: theme.sheet,
+      'stroke-width': 4,
+      'paint-order': 'stroke',
+      'stroke-linejoin': 'round',
+    },
+  );
 }
 
 function scaleBar(right: number, y: number, perMm: number, theme: Theme): string {

@@ -8,7 +8,7 @@ const HEAD = 30;
 const NOTE = 13;
 const NAME = 15;
 /** Besley is broader than the sans that widths are reckoned by. */
-const DISPLAY_BREADTH = 1.12;
+const DISPLAY_BREADTH = 1.2;
 const FIGURE = 14;
 const BAR = 8;
 const TICK = 16;

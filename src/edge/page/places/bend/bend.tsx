@@ -1,14 +1,45 @@
+import '../../styles/bend.css';
+import '../../styles/judge.css';
+import '../../styles/photoMarks.css';
 import { useEffect } from 'preact/hooks';
-import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
-import { assay, followTrial } from '../../store/assay.ts';
+import { type Assay, assay, followTrial } from '../../store/assay.ts';
+import { bendOpened } from '../../store/bend/bendAddress.ts';
+import { openJournal } from '../../store/journal/journal.ts';
+import { NothingToSay } from '../inside/nothingToSay.tsx';
+import { Working } from '../inside/working.tsx';
+import { Bending } from './bending.tsx';
+import { JudgePlace } from './judge/judgePlace.tsx';
+import { NoBendingYet } from './noBendingYet.tsx';
+import { PhotoPlace } from './photo/photoPlace.tsx';
 
 /** How easily each cable bends: by the table's edge, by the scale, and by hand. */
-export function Bend({ trial }: { trial: string; opened: string | null }) {
+export function Bend({ trial, opened }: { trial: string; opened: string | null }) {
+  const open = bendOpened(opened);
+  if (open.what === 'judge') return <Acting trial={trial} act={<JudgePlace trial={trial} />} title="Judge pairs" />;
+  if (open.what === 'photo')
+    return <Acting trial={trial} act={<PhotoPlace trial={trial} note={open.note} />} title="Droop in a photo" />;
+  return <Looking trial={trial} cable={open.what === 'cable' ? open.cable : null} />;
+}
+
+/** Where something is recorded: the journal is followed, and nothing is computed. */
+function Acting({ trial, act, title }: { trial: string; act: preact.ComponentChildren; title: string }) {
+  useEffect(() => void openJournal(trial), [trial]);
+  return (
+    <Frame title={`${title}, ${trial}`} places={trialPlaces(trial, 'bend')} trial={{ title: trial, place: '' }} compact>
+      {act}
+    </Frame>
+  );
+}
+
+function Looking({ trial, cable }: { trial: string; cable: string | null }) {
   useEffect(() => followTrial(trial), [trial]);
   const now = assay.value?.trial === trial ? assay.value : null;
   const findings = now?.findings ?? null;
+  useEffect(() => {
+    if (findings !== null && scrollY === 0) document.querySelector('.bend-open')?.scrollIntoView({ block: 'nearest' });
+  }, [findings === null]);
   return (
     <Frame
       title={`Bend, ${findings?.title || trial}`}
@@ -17,7 +48,23 @@ export function Bend({ trial }: { trial: string; opened: string | null }) {
       units
       compact
     >
-      <h1>{noBreak(findings?.flex?.sentence ?? 'Nothing about bending has been recorded yet.')}</h1>
+      {findings === null ? (
+        <Waiting trial={trial} now={now} />
+      ) : findings.flex === null ? (
+        <NoBendingYet trial={trial} />
+      ) : (
+        <Bending now={now!} findings={findings} flex={findings.flex} open={cable} />
+      )}
     </Frame>
+  );
+}
+
+function Waiting({ trial, now }: { trial: string; now: Assay | null }) {
+  if (now?.stage === 'failed') return <NothingToSay trial={trial} sentence={now.sentence} />;
+  return (
+    <>
+      <h1>Reading the trial.</h1>
+      {now !== null && <Working now={now} />}
+    </>
   );
 }

@@ -1,0 +1,101 @@
+import type { ComponentChildren } from 'preact';
+import type { Flex, FlexCable } from '../../../../findings/shapes/flex.ts';
+import type { Measured } from '../../../../findings/shapes/measured.ts';
+import type { BendMethod } from '../../../../report/bend/bendMethods.ts';
+import { figureText, percentParts } from '../../../../report/figures.ts';
+import { chanceText } from '../../../../report/words/chanceWords.ts';
+import { FigureOf } from '../../parts/figure.tsx';
+import { units } from '../../store/units.ts';
+import { degrees } from './takenAt.ts';
+
+/** A cable with what was found of its bending; judged ones may have no figures and the other way round. */
+export interface BentCable {
+  cable: string;
+  name: string;
+  bent: FlexCable | null;
+}
+
+/** One column of the table, or one line of a block. */
+export interface BendColumn {
+  id: string;
+  head: string;
+  unit: string;
+  number: boolean;
+  cell: (cable: BentCable) => ComponentChildren;
+}
+
+const NOTHING = (
+  <span class="unknown">
+    <span aria-hidden="true">–</span>
+    <span class="hidden">not measured</span>
+  </span>
+);
+
+const figure = (of: Measured | null | undefined, percent = false): ComponentChildren =>
+  of == null ? NOTHING : <FigureOf text={percent ? percentParts(of) : figureText({ ...of, unit: '1' })} unit={false} />;
+
+/** The columns that have something in them for at least one cable. */
+export function bendColumns(flex: Flex, methods: readonly BendMethod[]): BendColumn[] {
+  const some = (of: (cable: FlexCable) => unknown) => flex.cables.some((cable) => of(cable) !== null);
+  const pushed = methods.find((m) => m.id === 'push');
+  const columns: (BendColumn | null)[] = [
+    some((c) => c.bending_stiffness)
+      ? number('stiffness', 'Stiffness', 'N·m²', ({ bent }) => figure(bent?.bending_stiffness))
+      : null,
+    some((c) => c.bending_stiffness)
+      ? number('at', 'at', `°${units.value.temperature}`, ({ bent }) => temperature(bent?.temperature_C ?? null))
+      : null,
+    pushed && some((c) => (c.method === 'droop' ? true : null))
+      ? number('push', 'by push', 'N·m²', ({ cable }) => {
+          const row = pushed.rows.find((r) => r.cable === cable);
+          return row ? <InParts text={row.text} /> : NOTHING;
+        })
+      : null,
+    some((c) => c.bending_length)
+      ? number('length', 'Bending length', 'mm', ({ bent }) => figure(bent?.bending_length))
+      : null,
+    some((c) => c.coil_ratio)
+      ? number('coil', 'Tightest coil', '× diameter', ({ bent }) => figure(bent?.coil_ratio))
+      : null,
+    some((c) => c.spring_back)
+      ? number('spring', 'Springs back', '%', ({ bent }) => figure(bent?.spring_back, true))
+      : null,
+    some((c) => c.cold_stiffening)
+      ? number('cold', 'In the cold', '× as stiff', ({ bent }) => figure(bent?.cold_stiffening?.ratio))
+      : null,
+    some((c) => c.bounds?.text || null)
+      ? {
+          id: 'between',
+          head: 'Between sliding and stuck strands',
+          unit: '',
+          number: false,
+          cell: ({ bent }) => bent?.bounds?.text.replace(/^Its stiffness is /, '').replace(/\.$/, '') ?? NOTHING,
+        }
+      : null,
+    flex.judged
+      ? number('easiest', 'By hand, chance', 'of being easiest', ({ cable }) => {
+          const judged = flex.judged?.cables.find((c) => c.cable === cable);
+          return judged ? chanceText(judged.probability_best) : NOTHING;
+        })
+      : null,
+  ];
+  return columns.filter((column) => column !== null);
+}
+
+const number = (id: string, head: string, unit: string, cell: BendColumn['cell']): BendColumn => ({
+  id,
+  head,
+  unit,
+  number: true,
+  cell,
+});
+
+function temperature(celsius: number | null): ComponentChildren {
+  return celsius === null ? <span class="unknown">not noted</span> : degrees(celsius);
+}
+
+/** `0.0602 ± 0.0012` with the value standing out. */
+function InParts({ text }: { text: string }) {
+  const [value = '', plusMinus = ''] = text.split(' ± ');
+  return <FigureOf text={{ value, plusMinus, unit: '', condition: '' }} unit={false} />;
+}

@@ -1,0 +1,70 @@
+import type { Findings } from '../../../../findings/schema.ts';
+import type { Flex } from '../../../../findings/shapes/flex.ts';
+import { type BendMethod, bendMethods } from '../../../../report/bend/bendMethods.ts';
+import { bendSentences, howJudged } from '../../../../report/bend/bendSentences.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
+import type { Assay } from '../../store/assay.ts';
+import { bendRoute } from '../../store/bend/openInBend.ts';
+import { addressOf } from '../../store/routeOf.ts';
+import { BendCables } from './bendCables.tsx';
+import { BendWarnings } from './bendWarnings.tsx';
+import { HowWeKnowBending } from './howWeKnowBending.tsx';
+import { MethodStrips } from './methodStrips.tsx';
+
+interface BendingProps {
+  now: Assay;
+  findings: Findings;
+  flex: Flex;
+  /** The cable whose sheet is open. */
+  open: string | null;
+}
+
+/** What was found about bending. */
+export function Bending({ now, findings, flex, open }: BendingProps) {
+  const methods = bendMethods(flex);
+  return (
+    <>
+      <Lead trial={now.trial} flex={flex} />
+      {methods.length > 0 && <MethodStrips methods={methods} />}
+      <p class="bend-legend note">
+        <Legend methods={methods} />
+      </p>
+      <BendCables now={now} findings={findings} flex={flex} methods={methods} open={open} />
+      <BendWarnings findings={findings} />
+      <HowWeKnowBending flex={flex} findings={findings} />
+    </>
+  );
+}
+
+/** The order first, then what hands made of it and whether the two agree, and the way to judge more. */
+function Lead({ trial, flex }: { trial: string; flex: Flex }) {
+  const { measured, judged, agreement } = bendSentences(flex);
+  const [first, second] = measured === '' ? [judged, ''] : [measured, judged];
+  return (
+    <header class="bend-lead">
+      <h1>{noBreak(first || 'One cable was bent: a second one gives an order.')}</h1>
+      {(second !== '' || flex.judged !== null) && (
+        <p class="said">
+          {noBreak([second, agreement].filter(Boolean).join(' '))}
+          {flex.judged !== null && <span class="unknown"> {noBreak(capital(howJudged(flex.judged)))}.</span>}
+        </p>
+      )}
+      <a class="button" href={addressOf(bendRoute(trial, { what: 'judge' }))}>
+        Judge pairs
+      </a>
+    </header>
+  );
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+function Legend({ methods }: { methods: readonly BendMethod[] }) {
+  const joined = methods.some((m) => m.id === 'droop') && methods.some((m) => m.id === 'judged');
+  return (
+    <>
+      Bars hold the true value 95 times in 100. Cables behind one bracket cannot be parted; a line stands where a band
+      ends.
+      {joined && ' Lines between the two orders cross only where hand and droop put two cables the other way round.'}
+    </>
+  );
+}

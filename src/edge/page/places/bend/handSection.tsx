@@ -1,0 +1,28 @@
+import type { Findings } from '../../../../findings/schema.ts';
+import type { Flex } from '../../../../findings/shapes/flex.ts';
+import { howJudged } from '../../../../report/bend/bendSentences.ts';
+import { placeStrip } from '../../../../report/bend/placeStrip.ts';
+import { variablesTheme } from '../../../../report/theme.ts';
+import { andList } from '../../../../report/words/andList.ts';
+import { chanceText } from '../../../../report/words/chanceWords.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
+import { Picture } from '../../parts/picture.tsx';
+
+/** What judged pairs say of one cable: the chance of each place, and whom it cannot be told from. */
+export function HandSection({ flex, cable, findings }: { flex: Flex; cable: string; findings: Findings }) {
+  const judged = flex.judged?.cables.find((each) => each.cable === cable);
+  if (!flex.judged || judged === undefined) return null;
+  const tied = judged.cannot_be_told_from.map((id) => findings.cables.find((c) => c.cable === id)?.name || id);
+  return (
+    <section>
+      <h3>By hand</h3>
+      <p class="note">{noBreak(`${howJudged(flex.judged)}.`)}</p>
+      <p class="note">Chance of each place in ease of bending, the first the easiest:</p>
+      <Picture class="stretch" svg={placeStrip(judged.place_probability, { width: 320, theme: variablesTheme })} />
+      <p>
+        Easiest of all with a chance of {chanceText(judged.probability_best)}.{' '}
+        {tied.length > 0 ? `By hand it cannot be told from ${andList(tied)}.` : 'By hand it stands alone.'}
+      </p>
+    </section>
+  );
+}

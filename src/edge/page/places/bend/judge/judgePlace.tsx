@@ -1,0 +1,92 @@
+import { useEffect } from 'preact/hooks';
+import type { Trial } from '../../../../../trial/trial.ts';
+import { judgedSoFar, piecesToJudge } from '../../../store/bend/judgedPieces.ts';
+import { beginJudging, judgeName, judgeTrouble, pairInHand, takeNextPair } from '../../../store/bend/judging.ts';
+import { bendRoute } from '../../../store/bend/openInBend.ts';
+import { folded, held } from '../../../store/journal/journal.ts';
+import { addressOf } from '../../../store/routeOf.ts';
+import { Announcer } from '../../bench/announcer.tsx';
+import { Answers } from './answers.tsx';
+import { ChoosePair } from './choosePair.tsx';
+import { judgeKeys } from './judgeKeys.ts';
+import { JudgeProgress } from './judgeProgress.tsx';
+import { JudgeSettings } from './judgeSettings.tsx';
+import { PairShown } from './pairShown.tsx';
+
+/** Two pieces at a time, and which of them bends more easily. */
+export function JudgePlace({ trial }: { trial: string }) {
+  const now = folded.value?.trial === trial ? folded.value : null;
+  const ready = now !== null;
+  const who = judgeName.value;
+  useEffect(() => beginJudging(), [trial]);
+  useEffect(() => {
+    if (ready && pairInHand.peek()?.again == null) takeNextPair();
+  }, [ready, who]);
+  useEffect(() => {
+    document.addEventListener('keydown', judgeKeys);
+    return () => document.removeEventListener('keydown', judgeKeys);
+  }, []);
+  return (
+    <div class="judging">
+      {now === null ? <Waiting /> : <Judging trial={now} />}
+      <Announcer />
+    </div>
+  );
+}
+
+function Waiting() {
+  const here = held.value;
+  return (
+    <>
+      <h1>Judge pairs</h1>
+      <p>{here?.asked === true ? here.sentence || 'Nothing of this trial is on record yet.' : 'Reading the trial.'}</p>
+    </>
+  );
+}
+
+function Judging({ trial }: { trial: Trial }) {
+  const { pieces, without } = piecesToJudge(trial);
+  if (pieces.length < 2) return <TooFew trial={trial} count={pieces.length} />;
+  const pair = pairInHand.value;
+  return (
+    <>
+      <JudgeProgress soFar={judgedSoFar(trial, pieces)} />
+      {pair !== null && <PairShown trial={trial} pair={pair} />}
+      {judgeTrouble.value !== '' && (
+        <p class="trouble-sentence" role="alert">
+          {judgeTrouble.value}
+        </p>
+      )}
+      <Answers />
+      <p class="caution">
+        <b>Mind:</b> a coiled cable whips back, so hold both ends and keep your face out of its path. Rest your wrists
+        when they tire.
+      </p>
+      <JudgeSettings />
+      <ChoosePair trial={trial} pieces={pieces} />
+      {without.length > 0 && !trial.blinding.blind && (
+        <p class="note">
+          Without a piece to bend on record, and so left out: <bdi dir="auto">{without.join(', ')}</bdi>.
+        </p>
+      )}
+      <p>
+        <a href={addressOf(bendRoute(trial.trial, { what: 'nothing' }))}>What the judgements say so far</a>
+      </p>
+    </>
+  );
+}
+
+function TooFew({ trial, count }: { trial: Trial; count: number }) {
+  return (
+    <>
+      <h1>Judging takes pieces of two cables.</h1>
+      <p>
+        {count === 0 ? 'No piece to bend is' : 'Only one piece to bend is'} on record. The plan says how long to cut
+        them and gives each a code for its tag.
+      </p>
+      <a class="button main" href={addressOf({ place: 'plan', trial: trial.trial, sheet: null })}>
+        To the plan
+      </a>
+    </>
+  );
+}
