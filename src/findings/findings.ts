@@ -71,7 +71,7 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
   const { flex, warnings, ground } = flexOf(trial, rows, cables, { level, seed });
   const jacketFound = jacketOf(trial, rows, cables, { level, seed });
   const standingDraws = options.standingDraws ?? STANDING_DRAWS;
-  const further = furtherFigures();
+  const further = furtherFigures({ jacket: jacketFound.jacket });
   const standing =
     standingDraws > 0 && standingSettings(trial.settings).stated
       ? standingOf({ trial, rows, cables, joint, flex, ground, further, seed, draws: standingDraws })

@@ -16,9 +16,21 @@ import { metrePrice, valueOfCable } from './money.ts';
 import { type Scaled, scaledEndurance, scaledKind, scaledPrice } from './scales.ts';
 import { type StandingSettings, standingSettings } from './settings.ts';
 
+/** How long each cable bore one test. */
+export interface EnduranceFigures {
+  /** Its name among the criteria, after `endurance:`. */
+  test: string;
+  unit: string;
+  /** The best end of its scale where none is stated. */
+  best: number;
+  /** True for a best end that follows the field. */
+  suggested: boolean;
+  sources: ReadonlyMap<string, Source>;
+}
+
 /** Figures of parts that the standing knows only by cable: endurance by test, current carried. */
 export interface FurtherFigures {
-  endurance: readonly { test: string; unit: string; figures: ReadonlyMap<string, Measured> }[];
+  endurance: readonly EnduranceFigures[];
   current: ReadonlyMap<string, Measured>;
 }
 
@@ -80,18 +92,14 @@ function kindsFound(grounds: readonly CableGround[], area: number | null, settin
 }
 
 function furtherFound(further: FurtherFigures, area: number | null, settings: StandingSettings): Found[] {
-  const sourcesOf = (figures: ReadonlyMap<string, Measured>) =>
-    new Map([...figures].map(([cable, figure]) => [cable, ofMeasured(figure)]));
-  const tests = further.endurance.flatMap(({ test, unit, figures }) => {
-    if (figures.size === 0) return [];
-    const id = `${ENDURANCE}${test.toLowerCase()}`;
-    const longest = Math.max(...[...figures.values()].map((m) => m.value));
-    const scaled = scaledEndurance(id, test, unit, longest, settings.scales.get(id));
-    return [{ scaled, sources: sourcesOf(figures) }];
+  const tests = further.endurance.map((e) => {
+    const id = `${ENDURANCE}${e.test}`;
+    return { scaled: scaledEndurance(id, e, settings.scales.get(id)), sources: new Map(e.sources) };
   });
   const kind = CRITERIA.find(({ id }) => id === 'current')!;
   const current = scaledKind(kind, area, settings.scales.get('current'));
-  return further.current.size > 0 ? [...tests, { scaled: current, sources: sourcesOf(further.current) }] : tests;
+  const sources = new Map([...further.current].map(([cable, figure]) => [cable, ofMeasured(figure)]));
+  return sources.size > 0 ? [...tests, { scaled: current, sources }] : tests;
 }
 
 function pricesFound(trial: Trial, area: number | null, settings: StandingSettings, warnings: Warning[]): Found[] {

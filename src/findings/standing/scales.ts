@@ -56,16 +56,13 @@ export function scaledPrice(
   return { id: 'price', name: 'Price', unit, scale, fixed: false, suggested: true };
 }
 
-/** How long a test was borne: from nothing to half as much again as the longest. */
+/** How long a test was borne: from nothing to the best end of that test. */
 export function scaledEndurance(
   id: string,
-  test: string,
-  unit: string,
-  longest: number,
+  { test, unit, best, suggested }: { test: string; unit: string; best: number; suggested: boolean },
   typed: ValueFunction | undefined,
 ): Scaled {
   const name = `Endurance: ${test}`;
   if (typed) return stated(id, name, unit, typed);
-  const scale: ValueFunction = { shape: 'linear', worst: 0, best: roundedEnd(1.5 * longest) || 1 };
-  return { id, name, unit, scale, fixed: false, suggested: true };
+  return { id, name, unit, scale: { shape: 'linear', worst: 0, best }, fixed: false, suggested };
 }

@@ -27,6 +27,8 @@ export type Source =
   /** The ease of bending of that number among the judged. */
   | { from: 'ability'; thing: number }
   | { from: 'known'; value: number }
+  /** Somewhere between two ends, each place as likely. */
+  | { from: 'between'; low: number; high: number }
   /** Nothing was measured: anything on the scale. */
   | { from: 'unknown' };
 
@@ -145,6 +147,8 @@ function fillFigure(source: Source, block: OneBlock, into: Float64Array): void {
   else if (source.from === 'ability')
     for (let j = 0; j < size; j++) into[j] = ease![(start + j) * things + source.thing];
   else if (source.from === 'assay') fillAssay(assay!, source.cable, source.figure, source.scale, size, into);
+  else if (source.from === 'between')
+    for (let j = 0; j < size; j++) into[j] = source.low + (source.high - source.low) * block.random.uniform();
   else if (source.from === 'figure') fillDoubtful(source.figure, block, into);
 }
 
