@@ -1,17 +1,9 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
-import { stableShuffle } from '../methods/decide/stableShuffle.ts';
-import { STEPS, type Step } from '../methods/decide/workMinutes.ts';
-import type { Specimen, Trial } from '../trial/trial.ts';
-import {
-  countedReadings,
-  PIECES_OF_STEP,
-  suggestedTool,
-  type WantedGroup,
-  wantedGroups,
-} from './bench/wantedReadings.ts';
+import type { Step } from '../methods/decide/workMinutes.ts';
+import type { Trial } from '../trial/trial.ts';
+import { countedReadings, suggestedTool } from './bench/wantedReadings.ts';
+import { type Slot, workingOrder } from './bench/workingOrder.ts';
 import { benchTools } from './plan/benchTools.ts';
-import { type PlanSettings, planSettings } from './plan/settings.ts';
+import { planSettings } from './plan/settings.ts';
 
 /** One quantity wanted on one piece. */
 export interface BenchItem {
@@ -47,62 +39,22 @@ export interface BenchList {
   looks: string[];
 }
 
-const seedOf = (trial: string) => bytesToHex(sha256(utf8ToBytes(`bench\n${trial}`)));
-
-/** Pieces that a group is read on, in the order in which they are on record. */
-function piecesFor(group: WantedGroup, specimens: readonly Specimen[]): Specimen[] {
-  const fit = specimens.filter((s) => s.kind === PIECES_OF_STEP[group.step]);
-  if (group.onAll) return fit;
-  const seen = new Set<string>();
-  return fit.filter((s) => !seen.has(s.cable) && seen.add(s.cable));
-}
-
-interface Slot {
-  group: WantedGroup;
-  specimen: string;
-  round: number;
-}
-
-/** One group on all its pieces, once over for each repeat, the pieces in a new random order each time. */
-function slotsOf(group: WantedGroup, pieces: readonly Specimen[], seed: string): Slot[] {
-  const names = pieces.map((s) => s.specimen);
-  return Array.from({ length: group.wanted }, (_, i) =>
-    stableShuffle(names, `${seed} ${group.quantities[0]} ${i + 1}`).map((specimen) => ({
-      group,
-      specimen,
-      round: i + 1,
-    })),
-  ).flat();
-}
-
-/** Before the cutting everything goes by quantity; after it, by specimen where that is wanted. */
-const BEFORE_CUTTING: ReadonlySet<Step> = new Set(STEPS.slice(0, STEPS.indexOf('cut')));
-
-function inWorkingOrder(slots: readonly Slot[], working: PlanSettings['working'], seed: string): Slot[] {
-  if (working === 'by quantity') return [...slots];
-  const first = slots.filter((s) => BEFORE_CUTTING.has(s.group.step));
-  const later = slots.filter((s) => !BEFORE_CUTTING.has(s.group.step));
-  const names = stableShuffle([...new Set(later.map((s) => s.specimen))], `${seed} pieces`);
-  // A piece is done with one quantity before the next: a stable sort by the group's place keeps its repeats together.
-  return [...first, ...names.flatMap((name) => later.filter((s) => s.specimen === name))];
-}
-
 /**
  * What the bench still wants, from the trial's pieces and its plan: every reading in working order, what is done and left,
  * and the one to take next. Struck and replaced readings do not count as done.
  *
  * Pieces that are not on record yet are no part of it: {@link planOf} proposes them.
+ *
+ * @param order the working order of the same trial, for whoever has it from before: a reading does not change it
  */
-export function benchList(trial: Trial): BenchList {
+export function benchList(trial: Trial, order: readonly Slot[] = workingOrder(trial)): BenchList {
   const settings = planSettings(trial.settings);
   const tools = benchTools(trial);
-  const seed = seedOf(trial.trial);
   const done = countedReadings(trial);
   const pieces = new Map(trial.specimens.map((s) => [s.specimen, s]));
-  const slots = wantedGroups(settings).flatMap((g) => slotsOf(g, piecesFor(g, trial.specimens), seed));
   const items = new Map<string, BenchItem>();
   const acts: BenchAct[] = [];
-  for (const { group, specimen, round } of inWorkingOrder(slots, settings.working, seed))
+  for (const { group, specimen, round } of order)
     for (const quantity of group.quantities) {
       const key = `${specimen}\u001f${quantity}`;
       let item = items.get(key);

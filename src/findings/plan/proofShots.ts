@@ -1,4 +1,4 @@
-import type { Trial } from '../../trial/trial.ts';
+import type { Note, Trial } from '../../trial/trial.ts';
 
 /** Photos that a dispute asks for, with when to take each. */
 export const WANTED_SHOTS = [
@@ -18,15 +18,11 @@ export interface ProofShot {
 
 /** The proof shots of one cable and which are there: a note about the cable, a piece of it or a reading on it counts. */
 export function proofShotsOf(trial: Pick<Trial, 'notes' | 'specimens' | 'readings'>, cable: string): ProofShot[] {
-  const pieces = new Set(trial.specimens.filter((s) => s.cable === cable).map((s) => s.specimen));
-  const readings = new Set(trial.readings.filter((r) => r.cable === cable).map((r) => r.reading));
-  const own = trial.notes.filter(
-    (n) =>
-      n.photo !== '' &&
-      ((n.about === 'cable' && n.which === cable) ||
-        (n.about === 'specimen' && pieces.has(n.which)) ||
-        (n.about === 'reading' && readings.has(n.which))),
-  );
+  const isOfCable = ({ about, which }: Note) =>
+    (about === 'cable' && which === cable) ||
+    (about === 'specimen' && trial.specimens.some((s) => s.specimen === which && s.cable === cable)) ||
+    (about === 'reading' && trial.readings.some((r) => r.reading === which && r.cable === cable));
+  const own = trial.notes.filter((note) => note.photo !== '' && isOfCable(note));
   return WANTED_SHOTS.map(({ shot, when }) => ({
     shot,
     when,

@@ -20,7 +20,8 @@ const STRIP = { width: 118, height: 28 };
 export function Fellows({ trial, act, work }: { trial: Trial; act: BenchAct; work: BenchList }) {
   const { quantity, specimen } = act.item;
   const pieces = piecesOf(work, act);
-  const rows = pieces.map((piece) => pieceSoFar(trial, piece, quantity, unit.value));
+  const alike = { readings: trial.readings.filter((reading) => reading.quantity === quantity) };
+  const rows = pieces.map((piece) => pieceSoFar(alike, piece, quantity, unit.value));
   const span = repeatsSpan(
     rows.map((row) => row.values),
     displayStep(trial, quantity, unit.value),

@@ -1,7 +1,7 @@
 /** What things are called at the bench: by code while the trial is blind. */
 import { quantityNamed } from '../../../../journal/quantities.ts';
 import type { Specimen, Trial } from '../../../../trial/trial.ts';
-import { findUnit } from '../../../../units/unit.ts';
+import { typedText, unitText } from '../../../../units/typedText.ts';
 
 const KINDS: Readonly<Record<string, string>> = {
   whole: 'whole length',
@@ -52,12 +52,7 @@ export function quantityHead(quantity: string): string {
 }
 
 /** `39.27 g` as typed; `0.971 mΩ`. */
-export function valueWords(value: string, unit: string): string {
-  return `${value} ${unitWords(unit)}`.trim();
-}
+export const valueWords = typedText;
 
 /** A unit as printed: `mohm` → `mΩ`; what is not understood stays as typed. */
-export function unitWords(unit: string): string {
-  const symbol = unit === '' ? '' : (findUnit(unit)?.symbol ?? unit);
-  return symbol === '1' ? '' : symbol;
-}
+export const unitWords = unitText;

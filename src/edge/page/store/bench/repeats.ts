@@ -31,7 +31,12 @@ const ROUNDING = 1 / Math.sqrt(12);
 const decimalsOf = (text: string) => /[.,](\d+)\s*$/.exec(text)?.[1]?.length ?? 0;
 
 /** Everything read of a quantity on a piece; `unit` is the one that is typed now. */
-export function pieceSoFar(trial: Trial, specimen: string, quantity: string, unit: string): PieceSoFar {
+export function pieceSoFar(
+  trial: Pick<Trial, 'readings'>,
+  specimen: string,
+  quantity: string,
+  unit: string,
+): PieceSoFar {
   const all = trial.readings.filter((reading) => reading.specimen === specimen && reading.quantity === quantity);
   const counted = all.filter((reading) => reading.standing === 'counted');
   const from = findUnit(unit);

@@ -26,16 +26,25 @@ function cablesAtHand(): string[] {
   return [...new Set([before, inHand.value?.item.cable])].filter((cable) => cable !== undefined);
 }
 
+/** When many readings come at once, as from another device, only the cables of the last of them are asked for. */
+const MOST_READ = 2;
+
+/** The cables that readings are of. */
+function cablesRead(news: readonly Entry[]): string[] {
+  const trial = folded.peek();
+  const pieces = news.filter(({ kind }) => kind === 'reading').map(({ body }) => body.specimen ?? '');
+  return trial === null ? [] : pieces.flatMap((piece) => pieceNamed(trial, piece)?.cable ?? []);
+}
+
 /**
- * Follows the open journal until the answer is called. News goes to the worker while it is still being written to disk, with
- * the cables that were at hand when it was said: the one just read is among them. What follows from it is shown only once it
- * is kept. One computation at a time.
+ * Follows the open journal until the answer is called. News goes to the worker while it is still being written to disk; what
+ * follows from it is shown only once it is kept. One computation at a time.
  */
 export function followAreas(): () => void {
   const bench = new Bench();
   let latest = entries.peek();
   let sent: readonly Entry[] = [];
-  let asked: string[] = [];
+  let asked: readonly string[] = [];
   let trial = '';
   let busy = false;
   let over = false;
@@ -52,13 +61,14 @@ export function followAreas(): () => void {
     const now = held.peek()?.trial ?? '';
     // A journal that holds less than before: what was to be written was not.
     const fresh = now !== trial || sent.length > journal.length;
-    if (fresh || journal === sent || asked.length === 0) {
-      const cables = cablesAtHand();
-      if (!fresh && journal === sent && cables.every((cable) => asked.includes(cable))) return;
-      asked = cables;
-    }
     const known = new Set(fresh ? [] : sent);
     const news = journal === sent && !fresh ? [] : journal.filter((entry) => !known.has(entry));
+    const [read, hand] = [fresh ? [] : cablesRead(news), cablesAtHand()];
+    // Until a reading is kept, the one before it still counts as the last: what is at hand is known a moment later.
+    const nothingNew = hand.every((cable) => asked.includes(cable)) || journal !== entries.peek();
+    if (!fresh && news.length === 0 && nothingNew) return;
+    // What is read just now takes the place of what was read before it.
+    asked = [...new Set(read.length === 0 ? hand : [...read.slice(-MOST_READ), ...hand.slice(-1)])];
     [busy, sent, trial] = [true, journal, now];
     const answer = await bench.ask('soFar', { fresh, news, cables: asked }).catch(() => []);
     const areas = new Map(answer.map(({ cable, area }) => [cable, area]));
@@ -78,7 +88,8 @@ export function followAreas(): () => void {
       latest = entries.value;
       untracked(show);
     }),
-    effect(() => void (cablesAtHand() && untracked(compute))),
+    // In a moment: where a reading is what brought another cable to hand, its news comes first and asks for both.
+    effect(() => void (cablesAtHand() && setTimeout(compute))),
   ];
   return () => {
     over = true;

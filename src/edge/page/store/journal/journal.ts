@@ -29,10 +29,15 @@ export interface Held {
 export const held = signal<Held | null>(null);
 
 /** What the open journal means; null until something is held. */
-export const folded = computed<Trial | null>(() => {
-  const journal = entries.value;
-  return journal.length === 0 ? null : fold(journal);
-});
+export const folded = computed<Trial | null>(() => meaningOf(entries.value));
+
+let lastFolded: { journal: readonly Entry[]; trial: Trial | null } = { journal: [], trial: null };
+
+/** The fold of a journal; asking for the same journal again costs nothing. */
+function meaningOf(journal: readonly Entry[]): Trial | null {
+  if (journal !== lastFolded.journal) lastFolded = { journal, trial: journal.length === 0 ? null : fold(journal) };
+  return lastFolded.trial;
+}
 
 /** The entries of the open trial, in order. Changes only when an entry came. */
 export const entries = computed<readonly Entry[]>(() => held.value?.outbox.journal ?? []);
@@ -132,8 +137,12 @@ function change(trial: string, step: (now: Outbox) => Outbox): Promise<void> {
     const next = step(now.outbox);
     if (next === now.outbox) return;
     const own = await ownDatabase();
-    if (next.journal !== now.outbox.journal) for (const hear of ahead) hear(next.journal);
-    if (own !== null) await writeOutbox(own, now.outbox, next);
+    const news = next.journal !== now.outbox.journal;
+    if (news) for (const hear of ahead) hear(next.journal);
+    const written = own === null ? null : writeOutbox(own, now.outbox, next);
+    // While the disk is at work, what follows is worked out already.
+    if (news) meaningOf(next.journal);
+    await written;
     noteIds(next.journal);
     if (held.value?.trial === trial) alter({ outbox: next });
   });
