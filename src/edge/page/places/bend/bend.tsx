@@ -1,12 +1,13 @@
 import '../../styles/bend.css';
 import '../../styles/judge.css';
 import '../../styles/photoMarks.css';
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { type Assay, assay, followTrial } from '../../store/assay.ts';
 import { bendOpened } from '../../store/bend/bendAddress.ts';
-import { openJournal } from '../../store/journal/journal.ts';
+import { folded, openJournal } from '../../store/journal/journal.ts';
 import { NothingToSay } from '../inside/nothingToSay.tsx';
 import { Working } from '../inside/working.tsx';
 import { Bending } from './bending.tsx';
@@ -24,10 +25,17 @@ export function Bend({ trial, opened }: { trial: string; opened: string | null }
 }
 
 /** Where something is recorded: the journal is followed, and nothing is computed. */
-function Acting({ trial, act, title }: { trial: string; act: preact.ComponentChildren; title: string }) {
+function Acting({ trial, act, title }: { trial: string; act: ComponentChildren; title: string }) {
   useEffect(() => void openJournal(trial), [trial]);
+  const now = folded.value?.trial === trial ? folded.value : null;
+  const called = now?.title || trial;
   return (
-    <Frame title={`${title}, ${trial}`} places={trialPlaces(trial, 'bend')} trial={{ title: trial, place: '' }} compact>
+    <Frame
+      title={`${title}, ${called}`}
+      places={trialPlaces(trial, 'bend')}
+      trial={{ title: called, place: now?.place ?? '' }}
+      compact
+    >
       {act}
     </Frame>
   );

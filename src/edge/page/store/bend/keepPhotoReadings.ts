@@ -1,10 +1,13 @@
 /** Keeps what a photo says as readings of the piece: what hangs free as typed, the drop as marked. */
 import { readTypedQuantity } from '../../../../units/typedQuantity.ts';
 import { freshName } from '../bench/record.ts';
+import { room, roomUnit } from '../bench/room.ts';
 import { announce } from '../bench/said.ts';
 import { folded, say } from '../journal/journal.ts';
 import { faceUp, overhangTyped, type PhotoReading } from './photoMarks.ts';
 
+/** A photo older than this was not taken at the temperature that the room has now, ms. Ours. */
+const SAME_SESSION = 6 * 3_600_000;
 /** Both ways up of one piece, from photos, belong together. */
 const SET = 'droop in photos';
 
@@ -22,7 +25,15 @@ export async function keepPhotoReadings(
 ): Promise<void> {
   const hangs = readTypedQuantity(overhangTyped.peek(), 'length', 'mm');
   if (!hangs.ok) throw new Error(`Found ${hangs.found}; expected ${hangs.expected}.`);
-  const common = { specimen: piece, unit: 'mm', set: SET, at: photoAt ?? new Date().toISOString() };
+  const taken = photoAt === null ? Date.now() : Date.parse(photoAt);
+  const warm = Date.now() - taken < SAME_SESSION ? room.peek().trim() : '';
+  const common = {
+    ...(warm === '' ? {} : { temperature: warm, temperature_unit: roomUnit.peek() }),
+    specimen: piece,
+    unit: 'mm',
+    set: SET,
+    at: photoAt ?? new Date().toISOString(),
+  };
   const inMm = hangs.value.value * 1000;
   const before = folded.peek()?.readings ?? [];
   const known = before.some(

@@ -50,28 +50,32 @@ function Judging({ trial }: { trial: Trial }) {
   const pair = pairInHand.value;
   return (
     <>
-      <JudgeProgress soFar={judgedSoFar(trial, pieces)} />
-      {pair !== null && <PairShown trial={trial} pair={pair} />}
-      {judgeTrouble.value !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {judgeTrouble.value}
+      <section class="judge-now" aria-label="The pair in hand">
+        <JudgeProgress soFar={judgedSoFar(trial, pieces)} />
+        {pair !== null && <PairShown trial={trial} pair={pair} />}
+        {judgeTrouble.value !== '' && (
+          <p class="trouble-sentence" role="alert">
+            {judgeTrouble.value}
+          </p>
+        )}
+        <Answers />
+      </section>
+      <aside class="judge-aside" aria-label="How it is judged">
+        <p class="caution">
+          <b>Mind:</b> a coiled cable whips back, so hold both ends and keep your face out of its path. Rest your wrists
+          when they tire.
         </p>
-      )}
-      <Answers />
-      <p class="caution">
-        <b>Mind:</b> a coiled cable whips back, so hold both ends and keep your face out of its path. Rest your wrists
-        when they tire.
-      </p>
-      <JudgeSettings />
-      <ChoosePair trial={trial} pieces={pieces} />
-      {without.length > 0 && !trial.blinding.blind && (
-        <p class="note">
-          Without a piece to bend on record, and so left out: <bdi dir="auto">{without.join(', ')}</bdi>.
+        <JudgeSettings />
+        <ChoosePair trial={trial} pieces={pieces} />
+        {without.length > 0 && !trial.blinding.blind && (
+          <p class="note">
+            Without a piece to bend on record, and so left out: <bdi dir="auto">{without.join(', ')}</bdi>.
+          </p>
+        )}
+        <p>
+          <a href={addressOf(bendRoute(trial.trial, { what: 'nothing' }))}>What the judgements say so far</a>
         </p>
-      )}
-      <p>
-        <a href={addressOf(bendRoute(trial.trial, { what: 'nothing' }))}>What the judgements say so far</a>
-      </p>
+      </aside>
     </>
   );
 }

@@ -14,11 +14,9 @@ export function JudgeProgress({ soFar }: { soFar: JudgedSoFar }) {
     <div class="judge-progress" ref={place}>
       <Picture silent svg={progressRule(Math.min(done, wanted), wanted, { width, theme: variablesTheme })} />
       <p>
-        <b>
-          {done} of {wanted}
-        </b>{' '}
+        <b>{left === 0 ? `${done} answers` : `${done} of ${wanted}`}</b>{' '}
         <span>
-          {left === 0 ? 'enough to speak of an order' : `${left} more for an order to be spoken of`}
+          {left === 0 ? `${wanted} are enough to speak of an order` : `${left} more for an order to be spoken of`}
           {judges.length > 1 ? `, by ${judges.length} judges together` : ''}
         </span>
       </p>

@@ -2,6 +2,7 @@ import { WAYS_OF_BLINDING } from '../../../../../journal/settings.ts';
 import { blindWords } from '../../../../../report/bend/blindWords.ts';
 import { room, roomUnit, setRoom } from '../../../store/bench/room.ts';
 import { blindedHow, judgeName, nameJudge, sayBlinded } from '../../../store/bend/judging.ts';
+import { deviceName } from '../../../store/journal/device.ts';
 
 const WAYS: Readonly<Record<string, string>> = {
   open: 'openly: the judge sees the pieces',
@@ -15,7 +16,10 @@ export function JudgeSettings() {
   return (
     <details class="judge-settings">
       <summary>
-        <b dir="auto">{judgeName.value.trim() || 'Nobody named'}</b>, {blindWords([blindedHow.value])}
+        <bdi class="who" dir="auto">
+          {judgeName.value.trim() || deviceName()}
+        </bdi>
+        , {blindWords([blindedHow.value])}
       </summary>
       <p class="written">
         <label for="judge-name">Who judges, on this device</label>
@@ -27,6 +31,9 @@ export function JudgeSettings() {
           onInput={(event) => nameJudge(event.currentTarget.value)}
         />
       </p>
+      {judgeName.value.trim() === '' && (
+        <p class="note">Without a name the answers stand under this device’s own, {deviceName()}.</p>
+      )}
       <p class="written">
         <label for="judge-how">How the judge is kept from knowing</label>
         <select id="judge-how" value={blindedHow.value} onChange={(event) => sayBlinded(event.currentTarget.value)}>
