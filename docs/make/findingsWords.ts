@@ -1,5 +1,6 @@
 import { DECIDE_WORDS } from './decideWords.ts';
 import { FLEX_WORDS } from './flexWords.ts';
+import { JACKET_WORDS } from './jacketWords.ts';
 
 /** What each property of findings.json means, by its path in the schema. Used in the schema and in docs/file-format.md. */
 export const FINDINGS_WORDS: Readonly<Record<string, string>> = {
@@ -100,6 +101,7 @@ export const FINDINGS_WORDS: Readonly<Record<string, string>> = {
   'cables[].monte_carlo.agrees': 'Whether that is within one digit of the uncertainty.',
   comparisons: 'Every pair of cables; empty for more than 24 cables.',
   ...FLEX_WORDS,
+  ...JACKET_WORDS,
   ...DECIDE_WORDS,
   warnings: 'Everything to know before quoting a figure.',
   'Control.cable': 'Short name of the control piece.',
