@@ -3,6 +3,7 @@ import type { Entry } from '../journal/entry.ts';
 import { inOrder, mergeEntries } from '../journal/merge.ts';
 import { rowKey, type TableShape } from '../journal/tableShape.ts';
 import { tableOfKind } from '../journal/tables.ts';
+import { typedText } from '../units/typedText.ts';
 import { cell, type Row } from './cells.ts';
 import type { Retag, Trial } from './trial.ts';
 
@@ -29,7 +30,7 @@ const LONGEST_SHOWN = 60;
 
 const quoted = (text: string): string => `"${text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text}"`;
 const because = (why: string): string => (why === '' ? '' : ` Reason given: ${why}`);
-const typedValue = (row: Row): string => `${cell(row, 'value')} ${cell(row, 'unit')}`.trim();
+const typedValue = (row: Row): string => typedText(cell(row, 'value'), cell(row, 'unit'));
 
 type Told = Pick<Correction, 'what' | 'cable' | 'readings' | 'text'>;
 

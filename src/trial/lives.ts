@@ -1,6 +1,7 @@
 /** The life of every reading: who said it, what replaced it, what struck it out, which repair moved it. */
 import type { Entry } from '../journal/entry.ts';
 import { inOrder, mergeEntries } from '../journal/merge.ts';
+import { typedText } from '../units/typedText.ts';
 import { cell } from './cells.ts';
 import { NOT_RETAGGED } from './repoint.ts';
 import type { Reading, Trial } from './trial.ts';
@@ -37,7 +38,7 @@ function event(what: LifeWhat, entry: Entry, more: Partial<LifeEvent> = {}): Lif
   return { what, entry: id, at, by: entry.by || cell(body, 'by'), device, why: '', with: '', ...more };
 }
 
-const typedValue = ({ body }: Entry): string => `${cell(body, 'value')} ${cell(body, 'unit')}`.trim();
+const typedValue = ({ body }: Entry): string => typedText(cell(body, 'value'), cell(body, 'unit'));
 
 class Lives {
   readonly byReading = new Map<string, ReadingLife>();

@@ -1,4 +1,5 @@
 import { median } from '../numerics/describe.ts';
+import { typedText } from '../units/typedText.ts';
 import { remarksOnWidths } from './remarksOnWidths.ts';
 import type { Reading, Remark, Trial } from './trial.ts';
 
@@ -91,7 +92,7 @@ function groupsOf(trial: Trial): Group[] {
 }
 
 function typed(reading: Reading): string {
-  return `${reading.row.value ?? ''} ${reading.row.unit ?? ''}`.trim();
+  return typedText(reading.row.value ?? '', reading.row.unit ?? '');
 }
 
 function remark(ounces: boolean, group: Group, readings: readonly Reading[], fellows: string): Remark {

@@ -1,4 +1,5 @@
 import { median } from '../numerics/describe.ts';
+import { typedText } from '../units/typedText.ts';
 import type { Reading, Remark, Trial } from './trial.ts';
 
 /** What lies inside what: the first cannot be wider than the second. */
@@ -32,7 +33,7 @@ export function remarksOnWidths(trial: Trial): Remark[] {
       const limit = median(outside.map((reading) => reading.value));
       const wider = (quantities.get(inner) ?? []).filter((reading) => reading.value > limit * SAME_WIDTH);
       if (wider.length === 0) return [];
-      const found = wider.map((reading) => `${reading.row.value} ${reading.row.unit ?? ''}`.trim()).join(', ');
+      const found = wider.map(({ row }) => typedText(row.value ?? '', row.unit ?? '')).join(', ');
       const text = `${inner} of ${cable || 'an undescribed cable'} is ${found}, wider than its ${outer}: check the unit and the decimal point.`;
       return [{ code, cable: cable || null, readings: wider.map((reading) => reading.reading), text }];
     }),

@@ -19,7 +19,7 @@ export interface TypedQuantity {
 type Outcome = ReadOutcome<TypedQuantity>;
 
 /** The number in front: digits with their marks, spaces, fraction bars and hyphens between digits, and an exponent. */
-const NUMBER_IN_FRONT =
+export const NUMBER_IN_FRONT =
   /^\s*[+\-−–]?\s*(?:[\d.,½⅓⅔¼¾⅕-⅞⅐⅑⅒]|[\s\u00a0\u2009\u202f]*[/⁄‐‑–-]?[\s\u00a0\u2009\u202f]*(?=[\d½⅓⅔¼¾⅕-⅞⅐⅑⅒]))+(?:e[+\-−]?\d+)?/iu;
 /** A first unit and what follows it: the `'` of `5' 3 1/2"`, the `lb` of `2 lb 3 oz`. */
 const UNIT_THEN_MORE = /^\s*(\p{L}+\.?|['′’])\s*(\d.*|[½⅓⅔¼¾⅕-⅞⅐⅑⅒].*)$/u;

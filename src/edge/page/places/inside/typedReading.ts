@@ -1,4 +1,5 @@
 import type { Reading } from '../../../../trial/trial.ts';
+import { typedText } from '../../../../units/typedText.ts';
 
 /** One reading exactly as it was typed, and whether it counts. */
 export interface TypedReading {
@@ -26,4 +27,4 @@ export function typedReading({ reading, specimen, quantity, row, standing, why }
   };
 }
 
-const joined = (value = '', unit = '') => (value === '' ? '' : `${value} ${unit}`.trim());
+const joined = (value = '', unit = '') => (value === '' ? '' : typedText(value, unit));
