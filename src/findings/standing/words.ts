@@ -6,21 +6,31 @@ const percent = (share: number): string => {
   return share < 0.005 ? 'less than 1 %' : `${Math.round(100 * share)} %`;
 };
 
+/** A chance of the first place from which a cable is named for it. */
+const NAMED_FROM = 0.1;
+
+/** `Chance of the first place: A 58 %, B 35 %`: the two likeliest, or the likeliest alone. */
+function chancesOfFirst(cables: readonly CableStanding[]): string {
+  const [first, second] = [...cables].sort((a, b) => b.probability_first - a.probability_first);
+  const named = second.probability_first >= NAMED_FROM ? [first, second] : [first];
+  return `Chance of the first place: ${named.map((c) => `${c.name} ${percent(c.probability_first)}`).join(', ')}.`;
+}
+
 /** The order in words, made from the bands: who comes first by these weights, and who cannot be parted. */
 export function orderSentence(cables: readonly CableStanding[]): string {
   const [first, ...rest] = bandsOf(cables);
   if (!first) return '';
-  if (rest.length === 0) return `By these weights ${listed(first)} cannot be parted: no order can be given.`;
-  const leader = cables.find((c) => c.band === 1)!;
-  const lead =
-    first.length === 1
-      ? `By these weights ${first[0]} comes first (chance ${percent(leader.probability_first)})`
-      : `By these weights ${listed(first)} come first and cannot be parted`;
+  if (rest.length === 0) return `By these weights no clean cut parts ${listed(first)}. ${chancesOfFirst(cables)}`;
+  const alone = first.length === 1;
+  const lead = alone
+    ? `By these weights ${first[0]} comes first (chance ${percent(cables[0].probability_first)})`
+    : `By these weights ${listed(first)} share the first places, with no clean cut between them`;
   const then = rest.map((band, i) => {
     const last = i === rest.length - 1 ? 'last ' : 'then ';
-    return `${last}${listed(band)}${band.length > 1 ? ', which cannot be parted' : ''}`;
+    return `${last}${listed(band)}${band.length > 1 ? ', not parted' : ''}`;
   });
-  return `${[lead, ...then].join('; ')}.`;
+  const order = `${[lead, ...then].join('; ')}.`;
+  return alone ? order : `${order} ${chancesOfFirst(cables)}`;
 }
 
 /** Chance of the same first place over other tastes from which it is spoken of as holding. */

@@ -6,7 +6,9 @@ import { type AssayPage, paragraph } from './assayPage.ts';
 import { assayRows } from './assayRows.ts';
 import { flexLines } from './flexLines.ts';
 import { ASCII, LINE_DRAWING } from './glyphs.ts';
+import { jacketLines } from './jacketLines.ts';
 import { noteLines } from './noteLines.ts';
+import { standingLines } from './standingLines.ts';
 
 export interface AssayTableOptions {
   units?: FigureUnits;
@@ -41,6 +43,8 @@ export function assayTable(findings: Findings, options: AssayTableOptions = {}):
     assayRows(page),
     assayBars(page),
     flexLines(page),
+    ...jacketLines(page),
+    standingLines(page),
     ...noteLines(page),
     paragraph(legend(findings, cables), page),
   ];

@@ -238,3 +238,42 @@ describe('value for money', () => {
     expect(beaten.find((c) => c.cable === 'worse')!.probability).toBeLessThan(0.01);
   });
 });
+
+describe('endurance in the order', () => {
+  const tried = (b: Bench, cable: string, amount: string, outcome: string) =>
+    b.say('endurance', { specimen: `${cable}-p`, test: 'Scrape', amount, unit: 'strokes', outcome });
+
+  it('counts what was borne, and leaves open how much longer survivors last', () => {
+    const b = three({ standing_weights: 'endurance 1', 'standing_scale_endurance:scrape': '0 to 1000' }, (bench) => {
+      for (const cable of ['full', 'short'])
+        for (const n of ['1', '2', '3', '4']) bench.piece(`${cable}-${n}`, cable, { kind: 'abuse' });
+      for (const n of ['1', '2', '3', '4']) {
+        bench.say('endurance', {
+          specimen: `full-${n}`,
+          test: 'Scrape',
+          amount: '500',
+          unit: 'strokes',
+          outcome: 'survived',
+        });
+        bench.say('endurance', {
+          specimen: `short-${n}`,
+          test: 'Scrape',
+          amount: String(90 + 5 * Number(n)),
+          unit: 'strokes',
+          outcome: 'failed',
+        });
+      }
+      return tried(bench, 'clad', '60', 'failed');
+    });
+    const d = decideOf(b);
+    expect(d.criteria.find((c) => c.weight > 0)).toMatchObject({
+      id: 'endurance:scrape',
+      unit: 'strokes',
+      fixed: true,
+    });
+    expect(d.cables[0].cable).toBe('full');
+    expect(of(d, 'full').probability_first).toBeGreaterThan(0.99);
+    expect(of(d, 'full').u, 'survivors last anything from there on').toBeGreaterThan(0.1);
+    expectClose(of(d, 'short').weighted_value, 0.1, { relative: 0.15, because: 'median near 103 strokes' });
+  });
+});

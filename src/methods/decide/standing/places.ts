@@ -85,7 +85,7 @@ class PlaceCount {
     const { n, counted } = this;
     const before = this.beaten.map((c) => c / counted);
     for (let i = 0; i < n; i++) before[i * n + i] = 0.5;
-    return { places: this.placed.map((c) => c / counted), before };
+    return { places: this.placed.map((c) => Math.min(1, c / counted)), before };
   }
 }
 
