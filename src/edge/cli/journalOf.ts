@@ -1,11 +1,41 @@
 import type { Entry } from '../../journal/entry.ts';
 import { EXIT, Failure } from './failure.ts';
 
+/** A trial's journal, and the way to its photos. */
+export interface FoundJournal {
+  trial: string;
+  entries: Entry[];
+  /** The photos of these names that are there; the others are left out. */
+  photos: (names: readonly string[]) => Promise<Map<string, Uint8Array>>;
+}
+
 /** The journal of a package (a folder or a .zip) or, when there is no such path, of a trial on the shelf. */
-export async function journalOf(named: string): Promise<{ trial: string; entries: Entry[] }> {
+export async function journalOf(named: string): Promise<FoundJournal> {
   const { isPath, soundPackage } = await import('./packageAt.ts');
-  if (isPath(named)) return soundPackage(named);
-  return { trial: named, entries: await entriesOnShelf(named) };
+  if (!isPath(named))
+    return { trial: named, entries: await entriesOnShelf(named), photos: (names) => photosOnShelf(named, names) };
+  const { trial, entries, photos } = soundPackage(named);
+  const brought = new Map(photos.map(({ name, bytes }) => [name, bytes]));
+  return {
+    trial,
+    entries,
+    photos: async (names) => new Map([...brought].filter(([name]) => names.includes(name))),
+  };
+}
+
+async function photosOnShelf(trial: string, names: readonly string[]): Promise<Map<string, Uint8Array>> {
+  const { openShelf } = await import('../store/openShelf.ts');
+  const shelf = await openShelf();
+  try {
+    const found = new Map<string, Uint8Array>();
+    for (const name of names) {
+      const bytes = await shelf.getBlob(trial, name);
+      if (bytes !== null) found.set(name, bytes);
+    }
+    return found;
+  } finally {
+    await shelf.close();
+  }
 }
 
 /** The most trials that a sentence names. */

@@ -4,6 +4,7 @@ import { type PackageReading, readPackage } from '../../report/package/readPacka
 import { refusalText } from '../../report/package/refusal.ts';
 import { unzipPackage } from '../../report/package/zip.ts';
 import { FileRefusal } from '../files/fileRefusal.ts';
+import { ZIP_LIMITS } from '../files/limits.ts';
 import { lookedAt } from '../files/lookedAt.ts';
 import { readBytes } from '../files/readBytes.ts';
 import { readFolder } from '../files/readFolder.ts';
@@ -34,7 +35,7 @@ export function broughtFrom(path: string): Brought {
   const zipped = extname(path).toLowerCase() === '.zip';
   if (!about.isDirectory() && !zipped)
     throw new FileRefusal(`${path} is neither a folder nor a .zip; name the folder that its tables lie in.`);
-  const files = about.isDirectory() ? readFolder(path) : unzipPackage(readBytes(path));
+  const files = about.isDirectory() ? readFolder(path) : unzipPackage(readBytes(path, ZIP_LIMITS));
   return { files, name: basename(resolve(path), zipped ? extname(path) : undefined) };
 }
 

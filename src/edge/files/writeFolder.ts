@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { FileRefusal, fileTrouble } from './fileRefusal.ts';
 import { makeFolder } from './makeFolder.ts';
 import { refuseWithoutFolder } from './refuseWithoutFolder.ts';
@@ -8,7 +8,7 @@ import { writeWholeFile } from './writeFile.ts';
 /**
  * Writes files into a folder. A folder that holds anything is left alone unless `replace` is set; then the files are
  * written over, those of `ours` that are no longer written are removed, and whatever else lies there stays. The
- * folder is made when it is not there, those above it are not.
+ * folder is made when it is not there, and those that the files name within it; those above it are not.
  *
  * @throws FileRefusal with a sentence.
  */
@@ -27,7 +27,10 @@ export function writeFolder(
   refuseWithoutFolder(path);
   try {
     makeFolder(path);
-    for (const [name, content] of files) writeWholeFile(join(path, name), content, true);
+    for (const [name, content] of files) {
+      makeFolder(dirname(join(path, name)));
+      writeWholeFile(join(path, name), content, true);
+    }
     for (const name of ours) if (!files.has(name)) rmSync(join(path, name), { force: true });
   } catch (error) {
     throw fileTrouble(path, error);

@@ -32,6 +32,8 @@ export function blobsApi(store: Store): Hono<BenchEnv> {
       'content-type': type,
       // Shown within the page, but saved and never opened when somebody goes to its address.
       'content-disposition': `attachment; filename="${sha}.${ending}"`,
+      // Said outright, so that asking for the head alone tells how large it is.
+      'content-length': String(bytes.byteLength),
       'cache-control': KEEP,
     });
   });

@@ -1,4 +1,5 @@
-import type { Note, Trial } from '../../trial/trial.ts';
+import type { Trial } from '../../trial/trial.ts';
+import { photosOfCable } from './photosOfCable.ts';
 
 /** Photos that a dispute asks for, with when to take each. */
 export const WANTED_SHOTS = [
@@ -18,11 +19,7 @@ export interface ProofShot {
 
 /** The proof shots of one cable and which are there: a note about the cable, a piece of it or a reading on it counts. */
 export function proofShotsOf(trial: Pick<Trial, 'notes' | 'specimens' | 'readings'>, cable: string): ProofShot[] {
-  const isOfCable = ({ about, which }: Note) =>
-    (about === 'cable' && which === cable) ||
-    (about === 'specimen' && trial.specimens.some((s) => s.specimen === which && s.cable === cable)) ||
-    (about === 'reading' && trial.readings.some((r) => r.reading === which && r.cable === cable));
-  const own = trial.notes.filter((note) => note.photo !== '' && isOfCable(note));
+  const own = photosOfCable(trial, cable);
   return WANTED_SHOTS.map(({ shot, when }) => ({
     shot,
     when,

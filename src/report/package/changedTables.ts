@@ -1,3 +1,4 @@
+import { photoAt } from './photos.ts';
 import { tableHash } from './tableHash.ts';
 
 /**
@@ -23,6 +24,8 @@ function hashesIn(descriptor: string): Map<string, string> | null {
   const resources = resourcesIn(descriptor);
   const hashes = new Map<string, string>();
   for (const { path, hash } of resources) {
+    // Photos are named by their content, so one that changed is refused when it is read.
+    if (typeof path === 'string' && photoAt(path) !== null) continue;
     if (typeof path !== 'string' || typeof hash !== 'string' || !hash.startsWith('sha256:')) return null;
     hashes.set(path, hash);
   }

@@ -6,6 +6,7 @@ import { plainDecimal } from '../../journal/cellQuantity.ts';
 import type { Column, TableShape } from '../../journal/tableShape.ts';
 import { tableOfKind } from '../../journal/tables.ts';
 import type { Trial } from '../../trial/trial.ts';
+import { photoPath, type WrittenPhoto } from './photos.ts';
 import { tableHash } from './tableHash.ts';
 
 export interface WrittenTable {
@@ -95,14 +96,27 @@ function resourceOf(table: WrittenTable, present: ReadonlySet<string>) {
 
 const utf8Length = (text: string): number => new TextEncoder().encode(text).length;
 
-/** The descriptor of a package of these tables. */
-export function describePackage(trial: Trial, tables: readonly WrittenTable[]) {
+/** A photo as a resource of its own, named by the beginning of its hash. */
+function photoResource(photo: WrittenPhoto) {
+  return {
+    name: `photo-${photo.name.slice(0, 16)}`,
+    path: photoPath(photo),
+    profile: 'data-resource',
+    format: photo.ending,
+    mediatype: photo.type,
+    bytes: photo.bytes.length,
+    hash: `sha256:${photo.name}`,
+  };
+}
+
+/** The descriptor of a package of these tables and photos; a package of tables only is a tabular one. */
+export function describePackage(trial: Trial, tables: readonly WrittenTable[], photos: readonly WrittenPhoto[] = []) {
   const present = new Set(tables.map((table) => table.shape.file));
   return {
-    profile: 'tabular-data-package',
+    profile: photos.length === 0 ? 'tabular-data-package' : 'data-package',
     name: standardName(trial.trial),
     ...(trial.title ? { title: trial.title } : {}),
     ...(trial.purpose ? { description: trial.purpose } : {}),
-    resources: tables.map((table) => resourceOf(table, present)),
+    resources: [...tables.map((table) => resourceOf(table, present)), ...photos.map(photoResource)],
   };
 }

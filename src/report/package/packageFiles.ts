@@ -1,5 +1,6 @@
 import type { TableShape } from '../../journal/tableShape.ts';
 import { tableOfFile } from '../../journal/tables.ts';
+import { photoAt } from './photos.ts';
 
 /** Files beside the tables that a package usually has and nothing is read from. */
 const OWN_FILES: ReadonlySet<string> = new Set(['datapackage.json', 'findings.json', 'readme.md', 'readme.txt']);
@@ -22,23 +23,27 @@ export function belongsToPackage(path: string): boolean {
 export interface ChosenFiles {
   /** By file name of the table. */
   tables: Map<string, { shape: TableShape; bytes: Uint8Array }>;
+  /** Photos that are named by their content, by path. */
+  photos: Map<string, Uint8Array>;
   /** Paths of the other files, litter apart. */
   leftAside: string[];
 }
 
-/** Sorts the files of a folder into tables and others; a folder within which everything lies is taken off. */
+/** Sorts the files of a folder into tables, photos and others; a folder within which everything lies is taken off. */
 export function chooseFiles(files: ReadonlyMap<string, Uint8Array>): ChosenFiles {
   const slashed = [...files].map(([path, bytes]): [string, Uint8Array] => [path.replaceAll('\\', '/'), bytes]);
   const shortName = withoutTopFolder(slashed.map(([path]) => path));
   const tables: ChosenFiles['tables'] = new Map();
+  const photos: ChosenFiles['photos'] = new Map();
   const leftAside: string[] = [];
   for (const [path, bytes] of slashed) {
     const name = shortName(path);
     const shape = tableOfFile(name);
     if (shape && !tables.has(shape.file)) tables.set(shape.file, { shape, bytes });
+    else if (photoAt(name) !== null) photos.set(name, bytes);
     else if (!OWN_FILES.has(name.toLowerCase()) && !LITTER.test(path)) leftAside.push(name);
   }
-  return { tables, leftAside };
+  return { tables, photos, leftAside };
 }
 
 const MOST_NAMED = 5;

@@ -9,6 +9,7 @@ import { rowTime } from '../../trial/inTimeOrder.ts';
 import { judgeReferences } from './judgeReferences.ts';
 import { newToShelf } from './newToShelf.ts';
 import { type ChosenFiles, chooseFiles, leftAsideNote } from './packageFiles.ts';
+import { type Photo, photosLeftOut, photosNamed, readPhotos } from './photos.ts';
 import { type ReadTable, readTable, type TableLimits, USUAL_TABLE_LIMITS } from './readTables.ts';
 import { type Refusal, refusal } from './refusal.ts';
 
@@ -29,6 +30,8 @@ export interface PackageReading {
   /** Empty when anything was refused, unless the good rows were asked for. In id order of each table. */
   entries: Entry[];
   refusals: Refusal[];
+  /** Photos that came along, each what its name says. */
+  photos: Photo[];
   /** Things worth saying that stopped nothing. */
   notes: string[];
 }
@@ -105,7 +108,7 @@ export function readPackage(files: ReadonlyMap<string, Uint8Array>, options: Rea
   const shelf = options.shelf ?? [];
   const chosen = chooseFiles(files);
   const none = noPackage(files, chosen, shelf);
-  if (none) return { trial: options.trial?.trim() || UNNAMED, entries: [], refusals: [none], notes: [] };
+  if (none) return { trial: options.trial?.trim() || UNNAMED, entries: [], refusals: [none], photos: [], notes: [] };
 
   const tables = TABLES.flatMap((shape) => {
     const file = chosen.tables.get(shape.file);
@@ -118,15 +121,30 @@ export function readPackage(files: ReadonlyMap<string, Uint8Array>, options: Rea
   const trial = trialName(tables, options);
   const openedOn = tables.find((table) => table.shape.kind === 'trial')?.good[0]?.row.opened_on ?? '';
   const entries = tables.flatMap((table) => entriesOf(table, trial, openedOn));
-  const refusals = tables.flatMap((table) => inLineOrder(table.refusals));
+  const brought = readPhotos(chosen.photos);
+  const refusals = [...tables.flatMap((table) => inLineOrder(table.refusals)), ...brought.refusals];
   const measured = [...entries, ...shelf].some((entry) => entry.kind === 'reading');
   const notes = [
     ...tables.flatMap((table) => table.notes),
+    ...photosLeftOut(photosIn(entries), brought.photos),
     ...leftAsideNote(chosen.leftAside),
     ...(measured || refusals.length > 0 ? [] : [NOTHING_MEASURED]),
   ];
   const letIn = refusals.length === 0 || options.keepGood === true;
-  return { trial, entries: letIn ? newToShelf(entries, shelf) : [], refusals, notes };
+  return {
+    trial,
+    entries: letIn ? newToShelf(entries, shelf) : [],
+    refusals,
+    photos: letIn ? brought.photos : [],
+    notes,
+  };
+}
+
+/** The photos that rows of notes and of evidence name. */
+function photosIn(entries: readonly Entry[]): string[] {
+  const rowsOf = (kind: string) =>
+    entries.filter((entry) => entry.kind === kind).map(({ id, body }) => ({ entry: id, row: body }));
+  return photosNamed({ notes: rowsOf('note'), evidence: rowsOf('evidence') });
 }
 
 const inLineOrder = (refusals: readonly Refusal[]): Refusal[] =>

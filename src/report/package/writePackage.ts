@@ -3,6 +3,7 @@ import type { TableShape } from '../../journal/tableShape.ts';
 import { tableOfKind } from '../../journal/tables.ts';
 import type { Trial, TypedRow } from '../../trial/trial.ts';
 import { describePackage, type WrittenTable } from './describePackage.ts';
+import type { WrittenPhoto } from './photos.ts';
 
 type Row = Readonly<Record<string, string>>;
 
@@ -53,8 +54,10 @@ function tableText(columns: readonly string[], written: readonly Row[]): string 
  *
  * Cells that begin with `=`, `+`, `-` or `@` are written as they are, because changing them would change the data: a
  * spreadsheet may take them for formulas, so open packages of strangers as text.
+ *
+ * @param photos are described among the resources; their files are `photoFiles(photos)`, to be put beside these
  */
-export function writePackage(trial: Trial): Map<string, string> {
+export function writePackage(trial: Trial, photos: readonly WrittenPhoto[] = []): Map<string, string> {
   const tables: WrittenTable[] = rowsByKind(trial).flatMap(([kind, written]) => {
     const shape = tableOfKind(kind)!;
     if (written.length === 0) return [];
@@ -62,6 +65,6 @@ export function writePackage(trial: Trial): Map<string, string> {
     return [{ shape, columns, rows: written, text: tableText(columns, written) }];
   });
   const files = new Map(tables.map(({ shape, text }) => [shape.file, text]));
-  files.set('datapackage.json', `${JSON.stringify(describePackage(trial, tables), null, 2)}\n`);
+  files.set('datapackage.json', `${JSON.stringify(describePackage(trial, tables, photos), null, 2)}\n`);
   return files;
 }

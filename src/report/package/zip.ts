@@ -1,19 +1,27 @@
 import { Inflate, zipSync } from 'fflate';
 import { crc32 } from './crc32.ts';
 import { belongsToPackage, withoutTopFolder } from './packageFiles.ts';
+import { photoAt } from './photos.ts';
 import { PackageRefused, refusal } from './refusal.ts';
 import { type ZipItem, zipDirectory } from './zipDirectory.ts';
 
 export interface ZipLimits {
   /** Bytes of all tables together once unpacked. */
   unpackedBytes: number;
+  /** Bytes of all photos together once unpacked. */
+  photoBytes: number;
   files: number;
   /** Largest unpacked size over packed size of one file, once it is large enough to matter. */
   ratio: number;
 }
 
 const MEGABYTE = 1_000_000;
-export const USUAL_ZIP_LIMITS: ZipLimits = { unpackedBytes: 200 * MEGABYTE, files: 200, ratio: 200 };
+export const USUAL_ZIP_LIMITS: ZipLimits = {
+  unpackedBytes: 200 * MEGABYTE,
+  photoBytes: 1000 * MEGABYTE,
+  files: 10_000,
+  ratio: 200,
+};
 /** Below this size any ratio is harmless. */
 const RATIO_COUNTS_FROM = MEGABYTE;
 /** Packed bytes fed to the unpacker at a time: it cannot give back more than about a thousand times as many before it is stopped. */
@@ -52,15 +60,15 @@ function checkItem(item: ZipItem, limits: ZipLimits): void {
     refuse(item.name, `${size(item.size)} packed into ${size(item.packedSize)}`, 'a table that was honestly packed');
 }
 
-/** Unpacks one file, stopping as soon as it yields more than its share or than it claimed. */
-function unpack(item: ZipItem, limits: ZipLimits, room: number): Uint8Array {
+/** Unpacks one file, stopping as soon as it yields more than its share or than it claimed. `all`: most bytes of its kind. */
+function unpack(item: ZipItem, room: number, all: number): Uint8Array {
   const most = Math.min(item.size, room);
   const pieces: Uint8Array[] = [];
   let length = 0;
   let sum = 0;
   const take = (piece: Uint8Array): void => {
     length += piece.length;
-    if (length > room) refuse('the .zip', `more than ${size(limits.unpackedBytes)} unpacked`, 'a smaller package');
+    if (length > room) refuse('the .zip', `more than ${size(all)} unpacked`, 'a smaller package');
     if (length > most) refuse(item.name, 'more bytes than the archive claims', 'an honest archive');
     pieces.push(piece);
     sum = crc32(piece, sum);
@@ -93,8 +101,8 @@ function joined(pieces: readonly Uint8Array[], length: number): Uint8Array {
 }
 
 /**
- * The files of a .zip by path, a top folder that holds them all taken off. Tables are unpacked; other files (photos) keep
- * their name but no bytes, so that reading the package can say that they were left aside.
+ * The files of a .zip by path, a top folder that holds them all taken off. Tables and the package's own photos are
+ * unpacked; other files keep their name but no bytes, so that reading the package can say that they were left aside.
  *
  * Nothing is unpacked before the whole list was judged, and unpacking stops at the limit whatever the archive claims.
  *
@@ -106,19 +114,28 @@ export function unzipPackage(bytes: Uint8Array, limits: ZipLimits = USUAL_ZIP_LI
   const outside = items.find((item) => leavesTheFolder(item.name));
   if (outside) refuse(outside.name, 'a path that leaves its folder', 'files inside one folder');
   const shortName = withoutTopFolder(items.map((item) => item.name));
-  const wanted = items.filter((item) => belongsToPackage(shortName(item.name)));
-  for (const item of wanted) checkItem(item, limits);
-  const claimed = wanted.reduce((sum, item) => sum + item.size, 0);
-  if (claimed > limits.unpackedBytes)
-    refuse('the .zip', `${size(claimed)} unpacked`, `at most ${size(limits.unpackedBytes)}`);
-  let room = limits.unpackedBytes;
+  const kindOf = ({ name }: ZipItem) => fileKind(shortName(name));
+  for (const item of items) if (kindOf(item) !== 'other') checkItem(item, limits);
+  const room = { table: limits.unpackedBytes, photo: limits.photoBytes };
+  for (const kind of ['table', 'photo'] as const) {
+    const claimed = items.reduce((sum, item) => sum + (kindOf(item) === kind ? item.size : 0), 0);
+    if (claimed > room[kind]) refuse('the .zip', `${size(claimed)} unpacked`, `at most ${size(room[kind])}`);
+  }
+  const left = { ...room };
   return new Map(
     items.map((item) => {
-      const unpacked = wanted.includes(item) ? unpack(item, limits, room) : NO_BYTES;
-      room -= unpacked.length;
+      const kind = kindOf(item);
+      if (kind === 'other') return [shortName(item.name), NO_BYTES];
+      const unpacked = unpack(item, left[kind], room[kind]);
+      left[kind] -= unpacked.length;
       return [shortName(item.name), unpacked];
     }),
   );
+}
+
+function fileKind(path: string): 'table' | 'photo' | 'other' {
+  if (belongsToPackage(path)) return 'table';
+  return photoAt(path) === null ? 'other' : 'photo';
 }
 
 /** The same moment in every archive, so that the same files give the same bytes. Local time: .zip knows no zones. */
@@ -128,9 +145,10 @@ const FIXED_TIME = new Date(1980, 0, 1, 12);
 export function zipPackage(files: ReadonlyMap<string, string | Uint8Array>): Uint8Array {
   const written = [...files].sort(([a], [b]) => (a < b ? -1 : 1));
   const encoder = new TextEncoder();
-  const bytes = written.map(([path, content]): [string, Uint8Array] => [
+  const bytes = written.map(([path, content]): [string, [Uint8Array, { level: 0 | 9 }]] => [
     path,
-    typeof content === 'string' ? encoder.encode(content) : content,
+    // A photo is packed already: trying again would take long and gain nothing.
+    typeof content === 'string' ? [encoder.encode(content), { level: 9 }] : [content, { level: photoAt(path) ? 0 : 9 }],
   ]);
-  return zipSync(Object.fromEntries(bytes), { mtime: FIXED_TIME, level: 9 });
+  return zipSync(Object.fromEntries(bytes), { mtime: FIXED_TIME });
 }

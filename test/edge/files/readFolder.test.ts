@@ -16,7 +16,7 @@ function folderWith(files: Record<string, string>): string {
   }
   return folder;
 }
-const SMALL = { fileBytes: 10, totalBytes: 15, files: 4 };
+const SMALL = { fileBytes: 10, totalBytes: 15, files: 4, photoBytes: 100 };
 
 describe('a package folder', () => {
   it('gives its tables and leaves the rest alone', () => {

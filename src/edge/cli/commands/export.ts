@@ -1,11 +1,13 @@
 import { Command } from 'commander';
 import type { Entry } from '../../../journal/entry.ts';
 import { EXIT, Failure } from '../failure.ts';
+import type { FoundJournal } from '../journalOf.ts';
 import { readDraws, readLevel } from '../options.ts';
 
 interface ExportOptions {
   output: string;
   replace: boolean;
+  withoutPhotos: boolean;
   level: number;
   draws: number | 'auto';
 }
@@ -17,43 +19,65 @@ export function exportCommand(): Command {
     .argument('<trial>', 'name of a trial on the shelf, or a folder or .zip of a data package')
     .requiredOption('-o, --output <path>', 'folder, or file that ends in .zip, to write')
     .option('--replace', 'write over a package that is there already', false)
+    .option('--without-photos', 'leave the photos out', false)
     .option('--level <share>', 'share of cases in which an interval holds the true value', readLevel, 0.95)
     .option('--draws <n>', 'random draws that check the closed form: auto, a number, or 0 for none', readDraws, 'auto')
     .addHelpText(
       'after',
-      '\nExamples:\n  cupel export fenwater -o fenwater.zip\n  cupel export fenwater -o "for the club" --replace',
+      '\nExamples:\n  cupel export fenwater -o fenwater.zip\n  cupel export fenwater -o "for the club" --replace\n  cupel export fenwater -o fenwater.zip --without-photos',
     )
     .action(exportTrial);
 }
 
 async function exportTrial(named: string, options: ExportOptions): Promise<void> {
   const { journalOf } = await import('../journalOf.ts');
-  const { trial, entries } = await journalOf(named);
+  const { trial, entries, photos: photosOf } = await journalOf(named);
   if (entries.length === 0) throw new Failure(`${named} holds nothing to write.`, EXIT.dataSaysNo);
   // Before the computing, which takes a while.
   const { refuseWithoutFolder } = await import('../../files/refuseWithoutFolder.ts');
   refuseWithoutFolder(options.output);
-  const files = await publishedFiles(entries, options);
+  const { files, photos, missing } = await publishedFiles(entries, options, photosOf);
   if (/\.zip$/i.test(options.output)) {
     const { zipPackage } = await import('../../../report/package/zip.ts');
     const { writeWholeFile } = await import('../../files/writeFile.ts');
     writeWholeFile(options.output, zipPackage(files), options.replace);
   } else {
     const { writeFolder } = await import('../../files/writeFolder.ts');
-    writeFolder(options.output, files, await packageFileNames(), options.replace);
+    const { photosInFolder } = await import('../../files/photosInFolder.ts');
+    const ours = [...(await packageFileNames()), ...photosInFolder(options.output)];
+    writeFolder(options.output, files, ours, options.replace);
   }
-  process.stdout.write(`${trial}: ${files.size} files written to ${options.output}.\n`);
+  const among = photos === 0 ? '' : `, ${photos} of them ${photos === 1 ? 'a photo' : 'photos'}`;
+  process.stdout.write(`${trial}: ${files.size} files written to ${options.output}${among}.\n`);
+  if (missing > 0) process.stderr.write(`${missingSentence(missing)}\n`);
 }
 
-async function publishedFiles(entries: readonly Entry[], options: ExportOptions) {
+/** Photos that were taken but have not reached this computer. */
+const missingSentence = (missing: number) =>
+  missing === 1
+    ? 'One photo that the trial names is not on this computer; it may still be on the phone that took it.'
+    : `${missing} photos that the trial names are not on this computer; they may still be on the phone that took them.`;
+
+async function publishedFiles(entries: readonly Entry[], options: ExportOptions, photosOf: FoundJournal['photos']) {
   const { writePackage } = await import('../../../report/package/writePackage.ts');
+  const { photoFiles, photosNamed } = await import('../../../report/package/photos.ts');
+  const { photosToPack } = await import('../../store/packedPhotos.ts');
   const { fold } = await import('../../../trial/fold.ts');
   const { findingsOf } = await import('../../../findings/findings.ts');
   const { findingsText } = await import('../../../report/findingsText.ts');
   const { FINDINGS_FILE } = await import('../packageAt.ts');
   const trial = fold(entries);
   const findings = findingsOf(trial, { level: options.level, draws: options.draws });
-  return new Map([...writePackage(trial), [FINDINGS_FILE, findingsText(findings)]]);
+  const named = options.withoutPhotos ? [] : photosNamed(trial);
+  const found = await photosOf(named);
+  const { photos, missing } = await photosToPack(named, async (name) => found.get(name) ?? null);
+  const tables = writePackage(trial, photos);
+  const files = new Map<string, string | Uint8Array>([
+    ...tables,
+    [FINDINGS_FILE, findingsText(findings)],
+    ...photoFiles(photos),
+  ]);
+  return { files, photos: photos.length, missing };
 }
 
 /** Every file that an export may write: what a replacing export removes when it has no more use for it. */

@@ -33,12 +33,15 @@ async function keep(brought: Brought, path: string, shelf: Store, keepGood: bool
   const read = known.length === 0 ? alone : readBrought(brought, { keepGood, shelf: known });
   if (keepGood) tellRefusals(read);
   else refuseWhenRefused(read, path);
+  // The photos first: a row must not name one that is not here.
+  for (const { bytes } of read.photos) await shelf.putBlob(read.trial, bytes);
   const { added } = await shelf.append(read.trial, read.entries);
-  process.stdout.write(keptSentence(read.trial, added, alone.entries.length - added));
+  process.stdout.write(keptSentence(read.trial, added, alone.entries.length - added, read.photos.length));
   if (read.refusals.length > 0) process.exitCode = EXIT.dataSaysNo;
 }
 
-function keptSentence(trial: string, added: number, known: number): string {
+function keptSentence(trial: string, added: number, known: number, photos: number): string {
+  const pictures = photos === 0 ? '' : ` and ${photos} ${photos === 1 ? 'photo' : 'photos'}`;
   const already = known <= 0 ? '' : `, ${known} were there already`;
-  return `${trial}: ${added} ${added === 1 ? 'row' : 'rows'} kept${already}.\n`;
+  return `${trial}: ${added} ${added === 1 ? 'row' : 'rows'}${pictures} kept${already}.\n`;
 }

@@ -1,7 +1,12 @@
 import type { BroughtFile } from '../worker/jobs.ts';
 
-/** Larger files are refused before a byte is read: no package of readings comes near. */
-export const LARGEST_FILE = 200 * 1024 * 1024;
+const MEGABYTE = 1024 * 1024;
+/** Larger files are refused before a byte is read: no table of readings comes near. */
+export const LARGEST_FILE = 200 * MEGABYTE;
+/** A .zip may hold photos, as many as a package may have. */
+const LARGEST_ZIP = 1200 * MEGABYTE;
+
+const mostOf = (path: string) => (/\.zip$/i.test(path) ? LARGEST_ZIP : LARGEST_FILE);
 
 /** Files that came in, with a name for them all, or one sentence that says why they were left out. */
 export type Brought = { ok: true; name: string; files: BroughtFile[] } | { ok: false; sentence: string };
@@ -50,21 +55,26 @@ async function readAll(found: readonly Found[]): Promise<Brought> {
       sentence: 'Found nothing in it; expected a folder, a .zip or CSV files such as cables.csv and readings.csv.',
     };
   }
-  const large = found.find(({ file }) => file.size > LARGEST_FILE);
+  const large = found.find(({ path, file }) => file.size > mostOf(path));
   if (large !== undefined) {
-    const size = Math.ceil(large.file.size / (1024 * 1024));
+    const size = Math.ceil(large.file.size / MEGABYTE);
+    const most = mostOf(large.path) / MEGABYTE;
     return {
       ok: false,
-      sentence: `Found ${large.path} with ${size} MB; expected at most 200 MB. Readings are text and far smaller.`,
+      sentence: `Found ${large.path} with ${size} MB; expected at most ${most} MB. Readings are text and far smaller.`,
     };
   }
-  const files = await Promise.all(found.map(async ({ path, file }) => ({ path, bytes: await bytesOf(file) })));
+  const files = await Promise.all(found.map(async ({ path, file }) => ({ path, bytes: await bytesOf(path, file) })));
   return { ok: true, name: nameOf(found), files };
 }
 
-/** Photos and films lie beside the readings in many folders: they are named, but only what can be a table is read. */
-async function bytesOf(file: File): Promise<Uint8Array> {
-  return /\.(csv|json|zip|txt|tsv)$/i.test(file.name) ? new Uint8Array(await file.arrayBuffer()) : new Uint8Array();
+/** A photo named by its content, in whatever folder the package lies. */
+const PHOTO = /(^|\/)photos\/[0-9a-f]{64}\.[a-z0-9]{1,5}$/i;
+
+/** Photos and films lie beside the readings in many folders: only tables and the package's own photos are read. */
+async function bytesOf(path: string, file: File): Promise<Uint8Array> {
+  const wanted = /\.(csv|json|zip|txt|tsv)$/i.test(path) || PHOTO.test(path);
+  return wanted ? new Uint8Array(await file.arrayBuffer()) : new Uint8Array();
 }
 
 /** The folder's name, else the .zip's without its ending, else that of the first file. */

@@ -5,6 +5,7 @@ import type { BroughtFile, PackageRead } from '../worker/jobs.ts';
 import { fetchEntries, fetchTrials, sendTogether } from './api.ts';
 import { closeTrial } from './assay.ts';
 import type { Brought } from './brought.ts';
+import { sendBlob } from './journal/wire.ts';
 import { loadShelf } from './shelf.ts';
 
 /** What is happening to what was brought. Until `kept`, nothing has changed on the shelf. */
@@ -13,7 +14,7 @@ export type Intake =
   | { state: 'reading' }
   | { state: 'refused'; sentence: string }
   | { state: 'asking'; read: PackageRead; good: number }
-  | { state: 'kept'; trial: string; added: number; left: number; notes: string[] };
+  | { state: 'kept'; trial: string; added: number; photos: number; left: number; notes: string[] };
 
 export const intake = signal<Intake>({ state: 'idle' });
 
@@ -78,6 +79,14 @@ async function onShelf(trial: string): Promise<readonly Entry[]> {
 }
 
 async function keep(read: PackageRead): Promise<void> {
+  // The photos first: a row must not name one that is not there.
+  for (const { name, bytes } of read.photos) {
+    const sent = await sendBlob(read.trial, name, new Uint8Array(bytes));
+    if (!sent.ok) {
+      intake.value = { state: 'refused', sentence: sent.sentence };
+      return;
+    }
+  }
   if (read.entries.length > 0) {
     const sent = await sendTogether(read.trial, read.entries);
     if (!sent.ok) {
@@ -91,6 +100,7 @@ async function keep(read: PackageRead): Promise<void> {
     state: 'kept',
     trial: read.trial,
     added: read.entries.length,
+    photos: read.photos.length,
     left: read.refusals.length,
     notes: read.notes,
   };

@@ -3,6 +3,7 @@ import type { Findings, Measured } from '../../../findings/schema.ts';
 import type { StarterAnswers } from '../../../findings/starter.ts';
 import type { Entry } from '../../../journal/entry.ts';
 import type { Paper } from '../../../report/labels/paper.ts';
+import type { Photo } from '../../../report/package/photos.ts';
 import type { Refusal } from '../../../report/package/refusal.ts';
 import type { Reading } from '../../../trial/trial.ts';
 
@@ -17,6 +18,8 @@ export interface PackageRead {
   trial: string;
   entries: Entry[];
   refusals: Refusal[];
+  /** Photos that came along, by their SHA-256. */
+  photos: Photo[];
   notes: string[];
 }
 
@@ -60,8 +63,8 @@ export interface Jobs {
     ask: { entries: readonly Entry[]; what: SheetKind; paper: Paper; blind: boolean; linkTo: string | null };
     answer: string[];
   };
-  /** Entries to the bytes of a .zip that anyone can read and compute again. */
-  pack: { ask: { entries: readonly Entry[]; findings: Findings | null }; answer: Uint8Array };
+  /** Entries, and the photos that are to come along, to the bytes of a .zip that anyone can read and compute again. */
+  pack: { ask: { entries: readonly Entry[]; findings: Findings | null; photos: readonly Photo[] }; answer: Uint8Array };
 }
 
 export type JobKind = keyof Jobs;

@@ -1,5 +1,6 @@
 import { proofShotsOf } from '../../../../findings/plan/proofShots.ts';
 import type { Cable, Trial } from '../../../../trial/trial.ts';
+import { Photos } from '../../parts/photos.tsx';
 import { addPhoto } from '../../store/bench/remarks.ts';
 import { announce } from '../../store/bench/said.ts';
 
@@ -40,12 +41,22 @@ function OfCable({ trial, cable }: { trial: Trial; cable: Cable }) {
             <span>
               {shot} <span class="note">{when}</span>
             </span>
-            {notes.length > 0 ? <span>there</span> : <Take cable={cable.cable} shot={shot} name={name} />}
+            {notes.length > 0 ? (
+              <There trial={trial} notes={notes} />
+            ) : (
+              <Take cable={cable.cable} shot={shot} name={name} />
+            )}
           </li>
         ))}
       </ul>
     </li>
   );
+}
+
+/** The photos that are there; while names are hidden only that they are, because they show the jacket. */
+function There({ trial, notes }: { trial: Trial; notes: readonly string[] }) {
+  if (trial.blinding.blind) return <span>there</span>;
+  return <Photos trial={trial.trial} notes={trial.notes.filter(({ note }) => notes.includes(note))} />;
 }
 
 function Take({ cable, shot, name }: { cable: string; shot: string; name: string }) {

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Entry } from '../../../../journal/entry.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { Photos } from '../../parts/photos.tsx';
 import { held } from '../../store/journal/journal.ts';
 import { addressOf } from '../../store/routeOf.ts';
 import { whatWasSaid, whenWords } from './whatWasSaid.ts';
@@ -45,6 +46,10 @@ export function JournalView({ trial, entries }: { trial: Trial; entries: readonl
 
 function Line({ trial, entry, waits }: { trial: Trial; entry: Entry; waits: boolean }) {
   const { what, detail, why } = whatWasSaid(entry, trial);
+  // A photo shows the jacket, so there is none while the trial goes by codes.
+  const photo = trial.blinding.blind
+    ? undefined
+    : trial.notes.find((note) => note.entry === entry.id && note.photo !== '');
   return (
     <tr>
       <td class="when">
@@ -58,6 +63,7 @@ function Line({ trial, entry, waits }: { trial: Trial; entry: Entry; waits: bool
             “<bdi dir="auto">{why}</bdi>”
           </span>
         )}
+        {photo !== undefined && <Photos trial={trial.trial} notes={[photo]} />}
       </td>
       <td>
         <bdi dir="auto">{entry.by || entry.body.by || ''}</bdi>

@@ -2,6 +2,7 @@ import type { CableFindings, Findings } from '../../../../findings/schema.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { Beside } from './beside.tsx';
+import { CablePhotos } from './cablePhotos.tsx';
 import { FurtherFigures } from './furtherFigures.tsx';
 import { LabelReadings } from './labelReadings.tsx';
 import { ReadingsAndFit } from './readingsAndFit.tsx';
@@ -33,6 +34,7 @@ export function CableSheet({ findings, cable, readings }: SheetProps) {
           <Beside findings={findings} cable={cable} />
         </div>
       </div>
+      <CablePhotos cable={cable.cable} />
     </div>
   );
 }

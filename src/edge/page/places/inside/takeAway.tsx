@@ -1,13 +1,18 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
+import { photosNamed } from '../../../../report/package/photos.ts';
 import type { Assay } from '../../store/assay.ts';
+import { folded } from '../../store/journal/journal.ts';
+import { sizeOfPhotos } from '../../store/photoBytes.ts';
 import { savePackage } from '../../store/takeAway.ts';
 
 /** The way out for the data: everything that was said, in files that anybody can read and compute again. */
 export function TakeAway({ now }: { now: Assay }) {
   const [sentence, setSentence] = useState('');
+  const [withPhotos, setWithPhotos] = useState(true);
+  const names = folded.value === null ? [] : photosNamed(folded.value);
   const save = async () => {
     setSentence('Packing …');
-    setSentence(await savePackage(now));
+    setSentence(await savePackage(now, withPhotos ? names : []));
   };
   return (
     <section class="take-away" aria-labelledby="take-away">
@@ -16,6 +21,19 @@ export function TakeAway({ now }: { now: Assay }) {
         All {now.entries.length} entries as CSV files with their description, for a spreadsheet, for another bench, or
         for whoever doubts a figure.
       </p>
+      {names.length > 0 && (
+        <div class="tick">
+          <input
+            type="checkbox"
+            id="with-photos"
+            checked={withPhotos}
+            onChange={(event) => setWithPhotos(event.currentTarget.checked)}
+          />
+          <label for="with-photos">
+            With <HowManyPhotos trial={now.trial} names={names} />
+          </label>
+        </div>
+      )}
       <div class="buttons">
         <button type="button" class="button" onClick={() => void save()}>
           Save the data as .zip
@@ -24,4 +42,27 @@ export function TakeAway({ now }: { now: Assay }) {
       <p role="status">{sentence}</p>
     </section>
   );
+}
+
+/** `3 photos, 8.4 MB`; what cannot be had here is said. */
+function HowManyPhotos({ trial, names }: { trial: string; names: readonly string[] }) {
+  const [size, setSize] = useState<{ bytes: number; missing: number } | null>(null);
+  const all = names.join(' ');
+  useEffect(() => {
+    let wanted = true;
+    void sizeOfPhotos(trial, names).then((found) => wanted && setSize(found));
+    return () => {
+      wanted = false;
+    };
+  }, [trial, all]);
+  const count = names.length === 1 ? 'the photo' : `the ${names.length} photos`;
+  if (size === null) return <>{count}</>;
+  const missing = size.missing === 0 ? '' : `; ${size.missing} not on the bench computer yet`;
+  return <>{`${count}, ${sizeWords(size.bytes)}${missing}`}</>;
+}
+
+/** Bytes as people say them: `8.4 MB`, `312 kB`. */
+function sizeWords(bytes: number): string {
+  if (bytes >= 1e6) return `${(bytes / 1e6).toFixed(1)}\u00a0MB`;
+  return `${Math.max(1, Math.round(bytes / 1000))}\u00a0kB`;
 }

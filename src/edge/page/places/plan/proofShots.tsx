@@ -1,6 +1,8 @@
 import { WANTED_SHOTS } from '../../../../findings/plan/proofShots.ts';
 import type { CablePlan, TrialPlan } from '../../../../findings/plan.ts';
 import { Name } from '../../parts/name.tsx';
+import { Photos } from '../../parts/photos.tsx';
+import { folded } from '../../store/journal/journal.ts';
 
 /** Photos that answer a doubt before it is raised: which are there, and when to take the others. */
 export function ProofShots({ plan }: { plan: TrialPlan | null }) {
@@ -34,6 +36,10 @@ export function ProofShots({ plan }: { plan: TrialPlan | null }) {
 
 function Shots({ cable: { name, shots } }: { cable: CablePlan }) {
   const there = shots.filter(({ notes }) => notes.length > 0).map(({ shot }) => shot);
+  const trial = folded.value;
+  // A photo shows the jacket, so there is none while the trial goes by codes.
+  const names = trial === null || trial.blinding.blind ? [] : shots.flatMap(({ notes }) => notes);
+  const photos = trial === null ? [] : trial.notes.filter(({ note }) => names.includes(note));
   const lacking = shots.filter(({ notes }) => notes.length === 0).map(({ shot }) => shot);
   return (
     <li>
@@ -46,6 +52,7 @@ function Shots({ cable: { name, shots } }: { cable: CablePlan }) {
         )}
         {lacking.length > 0 ? `To take: ${lacking.join(', ')}.` : 'All there.'}
       </span>
+      {photos.length > 0 && <Photos trial={trial!.trial} notes={photos} />}
     </li>
   );
 }

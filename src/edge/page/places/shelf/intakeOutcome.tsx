@@ -33,7 +33,7 @@ export function IntakeOutcome() {
       {now.state === 'kept' && (
         <>
           <p>
-            <b>{keptSentence(now.added, now.left)}</b>{' '}
+            <b>{keptSentence(now.added, now.photos, now.left)}</b>{' '}
             <a href={addressOf({ place: 'inside', trial: now.trial, cable: null })}>Look inside</a>
           </p>
           <Notes notes={now.notes} />
@@ -110,11 +110,12 @@ function Notes({ notes }: { notes: readonly string[] }) {
   );
 }
 
-function keptSentence(added: number, left: number): string {
+function keptSentence(added: number, photos: number, left: number): string {
   const first =
     added === 0
       ? 'Everything in it was on the shelf already.'
       : `${added} ${added === 1 ? 'entry is' : 'entries are'} on the shelf now.`;
   const second = left > 0 ? ` ${left === 1 ? 'One row was' : `${left} rows were`} left out.` : '';
-  return first + second;
+  const pictures = photos === 0 ? '' : ` ${photos === 1 ? 'One photo' : `${photos} photos`} came along.`;
+  return first + pictures + second;
 }

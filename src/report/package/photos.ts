@@ -1,0 +1,73 @@
+/** The photos of a package: files `photos/<sha256>.<ending>`, each named by its content. */
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
+import type { TypedRow } from '../../trial/trial.ts';
+import { type Refusal, refusal } from './refusal.ts';
+
+/** A photo, or whatever else a row names by its content. */
+export interface Photo {
+  /** SHA-256 of its bytes, in hexadecimal. */
+  name: string;
+  bytes: Uint8Array;
+}
+
+/** A photo as it is written: with the ending and the media type that its first bytes tell. */
+export interface WrittenPhoto extends Photo {
+  ending: string;
+  type: string;
+}
+
+const SHA_256 = /^[0-9a-f]{64}$/;
+const PHOTO_PATH = /^photos\/([0-9a-f]{64})\.[a-z0-9]{1,5}$/i;
+
+/** Names of the photos that the rows of a trial name by their content, each once, in the order of the rows. */
+export function photosNamed(trial: { notes: readonly TypedRow[]; evidence: readonly TypedRow[] }): string[] {
+  const rows = [...trial.notes, ...trial.evidence].map(({ row }) => row);
+  return [...new Set(rows.flatMap((row) => Object.values(row).map((cell) => cell.trim())))].filter((cell) =>
+    SHA_256.test(cell),
+  );
+}
+
+/** Where a photo lies in the package. */
+export const photoPath = ({ name, ending }: Pick<WrittenPhoto, 'name' | 'ending'>): string =>
+  `photos/${name}.${ending}`;
+
+/** The name that a path gives a photo; null where it is no path of one. */
+export const photoAt = (path: string): string | null => PHOTO_PATH.exec(path)?.[1]?.toLowerCase() ?? null;
+
+/** The files of the photos, to be put beside the tables. */
+export const photoFiles = (photos: readonly WrittenPhoto[]): Map<string, Uint8Array> =>
+  new Map(photos.map((photo) => [photoPath(photo), photo.bytes]));
+
+/** The photos among files, path → bytes; one that is not what its name says is refused. */
+export function readPhotos(files: ReadonlyMap<string, Uint8Array>): { photos: Photo[]; refusals: Refusal[] } {
+  const photos: Photo[] = [];
+  const refusals: Refusal[] = [];
+  for (const [path, bytes] of files) {
+    const name = photoAt(path);
+    if (name === null) continue;
+    const own = bytesToHex(sha256(bytes));
+    if (own === name) photos.push({ name, bytes });
+    else
+      refusals.push(
+        refusal(path, null, null, {
+          found: 'a photo that is not the one its name stands for',
+          expected: `the photo whose SHA-256 begins with ${name.slice(0, 12)}`,
+          advice: 'It was changed or damaged on the way; take it from where the package was made.',
+        }),
+      );
+  }
+  return { photos, refusals };
+}
+
+/** What to say where rows name photos that did not come along; empty when all did, or none was named. */
+export function photosLeftOut(named: readonly string[], photos: readonly Photo[]): string[] {
+  const here = new Set(photos.map(({ name }) => name));
+  const lacking = named.filter((name) => !here.has(name)).length;
+  if (lacking === 0) return [];
+  return [
+    lacking === 1
+      ? 'One photo that its rows name did not come along.'
+      : `${lacking} photos that its rows name did not come along.`,
+  ];
+}
