@@ -63,6 +63,8 @@ export const PIECES_OF_STEP: Partial<Record<Step, string>> = {
 
 const MASSES: ReadonlySet<string> = new Set(['specimen_mass', 'conductor_mass', 'jacket_mass']);
 const BY_CALIPER: ReadonlySet<string> = new Set(['outer_diameter', 'wall_thickness', 'conductor_diameter']);
+/** Counted or told by eye: no tool of the list reads them. */
+const BY_EYE: ReadonlySet<string> = new Set(['strand_count', 'coil_turns', 'spring_back', 'chord_angle']);
 
 /** The listed tool to read a quantity with; null when none that is fit for it is listed, or it is counted by eye. */
 export function suggestedTool(quantity: string, tools: BenchTools): string | null {
@@ -70,7 +72,9 @@ export function suggestedTool(quantity: string, tools: BenchTools): string | nul
   if (quantity === 'resistance') return tools.meter?.instrument ?? null;
   if (quantity === 'strand_diameter') return tools.micrometer?.instrument ?? null;
   if (BY_CALIPER.has(quantity)) return tools.caliper?.instrument ?? null;
-  if (quantity === 'strand_count') return null;
+  if (quantity === 'push_force') return (tools.kitchenScale ?? tools.scale)?.instrument ?? null;
+  if (quantity === 'push_deflection') return (tools.caliper ?? tools.rule)?.instrument ?? null;
+  if (BY_EYE.has(quantity)) return null;
   return (tools.rule ?? tools.tape)?.instrument ?? null;
 }
 

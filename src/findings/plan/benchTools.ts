@@ -5,6 +5,8 @@ import { findUnit } from '../../units/unit.ts';
 /** The tool taken for each job at the bench; null where none that is fit for it is listed. */
 export interface BenchTools {
   scale: Instrument | null;
+  /** For pushing on: it bears more than a fine scale. */
+  kitchenScale?: Instrument | null;
   /** For lengths up to 400 mm, and beyond. */
   rule: Instrument | null;
   tape: Instrument | null;
@@ -41,6 +43,10 @@ export function benchTools({ instruments }: Pick<Trial, 'instruments'>): BenchTo
   const shunts = instruments.filter((i) => kindOf(i) === 'shunt and millivolts');
   return {
     scale: best(reads('mass'), TYPICAL.mass),
+    kitchenScale: best(
+      reads('mass').filter((i) => kindOf(i) === 'kitchen scale'),
+      TYPICAL.mass,
+    ),
     rule: best(rules, TYPICAL.length) ?? best(tapes, TYPICAL.length),
     tape: best(tapes, TYPICAL.length),
     caliper: best(calipers, TYPICAL.length),

@@ -1,5 +1,9 @@
+import { overhangAdvice } from '../../../../findings/bench/overhangAdvice.ts';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
-import { BEFORE, OF_QUANTITY } from './beforeWords.ts';
+import { lengthWords } from '../../../../report/words/lengthWords.ts';
+import { folded } from '../../store/journal/journal.ts';
+import { units } from '../../store/units.ts';
+import { BEFORE, HOW_INSTEAD, OF_QUANTITY } from './beforeWords.ts';
 
 /** How to take the reading in hand, and the caution that belongs to its step. */
 export function Before({ act }: { act: BenchAct }) {
@@ -8,10 +12,27 @@ export function Before({ act }: { act: BenchAct }) {
   return (
     <section class="before">
       <h2>{head}</h2>
-      <p>{more === undefined ? how : `${more} ${how}`}</p>
+      <p>{[more, HOW_INSTEAD[act.item.quantity] ?? how].filter(Boolean).join(' ')}</p>
+      <Overhang act={act} />
       <p class="caution">
         <b>Mind:</b> {caution}
       </p>
     </section>
+  );
+}
+
+/** How much to let hang free, where that is about to be measured. */
+function Overhang({ act }: { act: BenchAct }) {
+  const trial = folded.value;
+  if (act.item.quantity !== 'overhang' || trial === null) return null;
+  const advice = overhangAdvice(trial, act.item.specimen);
+  if (advice === null) return null;
+  const { overhang, most, from } = advice;
+  const short = most !== null && most < overhang ? ` This piece leaves about ${lengthWords(most, units.value)}.` : '';
+  const reason = from === 'its own droop' ? 'by its own droop' : `a guess from ${from}, until its first droop`;
+  return (
+    <p>
+      <b>Let about {lengthWords(overhang, units.value)} hang free</b>, {reason}: there a rule tells most.{short}
+    </p>
   );
 }

@@ -61,6 +61,19 @@ export const BEFORE: Readonly<Record<Step, BeforeStep>> = {
   },
 };
 
+/** How to take a quantity where that is not how the rest of its step is taken. */
+export const HOW_INSTEAD: Readonly<Record<string, string>> = {
+  push_span: 'Lay the piece over two straight supports. A span of twenty diameters and more bends; a short one shears.',
+  push_deflection:
+    'Press the middle down step by step and read each step before going on. Count from the scale’s platform, which sinks under the push, not from the bench. Four steps and more make a line.',
+  push_force:
+    'The scale shows grams of force; keep it from turning itself off. The first push of a fresh piece is its own run: afterwards the piece is worked in.',
+  coil_diameter: 'Wind the piece by hand as tight as it goes without kinking, and let somebody else measure across.',
+  coil_turns: 'Wind the whole piece by hand as tight as it goes without kinking; a turn is told to an eighth.',
+  spring_back:
+    'Bend it to an angle and hold for a minute, let go, wait a minute, and read what is left. What returned, as a share of the bend: bent 90°, left 30°, is 67 %.',
+};
+
 /** What the quantity asks for beyond its step. */
 export const OF_QUANTITY: Readonly<Record<string, string>> = {
   specimen_mass: 'This is the piece as cut, jacket and all.',
@@ -71,4 +84,5 @@ export const OF_QUANTITY: Readonly<Record<string, string>> = {
   outer_diameter: 'Once, then a quarter turn further.',
   tip_drop: 'From the level of the clamp down to the tip.',
   overhang: 'From the edge of the clamp to the tip, along the cable.',
+  chord_angle: 'Of the straight line from the clamp to the tip, below level; not the slope of the tip.',
 };

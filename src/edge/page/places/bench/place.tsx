@@ -3,6 +3,7 @@ import type { Trial } from '../../../../trial/trial.ts';
 import { handheld } from '../../store/media.ts';
 import { Acts } from './acts.tsx';
 import { Before } from './before.tsx';
+import { BendActs } from './bendActs.tsx';
 import { Carried } from './carried.tsx';
 import { Fellows } from './fellows.tsx';
 import { InHand } from './inHand.tsx';
@@ -30,6 +31,7 @@ export function Place({ trial, act, work }: { trial: Trial; act: BenchAct; work:
           <NextAct trial={trial} />
           <QuestionLine trial={trial} />
           <Carried act={act} />
+          <BendActs act={act} />
           <Before act={act} />
           {handheld.value && <BenchKeypad />}
         </section>

@@ -1,11 +1,13 @@
 /** Records what is in the field: one reading, kept here before anything else happens. */
 import { signal } from '@preact/signals';
+import { bendActOf } from '../../../../findings/bench/bendSets.ts';
 import { type Question, questionFor } from '../../../../findings/bench/questionFor.ts';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
 import { READING_TABLE } from '../../../../journal/kinds/reading.ts';
 import { checkRow } from '../../../../journal/rowCheck.ts';
 import { nextId } from '../journal/device.ts';
 import { folded, say } from '../journal/journal.ts';
+import { bendCells, partnerOf } from './bendHand.ts';
 import { contacts, position, trouble, typed, unit } from './field.ts';
 import { inFootage, timecodeTyped } from './filming.ts';
 import { goOnFrom, inHand, takeUp } from './inHand.ts';
@@ -43,11 +45,8 @@ const NAME_LENGTH = 10;
 /** A short name that no other device gives. */
 export const freshName = (letter: string): string => `${letter}-${nextId().replaceAll('-', '').slice(-NAME_LENGTH)}`;
 
-/** Quantities that are read together at one position of the piece. */
-const TOGETHER: ReadonlySet<string> = new Set(['overhang', 'tip_drop']);
-
 function rowOf(act: BenchAct, reading: string, text: string): Record<string, string> {
-  const { specimen, quantity, instrument, step } = act.item;
+  const { specimen, quantity, instrument } = act.item;
   const now = new Date();
   const replaced = again.value?.specimen === specimen && again.value.quantity === quantity ? again.value : null;
   return {
@@ -60,8 +59,7 @@ function rowOf(act: BenchAct, reading: string, text: string): Record<string, str
     at: now.toISOString(),
     ...(room.value.trim() === '' ? {} : { temperature: room.value.trim(), temperature_unit: roomUnit.value }),
     ...(quantity === 'resistance' ? contactCells() : {}),
-    ...(TOGETHER.has(quantity) ? { set: `${specimen} ${step} ${act.repeat}` } : {}),
-    position: position.value,
+    ...(bendActOf(quantity) === null ? { position: position.value } : bendCells(act, text, unit.value)),
     ...(replaced === null ? {} : { replaces: replaced.reading, why: 'measured again' }),
     ...inFootage(now.getTime()),
   };
@@ -101,6 +99,8 @@ export async function record(): Promise<void> {
   again.value = null;
   timecodeTyped.value = '';
   goOnFrom(act);
+  const partner = act.item.left === 0 ? partnerOf(act) : null;
+  if (partner !== null) takeUp({ specimen: act.item.specimen, quantity: partner });
   try {
     await say('reading', row);
   } catch (error) {
