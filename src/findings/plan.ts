@@ -9,6 +9,7 @@ import { toCelsius } from '../units/display.ts';
 import { readLabel } from './claims/label.ts';
 import { type BenchTools, benchTools } from './plan/benchTools.ts';
 import { AREA_WHEN_UNSAID, cutListOf, outerDiameterOf, type PlannedPiece, piecesOf } from './plan/cablePieces.ts';
+import { planByChecks, toolsWithoutChecks } from './plan/planByChecks.ts';
 import { type LabelPower, planPowers, powersSentence } from './plan/planPowers.ts';
 import { missingFromPlan, type PlanWarning, planWarnings } from './plan/planWarnings.ts';
 import { costOfLength } from './plan/prices.ts';
@@ -138,6 +139,17 @@ function totalCost(cables: readonly CablePlan[]): TrialPlan['cost'] {
   return [...byCurrency].map(([currency, amount]) => ({ currency, amount }));
 }
 
+/** How long the pieces to take apart would be cut with the tools as they were checked, and as if they had not been. */
+function apartLengths(trial: Trial, settings: PlanSettings, tools: BenchTools) {
+  const unchecked = toolsWithoutChecks(trial);
+  return trial.cables.map((cable) => {
+    const area = readLabel(cable.label).area ?? AREA_WHEN_UNSAID;
+    const lengthWith = (taken: BenchTools) =>
+      cutListOf(cable, area, taken, settings).pieces.find(({ kind }) => kind === 'apart')?.length ?? null;
+    return { name: cable.name, checked: lengthWith(tools), unchecked: lengthWith(unchecked) };
+  });
+}
+
 /**
  * The plan of a trial: what to cut and buy, the work in its order with its minutes, blind codes, whether it would show a
  * shortfall, and what is still lacking. Pieces on record are taken as they are; others are proposed.
@@ -181,7 +193,10 @@ export function planOf(trial: Trial, { draws = DRAWS, withSmallest = false, onTr
     cost: totalCost(cables),
     powers,
     sentence: powersSentence(powers),
-    warnings: planWarnings(trial, settings, tools, planned),
+    warnings: [
+      ...planByChecks(trial, tools, apartLengths(trial, settings, tools)),
+      ...planWarnings(trial, settings, tools, planned),
+    ],
     missing: missingFromPlan(trial, settings, tools),
   };
 }

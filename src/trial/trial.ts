@@ -1,3 +1,5 @@
+import type { PartPlace } from '../journal/kinds/seal.ts';
+
 /**
  * What the journal means: a trial as plain data, in SI units (m, kg, Ω, K), with what was typed kept beside each number.
  * Made only by the fold. Every record names the entry that it came from.
@@ -36,6 +38,12 @@ export interface Trial {
   /** The rows of `settings` as typed, so that export gives them back. */
   settingRows: TypedRow[];
   blinding: Blinding;
+  /** Parts that were sealed, in the order in which that was done. */
+  parts: SealedPart[];
+  /** Rows of parts.csv as typed, so that export gives them back. */
+  sealRows: TypedRow[];
+  /** What makers were asked and what they replied. */
+  replies: Reply[];
   /** Things worth saying that did not stop anything: an unlikely value, a reference that points nowhere yet. */
   remarks: Remark[];
 }
@@ -107,6 +115,8 @@ export interface Instrument extends TypedRow {
   /** SI unit of what it reads. */
   resolution: number;
   limit: ErrorLimit;
+  /** As stated or assumed, before any check; only on a tool that was checked. */
+  ownLimit?: ErrorLimit;
   /** K; the span in which the limit holds, null when the box does not say. */
   validFrom: number | null;
   validTo: number | null;
@@ -258,4 +268,35 @@ export interface Blinding {
   revealedAt: string | null;
   /** Every act as typed, so that export gives them back. */
   acts: TypedRow[];
+}
+
+/** A part as it was sealed. The first row of its name counts; title and hiding are as said last. */
+export interface SealedPart extends TypedRow {
+  part: string;
+  title: string;
+  places: readonly PartPlace[];
+  /** Id of the last entry that it holds. */
+  upTo: string;
+  /** SHA-256 of its content and of its findings as text, hexadecimal. */
+  content: string;
+  findings: string;
+  level: number;
+  draws: number;
+  version: string;
+  hidden: boolean;
+  at: string | null;
+  by: string;
+}
+
+/** A maker asked for a word on one cable. Days as typed. */
+export interface Reply extends TypedRow {
+  reply: string;
+  cable: string;
+  askedOn: string | null;
+  deadline: string;
+  receivedOn: string | null;
+  noReply: boolean;
+  text: string;
+  answer: string;
+  by: string;
 }

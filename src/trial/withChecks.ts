@@ -3,6 +3,7 @@ import type { Dimension } from '../units/dimension.ts';
 import { findUnit } from '../units/unit.ts';
 import { cell } from './cells.ts';
 import { checkedLimit } from './checkedLimit.ts';
+import { checksThatCount } from './checksThatCount.ts';
 import type { Check, Instrument, Reading, Remark } from './trial.ts';
 
 const dimensionOf = (unit: string): Dimension | null => findUnit(unit)?.dimension ?? null;
@@ -55,9 +56,10 @@ export function withChecks(
     const fitting = own.filter((check) => dimensionOf(cell(check.row, 'unit')) === dimension);
     remarks.push(...own.filter((check) => !fitting.includes(check)).map(otherKind));
     if (fitting.length === 0) return tool;
+    const counting = checksThatCount(fitting);
     const largest = largestReading(tool.instrument, dimension, readings);
-    const { limit, outside } = checkedLimit(tool.limit, tool.resolution, fitting, largest);
-    for (const check of fitting) if (outside.includes(check.check)) remarks.push(furtherOff(tool, check));
-    return { ...tool, limit };
+    const { limit, outside } = checkedLimit(tool.limit, tool.resolution, counting, largest);
+    for (const check of counting) if (outside.includes(check.check)) remarks.push(furtherOff(tool, check));
+    return { ...tool, limit, ownLimit: tool.limit };
   });
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { checkDoubt } from '../../src/trial/checkDoubt.ts';
 import { type CheckFigures, checkedLimit } from '../../src/trial/checkedLimit.ts';
 import { fold } from '../../src/trial/fold.ts';
 import type { ErrorLimit } from '../../src/trial/trial.ts';
@@ -111,6 +112,16 @@ describe('checks in a trial', () => {
     expectClose(limit.absolute, 0.02e-3, { relative: 1e-9 });
   });
 
+  it('of the same thing count from the latest on, so that a second look puts a slip right', () => {
+    const slip = check({ check: 'k1', known_value: '100', read_value: '3.7 oz' });
+    const again = check({ check: 'k2', known_value: '100.0', read_value: '100.01' });
+    const other = check({ check: 'k3', known_value: '50', read_value: '50.02' });
+    expectClose(limitOf(slip).limit.absolute, 3.7 * 0.028349523125 - 0.1 + 0.01e-3, { relative: 1e-9 });
+    const { limit, trial } = limitOf(slip, again, other);
+    expectClose(limit.absolute, 0.03e-3, { relative: 1e-9 });
+    expect(trial.remarks).toEqual([]);
+  });
+
   it('stretch only to readings that count', () => {
     const heavy = reading('r2', 'conductor_mass', '900', 'g', { instrument: 'scale' });
     const known = check({ known_value: '100', read_value: '100.00' });
@@ -128,5 +139,25 @@ describe('checks in a trial', () => {
     const { remarks } = limitOf(check(row)).trial;
     expect(remarks.map((one) => one.code)).toEqual([code]);
     expect(remarks[0]!.text).toContain(words);
+  });
+});
+
+describe('a check about to be kept', () => {
+  const tool = { limit: assumed(0.03, 0.001), resolution: 0.01 };
+  it.each([
+    [100.02, null],
+    [100.35, null],
+    [104.9, { off: 4.9, allowed: 0.13 }],
+    [10, { off: -90, allowed: 0.13 }],
+  ])("of 100 that reads %s is asked about only far outside the tool's own limit", (read, wanted) => {
+    const doubt = checkDoubt(tool, { known: 100, knownError: 0, read });
+    if (wanted === null) return expect(doubt).toBeNull();
+    expectClose(doubt!.off, wanted.off, { relative: 1e-9 });
+    expectClose(doubt!.allowed, wanted.allowed, { relative: 1e-9 });
+  });
+
+  it('is held against what was stated, not against an earlier slip', () => {
+    const slipped = { ...tool, limit: stated(4.9), ownLimit: tool.limit };
+    expect(checkDoubt(slipped, { known: 100, knownError: 0, read: 104.9 })).not.toBeNull();
   });
 });

@@ -265,3 +265,32 @@ describe('a piece on record while settings change', () => {
     expect(pieces.find((piece) => piece.kind === 'bend')).toMatchObject({ onRecord: true, planned: null });
   });
 });
+
+describe('a plan that checks of the tools have changed', () => {
+  const kitchen = entry('instrument', { instrument: 'kitchen', kind: 'kitchen scale', resolution: '1', unit: 'g' });
+  const check = (name: string, read: string) =>
+    entry('check', {
+      check: name,
+      instrument: 'scale',
+      against: 'check weight',
+      known_value: '100',
+      unit: 'g',
+      read_value: read,
+    });
+  const said = (...entries: ReturnType<typeof entry>[]) =>
+    planOf(trialOf(cable('harrow'), kitchen, ...entries), NO_POWER).warnings.filter(
+      (one) => one.code === 'plan-by-checks',
+    );
+
+  it('says so, with what was seen and what became of it', () => {
+    const [warning] = said(check('k1', '3.7 oz'));
+    expect(warning!.text).toMatch(
+      /^The plan is another by what the checks showed \(scale, which read 3\.7 oz on 100 g\): weighing goes from scale to kitchen; pieces to take apart are \d+ mm instead of \d+ mm \(harrow\)\. If a check was typed wrong/,
+    );
+  });
+
+  it('says nothing where it stands as it stood', () => {
+    expect(said()).toEqual([]);
+    expect(said(check('k1', '3.7 oz'), check('k2', '100.10'))).toEqual([]);
+  });
+});

@@ -1,6 +1,8 @@
 /** Tools of the plan: adding one, and holding one against something known. */
 import { OWNED_TOOLS, type OwnedTool } from '../../../../findings/starter/ownedTools.ts';
 import { readKnownThing } from '../../../../journal/knownThing.ts';
+import { checkDoubt } from '../../../../trial/checkDoubt.ts';
+import { checksThatCount } from '../../../../trial/checksThatCount.ts';
 import type { Check, Instrument, Trial } from '../../../../trial/trial.ts';
 import { findUnit } from '../../../../units/unit.ts';
 import { say } from '../journal/journal.ts';
@@ -69,10 +71,24 @@ export function offBy(tool: Instrument, answers: CheckAnswers): number | null {
   return (read.value.read.value - read.value.known) / unit.stepToSI(1);
 }
 
-/** The checks of one tool, known things and zeros apart. */
+/** A question to be answered before a check is kept: it lies far outside what the tool may be off by. Empty: none. */
+export function doubtOf(tool: Instrument, answers: CheckAnswers): string {
+  const read = readKnownThing(rowOf(tool, answers));
+  const unit = findUnit(tool.row.unit ?? '');
+  if (!read.ok || unit === null) return '';
+  const { known, knownError, read: found } = read.value;
+  const doubt = checkDoubt(tool, { known, knownError, read: found.value });
+  if (doubt === null) return '';
+  const shown = (si: number) => `${Number((si / unit.stepToSI(1)).toPrecision(3))}\u00a0${unit.symbol}`;
+  const typed = answers.read.trim();
+  const inUnit = /\p{L}/u.test(typed) ? `“${typed}” is ${shown(found.value)}. ` : '';
+  return `${inUnit}That is ${shown(Math.abs(doubt.off))} too ${doubt.off > 0 ? 'high' : 'low'}; by its own limit this tool is at most ${shown(doubt.allowed)} off there. A slip of a digit or a unit? Kept as it is, every reading of this tool gets that much wider, and the plan may change.`;
+}
+
+/** The checks of one tool that count, known things and zeros apart. */
 export function checksOf(trial: Trial, tool: Instrument): { known: Check[]; zeros: Check[] } {
   const own = trial.checks.filter(({ instrument }) => instrument === tool.instrument);
-  return { known: own.filter(({ zero }) => !zero), zeros: own.filter(({ zero }) => zero) };
+  return { known: checksThatCount(own.filter(({ zero }) => !zero)), zeros: own.filter(({ zero }) => zero) };
 }
 
 /** How far the zeros of a tool lie apart, in its own unit; null with fewer than two. */

@@ -4,7 +4,7 @@ import type { Instrument } from '../../../../../trial/trial.ts';
 import { findUnit } from '../../../../../units/unit.ts';
 import { Dialog } from '../../../parts/dialog.tsx';
 import { type Troubles, troubleSentence } from '../../../store/plan/correct.ts';
-import { type CheckAnswers, offBy, sayCheck } from '../../../store/plan/tools.ts';
+import { type CheckAnswers, doubtOf, offBy, sayCheck } from '../../../store/plan/tools.ts';
 
 const BLANK: CheckAnswers = { against: '', known: '', knownError: '', read: '', temperature: '', note: '' };
 
@@ -22,6 +22,8 @@ const ADVICE: Readonly<Record<string, string>> = {
 export function CheckDialog({ tool, onClose }: { tool: Instrument; onClose: () => void }) {
   const [answers, setAnswers] = useState<CheckAnswers>({ ...BLANK, against: usualThing(tool) });
   const [troubles, setTroubles] = useState<Troubles>({});
+  /** The question that was put before this check is kept; empty while none is open. */
+  const [asked, setAsked] = useState('');
   useEffect(() => {
     const back = document.activeElement;
     return () => {
@@ -30,9 +32,17 @@ export function CheckDialog({ tool, onClose }: { tool: Instrument; onClose: () =
   }, []);
   const unit = findUnit(tool.row.unit ?? '')?.symbol ?? tool.row.unit ?? '';
   const zero = answers.against === 'zero';
-  const set = (name: keyof CheckAnswers) => (text: string) => setAnswers({ ...answers, [name]: text });
+  const set = (name: keyof CheckAnswers) => (text: string) => {
+    setAsked('');
+    setAnswers({ ...answers, [name]: text });
+  };
   const keep = async (event: Event) => {
     event.preventDefault();
+    const doubt = doubtOf(tool, answers);
+    if (doubt !== '' && asked === '') {
+      setAsked(doubt);
+      return;
+    }
     const refused = await sayCheck(tool, answers);
     setTroubles(refused ?? {});
     if (refused === null) onClose();
@@ -89,9 +99,14 @@ export function CheckDialog({ tool, onClose }: { tool: Instrument; onClose: () =
               {troubleSentence(trouble)}
             </p>
           ))}
+        {asked !== '' && (
+          <p class="asked" role="alert">
+            {asked}
+          </p>
+        )}
         <div class="buttons">
           <button type="submit" class="button main">
-            Keep this check
+            {asked === '' ? 'Keep this check' : 'It did read that: keep it'}
           </button>
           <button type="button" class="button" onClick={onClose}>
             Leave it
