@@ -1,5 +1,4 @@
 import { quantityNamed } from '../../journal/quantities.ts';
-import { copperPerMetre, ohmsPerMetre } from '../../methods/decide/conductorSize.ts';
 import { median } from '../../numerics/describe.ts';
 import { outlying } from '../../numerics/outlying.ts';
 import { readingValue } from '../../trial/makeReading.ts';
@@ -7,7 +6,9 @@ import { GRAMS_IN_OUNCE } from '../../trial/remarksOnValues.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { toCelsius } from '../../units/display.ts';
 import { readTypedQuantity } from '../../units/typedQuantity.ts';
-import { readLabel } from '../claims/label.ts';
+import { splitTyped, typedText } from '../../units/typedText.ts';
+import { findUnit } from '../../units/unit.ts';
+import { type Expected, expectedContacts, expectedReading } from './expectedReading.ts';
 
 /** A reading about to be kept, as typed. */
 export interface CandidateReading {
@@ -23,9 +24,22 @@ export interface CandidateReading {
 
 /** A doubt about it: never in the way, for a person to answer. */
 export interface Question {
-  code: 'ounces' | 'ten-times' | 'tenth' | 'far-off' | 'temperature';
+  code:
+    | 'ounces'
+    | 'ten-times'
+    | 'tenth'
+    | 'too-much'
+    | 'too-little'
+    | 'contacts'
+    | 'no-contacts'
+    | 'far-off'
+    | 'temperature';
   text: string;
 }
+
+/** What is asked about ohms without the distance that they were read over. */
+export const NO_CONTACTS =
+  'How far apart were the voltage contacts? Without that distance the ohms say nothing about the metal.';
 
 /** Chance that a sound reading is asked about. */
 const LEVEL = 0.01;
@@ -64,14 +78,6 @@ interface Fellows {
   repeats: boolean;
 }
 
-function lengthOf(trial: Trial, specimen: string): number | null {
-  const read = trial.readings.filter(
-    (r) => r.standing === 'counted' && r.specimen === specimen && r.quantity === 'conductor_length',
-  );
-  if (read.length > 0) return median(read.map((r) => r.value));
-  return trial.specimens.find((s) => s.specimen === specimen)?.cutLength ?? null;
-}
-
 function contactsOf(c: CandidateReading): number | null {
   const length = readTypedQuantity(c.at_length ?? '', 'length', c.at_length_unit?.trim() || 'mm');
   return length.ok ? length.value.value : null;
@@ -96,31 +102,19 @@ function repeatsOf(trial: Trial, c: CandidateReading, value: number, step: numbe
   };
 }
 
-/** What the label lets expect of a first reading. Copper is supposed; clad metal weighs less than half, which is no slip. */
-function expectedOf(trial: Trial, c: CandidateReading, value: number): Fellows | null {
-  const cable = trial.cables.find(
-    (each) => each.cable === trial.specimens.find((s) => s.specimen === c.specimen)?.cable,
-  );
-  const area = cable ? readLabel(cable.label).area : null;
-  if (area === null) return null;
-  const length = c.quantity === 'conductor_mass' ? lengthOf(trial, c.specimen) : contactsOf(c);
-  const perMetre =
-    c.quantity === 'conductor_mass' ? copperPerMetre(area) : c.quantity === 'resistance' ? ohmsPerMetre(area) : null;
-  if (length === null || perMetre === null) return null;
-  return {
-    values: [perMetre * length],
-    figure: value,
-    leastSpread: 0,
-    step: 0,
-    words: 'what a cable of that label would read',
-    repeats: false,
-  };
+/** What the label and the piece let expect of a reading that has no repeats, to find a slip by. */
+function firstOf({ middles, words }: Expected, value: number): Fellows | null {
+  const apart = (middle: number) => Math.abs(Math.log(value / middle));
+  const [nearest] = [...middles].sort((a, b) => apart(a) - apart(b));
+  if (nearest === undefined) return null;
+  const expectation = `what ${words} would read`;
+  return { values: [nearest], figure: value, leastSpread: 0, step: 0, words: expectation, repeats: false };
 }
 
 function slip(c: CandidateReading, name: string, { values, figure, words }: Fellows): Question | null {
   const middle = median(values);
   if (!(middle > 0) || !(figure > 0)) return null;
-  const shown = `${c.value} ${c.unit}`.trim();
+  const shown = typedText(c.value, c.unit);
   const asGrams = (figure * GRAMS_IN_OUNCE) / middle;
   if (MASSES.has(c.quantity) && asGrams < OUNCES_WITHIN && asGrams > 1 / OUNCES_WITHIN)
     return { code: 'ounces', text: `The ${name}, ${shown}, fits ${words} if it is in ounces. Is the unit right?` };
@@ -142,7 +136,42 @@ function farOff(c: CandidateReading, name: string, fellows: Fellows): Question |
   if (!outlying(all, LEVEL, fellows.leastSpread).includes(all.length - 1)) return null;
   return {
     code: 'far-off',
-    text: `The ${name}, ${`${c.value} ${c.unit}`.trim()}, stands far from ${fellows.words}. Keep it, or measure again?`,
+    text: `The ${name}, ${typedText(c.value, c.unit)}, stands far from ${fellows.words}. Keep it, or measure again?`,
+  };
+}
+
+/** `0.023 to 0.46 kg`: two digits, in the unit of what was typed. */
+function spanText({ least, most }: Expected, { value, unit }: CandidateReading): string {
+  const typed = findUnit(splitTyped(value).unit || unit);
+  const figure = (si: number) => Number((typed?.fromSI(si) ?? si).toPrecision(2)).toString();
+  return least <= 0
+    ? `up to ${typedText(figure(most), unit)}`
+    : `${figure(least)} to ${typedText(figure(most), typed?.symbol ?? unit)}`;
+}
+
+/** Outside of what label and piece let be, whatever the metal. */
+function outOfSpan(c: CandidateReading, name: string, figure: number, expected: Expected | null): Question | null {
+  if (expected === null || isWithin(expected, figure)) return null;
+  const much = figure > expected.most;
+  return {
+    code: much ? 'too-much' : 'too-little',
+    text: `The ${name}, ${typedText(c.value, c.unit)}, is far ${much ? 'above' : 'below'} what ${expected.words} can read, ${spanText(expected, c)}. Are the unit and the decimal point right?`,
+  };
+}
+
+const isWithin = ({ least, most }: Expected, figure: number) => figure >= least && figure <= most;
+
+/** Contacts that cannot stand so on the piece, or a resistance without them. */
+function contactsQuestion(trial: Trial, c: CandidateReading): Question | null {
+  if (c.quantity !== 'resistance') return null;
+  const contacts = contactsOf(c);
+  if (contacts === null) return { code: 'no-contacts', text: NO_CONTACTS };
+  const expected = expectedContacts(trial, c.specimen);
+  if (expected === null || isWithin(expected, contacts)) return null;
+  const shown = typedText(c.at_length ?? '', c.at_length_unit || 'mm');
+  return {
+    code: 'contacts',
+    text: `Between the contacts, ${shown}, is far ${contacts > expected.most ? 'above' : 'below'} what ${expected.words} has room for. Are the distance and its unit right?`,
   };
 }
 
@@ -157,9 +186,21 @@ function tooWarm(trial: Trial, c: CandidateReading): Question | null {
   };
 }
 
+/** Repeats that label or piece already call a slip are no measure for what comes after them. */
+function fellowsOf(trial: Trial, c: CandidateReading, value: number, step: number, expected: Expected | null) {
+  const repeats = repeatsOf(trial, c, value, step);
+  const first = expected && firstOf(expected, value);
+  if (repeats === null || expected === null) return repeats ?? first;
+  const others = trial.readings.filter(
+    (r) => r.standing === 'counted' && r.specimen === c.specimen && r.quantity === c.quantity,
+  );
+  return isWithin(expected, median(others.map((r) => r.value))) ? repeats : first;
+}
+
 /**
  * Whether a reading about to be kept deserves a question: ounces typed as grams, a slip of the decimal point, far from its
- * repeats (Grubbs' test from six readings, a robust z for three to five), or 3 °C and more from the target. It asks; it never
+ * repeats (Grubbs' test from six readings, a robust z for three to five), outside of what the label (whatever the metal) and
+ * the piece's length let be, ohms without or with impossible contacts, or 3 °C and more from the target. It asks; it never
  * stops anything.
  *
  * @returns null when there is nothing to ask, or the value cannot be read: the row's own check says that
@@ -169,8 +210,19 @@ export function questionFor(trial: Trial, c: CandidateReading): Question | null 
   const outcome = readingValue(c.quantity, c.value, c.unit);
   if (quantity === null || !outcome.ok) return null;
   const { value, step } = outcome.value;
-  const repeats = repeatsOf(trial, c, value, step);
-  const fellows = repeats ?? expectedOf(trial, c, value);
-  const about = fellows ? (slip(c, quantity.name, fellows) ?? farOff(c, quantity.name, fellows)) : null;
-  return about ?? tooWarm(trial, c);
+  const { name } = quantity;
+  const figure = Math.abs(value);
+  const badContacts = contactsQuestion(trial, c);
+  // Contacts that cannot be foretell nothing, and the reading beside them is not to blame.
+  const contacts = badContacts?.code === 'contacts' ? null : contactsOf(c);
+  const expected = expectedReading(trial, c.specimen, c.quantity, contacts);
+  const fellows = fellowsOf(trial, c, value, step, expected);
+  const slipped = fellows && slip(c, name, fellows);
+  return (
+    slipped ??
+    outOfSpan(c, name, figure, expected) ??
+    (fellows && farOff(c, name, fellows)) ??
+    badContacts ??
+    tooWarm(trial, c)
+  );
 }

@@ -78,6 +78,81 @@ describe('a first reading', () => {
   });
 });
 
+describe('a wild first reading', () => {
+  const bend = entry('specimen', { specimen: 'b1', cable: 'harrow', kind: 'bend', cut_length: '370' });
+  const whole = entry('specimen', {
+    specimen: 'w1',
+    cable: 'harrow',
+    kind: 'whole',
+    cut_length: '6',
+    cut_length_unit: 'ft',
+  });
+  const long = entry('specimen', { specimen: 'l1', cable: 'harrow', kind: 'apart', cut_length: '750' });
+  const trial = trialOf(cable('harrow'), piece, bend, whole, long);
+  const cases: [specimen: string, quantity: string, value: string, unit: string, at: string, code: string | null][] = [
+    ['w1', 'resistance', '99999', 'mohm', '5 ft 6 in', 'too-much'],
+    ['w1', 'resistance', '0.000001', 'mohm', '5 ft 6 in', 'too-little'],
+    ['w1', 'resistance', '0.55', 'mohm', '5 ft 6 in', null],
+    ['w1', 'resistance', '0.9', 'mohm', '5 ft 6 in', null],
+    ['w1', 'resistance', '99999', 'mohm', '', 'too-much'],
+    ['w1', 'resistance', '0.55', 'mohm', '', 'no-contacts'],
+    ['w1', 'resistance', '0.55', 'mohm', '5 m', 'contacts'],
+    ['w1', 'resistance', '0.55', 'mohm', '1 3/8 in', 'contacts'],
+    ['l1', 'specimen_mass', '5000', 'kg', '', 'too-much'],
+    ['l1', 'specimen_mass', '5', 'g', '', 'too-little'],
+    ['l1', 'specimen_mass', '560', 'g', '', null],
+    ['l1', 'conductor_mass', '5000', 'kg', '', 'too-much'],
+    ['l1', 'jacket_mass', '140', 'g', '', null],
+    ['l1', 'jacket_mass', '140', 'kg', '', 'too-much'],
+    ['l1', 'conductor_length', '1 3/8 in', 'mm', '', 'too-little'],
+    ['l1', 'conductor_length', '29.5', 'in', '', null],
+    ['l1', 'conductor_length', '7500', 'mm', '', 'ten-times'],
+    ['b1', 'overhang', '9999', 'in', '', 'too-much'],
+    ['b1', 'overhang', '300', 'mm', '', null],
+    ['b1', 'tip_drop', '-9999', 'mm', '', 'too-much'],
+    ['l1', 'outer_diameter', '15', 'mm', '', null],
+    ['l1', 'outer_diameter', '15', 'in', '', 'too-much'],
+    ['l1', 'strand_diameter', '0.25', 'mm', '', null],
+    ['l1', 'strand_diameter', '25', 'mm', '', 'too-much'],
+    ['l1', 'strand_count', '1064', '', '', null],
+    ['l1', 'strand_count', '900000', '', '', 'too-much'],
+  ];
+  it.each(cases)('%s %s %s %s over "%s": %s', (specimen, quantity, value, unit, at_length, code) => {
+    expect(questionFor(trial, { specimen, quantity, value, unit, at_length })?.code ?? null).toBe(code);
+  });
+
+  it('is told with what could be, in the unit that was typed', () => {
+    const asked = questionFor(trial, { specimen: 'l1', quantity: 'specimen_mass', value: '5000 kg', unit: 'g' });
+    expect(asked?.text).toMatch(
+      /^The mass of the whole piece, 5000 kg, is far above what a cable labelled .* can read, 0\.0\d+ to [\d.]+ kg\./,
+    );
+  });
+
+  it('of a length does not put the blame on the mass that comes after it', () => {
+    const slipped = entry('reading', {
+      reading: 'x',
+      specimen: 'l1',
+      quantity: 'conductor_length',
+      value: '1 3/8',
+      unit: 'in',
+    });
+    const massOf = (value: string) =>
+      questionFor(trialOf(cable('harrow'), long, slipped), {
+        specimen: 'l1',
+        quantity: 'conductor_mass',
+        value,
+        unit: 'g',
+      })?.code ?? null;
+    expect(massOf('369')).toBeNull();
+    expect(massOf('3690')).toBe('ten-times');
+  });
+
+  it('is no measure for the right one that follows', () => {
+    expect(ask(mass('147.3'), '1473')).toBeNull();
+    expect(ask(mass('1474'), '1473')).toBe('ten-times');
+  });
+});
+
 describe('a temperature', () => {
   it.each([
     ['22.9', 'C', null],
