@@ -1,0 +1,205 @@
+import { MOST_IN_BUNDLE } from '../thermal/run.ts';
+import { carryingCurrent } from '../thermal/steady.ts';
+import { type Flow, flowOf, type NoFlow, surroundingsAt } from './flow.ts';
+import { type FuseAnswer, fuseFor } from './fuse.ts';
+import { CORNERS, type Corner, metresOfCable, ohmsAt, pathOhms } from './path.ts';
+import type { Between, RunCable, RunQuestion } from './question.ts';
+
+export type RunOutcome = 'meets' | 'falls short' | 'not settled';
+
+/** What one cable does in a run. Between: the middle figure and the ends of all doubts together. */
+export interface RunAnswer {
+  cable: RunCable;
+  /** Supply at rest, and while charging; null for a supply that does not charge. */
+  resting: RunState;
+  charging: RunState | null;
+  /** Share of the supply's volts lost at the peak of the load, at the worse of the two supplies. */
+  drop: Between;
+  outcomes: { drop: RunOutcome; heat: RunOutcome; all: RunOutcome };
+  /** K below the rating at the hottest; negative above it. */
+  margin: Between;
+  /** A that one run bears for ever in its surroundings. */
+  carrying: Between;
+  /** Least number of runs side by side that meets both; null when none up to the most looked at does. */
+  parallel: number | null;
+  /** Of one run, or of as many as are needed: kg and money; null when not known. */
+  mass: number | null;
+  cost: { amount: number; currency: string } | null;
+  fuse: FuseAnswer;
+}
+
+/** One supply voltage. */
+export interface RunState {
+  volts: number;
+  /** V at the load at its peak, and lost on the way at peak and steady load. */
+  atLoad: Between;
+  lost: Between;
+  lostSteady: Between;
+  /** A at the steady load and at the peak. */
+  steady: Between;
+  peak: Between;
+  /** W on average. */
+  watts: Between;
+  /** K: in the long run, and at the end of a peak. */
+  temperature: Between;
+  hottest: Between;
+  /** Set when nothing settles at one of the ends: the figures then stand for what does. */
+  fails: NoFlow | null;
+}
+
+/** Most runs side by side that are looked at. */
+export const MOST_RUNS = 6;
+
+const between = (of: (corner: Corner) => number): Between => {
+  const [value, a, b] = CORNERS.map(of);
+  return { value, low: Math.min(a, b, value), high: Math.max(a, b, value) };
+};
+
+interface Context {
+  q: RunQuestion;
+  cable: RunCable;
+  installed: RunCable | null;
+}
+
+function stateOf({ q, cable, installed }: Context, volts: number, runs: number): RunState {
+  const flows = CORNERS.map((corner) => flowOf(q, cable, volts, { corner, runs, installed }));
+  const fails = flows.find((f): f is NoFlow => typeof f === 'string') ?? null;
+  const at = (corner: Corner): Flow | null => {
+    const f = flows[CORNERS.indexOf(corner)];
+    return typeof f === 'string' ? null : f;
+  };
+  // What does not come through loses all its volts, at a heat nobody knows; what melts stands at its melting point.
+  const kelvin = fails === 'melts' ? cable.heated.metal.meltingPoint : Number.NaN;
+  const lostAll: Flow = {
+    steady: 0,
+    peak: 0,
+    heating: 0,
+    temperature: kelvin,
+    hottest: kelvin,
+    lost: volts,
+    atLoad: 0,
+    lostSteady: volts,
+    watts: 0,
+  };
+  const of = (figure: (f: Flow) => number) => between((corner) => figure(at(corner) ?? lostAll));
+  return {
+    volts,
+    atLoad: of((f) => f.atLoad),
+    lost: of((f) => f.lost),
+    lostSteady: of((f) => f.lostSteady),
+    steady: of((f) => f.steady),
+    peak: of((f) => f.peak),
+    watts: of((f) => f.watts),
+    temperature: of((f) => f.temperature),
+    hottest: of((f) => f.hottest),
+    fails,
+  };
+}
+
+/** Below the limit at both ends meets, above it at both falls short. */
+function outcomeOf({ low, high }: Between, most: number): RunOutcome {
+  if (high <= most) return 'meets';
+  return low > most ? 'falls short' : 'not settled';
+}
+
+const worse = (a: RunOutcome, b: RunOutcome): RunOutcome => {
+  const order: readonly RunOutcome[] = ['meets', 'not settled', 'falls short'];
+  return order[Math.max(order.indexOf(a), order.indexOf(b))];
+};
+
+function judged(states: readonly RunState[], q: RunQuestion, rating: number) {
+  const shares = states.map((s) => ({
+    value: s.lost.value / s.volts,
+    low: s.lost.low / s.volts,
+    high: s.lost.high / s.volts,
+  }));
+  const drop = shares.reduce((a, b) => (b.high > a.high ? b : a));
+  const hottest = states.map((s) => s.hottest).reduce((a, b) => (b.high > a.high || Number.isNaN(b.high) ? b : a));
+  const outcomes = { drop: outcomeOf(drop, q.allowedDrop), heat: outcomeOf(hottest, rating) };
+  return { drop, hottest, outcomes: { ...outcomes, all: worse(outcomes.drop, outcomes.heat) } };
+}
+
+const suppliesOf = ({ supply }: RunQuestion): number[] =>
+  supply.charging === null ? [supply.resting] : [supply.resting, supply.charging];
+
+const statesOf = (context: Context, runs: number): RunState[] =>
+  suppliesOf(context.q).map((volts) => stateOf(context, volts, runs));
+
+/**
+ * Fewest runs side by side that meet: each is looked at with its fellows touching it, at the far end of every doubt, which is
+ * what meeting asks for.
+ */
+function runsNeeded({ q, cable, installed }: Context, first: RunOutcome): number | null {
+  if (first === 'meets') return 1;
+  const supplies = suppliesOf(q);
+  for (let runs = 2; runs <= MOST_RUNS && q.surroundings.bundle * runs <= MOST_IN_BUNDLE; runs++) {
+    const meets = supplies.every((volts) => {
+      const flow = flowOf(q, cable, volts, { corner: 'high', runs, installed });
+      if (typeof flow === 'string') return false;
+      return flow.lost <= q.allowedDrop * volts && flow.hottest <= cable.rating;
+    });
+    if (meets) return runs;
+  }
+  return null;
+}
+
+function carryingOf({ q, cable }: Context): Between {
+  return between((corner) => {
+    const heated = { ...cable.heated, resistance20: cable.ohmsPerMetre[corner] };
+    return carryingCurrent(heated, cable.rating, surroundingsAt(q, cable, corner, 1)).current;
+  });
+}
+
+/**
+ * Everything that one cable does in a run: volts, heat, runs side by side, mass, cost and fuse, each with the ends of its doubt.
+ *
+ * @param installed the cable that was there when volts lost were measured.
+ */
+export function runAnswer(q: RunQuestion, cable: RunCable, installed: RunCable | null): RunAnswer {
+  const context: Context = { q, cable, installed };
+  const [resting, charging = null] = statesOf(context, 1);
+  const states = charging ? [resting, charging] : [resting];
+  const { drop, hottest, outcomes } = judged(states, q, cable.rating);
+  const parallel = runsNeeded(context, outcomes.all);
+  const metres = metresOfCable(q) * (parallel ?? 1);
+  const carrying = carryingOf(context);
+  return {
+    cable,
+    resting,
+    charging,
+    drop,
+    outcomes,
+    margin: {
+      value: cable.rating - hottest.value,
+      low: cable.rating - hottest.high,
+      high: cable.rating - hottest.low,
+    },
+    carrying,
+    parallel,
+    mass: cable.massPerMetre === null ? null : cable.massPerMetre * metres,
+    cost: cable.price && { amount: cable.price.perMetre * metres, currency: cable.price.currency },
+    fuse: fuseOf(context, states, carrying, parallel ?? 1),
+  };
+}
+
+function fuseOf(
+  { q, cable, installed }: Context,
+  states: readonly RunState[],
+  carrying: Between,
+  runs: number,
+): FuseAnswer {
+  const cold = ohmsAt(pathOhms(q, cable, 'high', 1, installed), q.surroundings.ambient);
+  const volts = Math.max(...states.map((s) => s.volts));
+  const most = (of: (s: RunState) => Between) => Math.max(...states.map((s) => of(s).high)) / runs;
+  return fuseFor(
+    {
+      steady: most((s) => s.steady),
+      peak: most((s) => s.peak),
+      peakSeconds: q.load.peak?.seconds ?? Number.POSITIVE_INFINITY,
+      carrying: carrying.low,
+      farShort: q.supply.resting / (q.supply.ohms.high + cold),
+      nearShort: volts / Math.max(q.supply.ohms.low, 1e-4),
+    },
+    cable,
+  );
+}
