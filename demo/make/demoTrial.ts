@@ -1,6 +1,7 @@
 /** The demonstration trial: an invented rally club compares six invented makers' cable of one claimed size. */
 import { drawsFrom } from '../../test/simulate/random.ts';
 import { filesOf, type PackageTables, type Row, row } from '../../test/simulate/tables.ts';
+import { abuseDay, abusePieces } from './abuseDay.ts';
 import { apartLength, benchDay, tagLength } from './benchDay.ts';
 import { bendDay, judgeDay, KITCHEN_SCALE } from './bendDay.ts';
 import { toolRows } from './tools.ts';
@@ -10,6 +11,7 @@ const SEED = 20261003;
 /** Days that were added later have draws of their own, so that what was there stays as it is. */
 const BEND_SEED = 20261004;
 const JUDGE_SEED = 20261005;
+const ABUSE_SEED = 20261007;
 const TRIAL = 'fenwater-2-awg';
 const TITLE = 'Six 2 AWG battery cables (an invented trial)';
 const DISCLOSURE =
@@ -33,7 +35,7 @@ export function demoTables(): PackageTables {
     cables: TRUTHS.map(cableRow),
     fittings: fittingRows(),
     instruments: [...toolRows(), KITCHEN_SCALE],
-    specimens: TRUTHS.flatMap(specimenRows),
+    specimens: [...TRUTHS.flatMap(specimenRows), ...TRUTHS.flatMap(abusePieces)],
     evidence: TRUTHS.filter((truth) => truth.scraped !== null).map((truth) =>
       row({
         cable: truth.id,
@@ -47,6 +49,7 @@ export function demoTables(): PackageTables {
     ),
     readings: [...benched, ...bendDay(TRUTHS, BEND_SEED, benched.length + 1)],
     judgements: judgeDay(TRUTHS, JUDGE_SEED),
+    endurance: abuseDay(TRUTHS, ABUSE_SEED),
   };
 }
 

@@ -13,6 +13,7 @@ const TABLES = {
   evidence: { kind: 'evidence', title: 'What was seen by eye' },
   readings: { kind: 'reading', title: 'One row per reading' },
   judgements: { kind: 'judgement', title: 'Pairs bent by hand, and which bends more easily' },
+  endurance: { kind: 'endurance', title: 'How long jackets lasted under abuse' },
 } as const satisfies Record<string, { kind: EntryKind; title: string }>;
 export type TableName = keyof typeof TABLES;
 const NAMES = Object.keys(TABLES) as TableName[];

@@ -1,4 +1,8 @@
-import type { CablePair, EnduranceAnalysis } from '../../methods/jacket/endurance/compareCables.ts';
+import {
+  type CablePair,
+  type EnduranceAnalysis,
+  firstLastsLonger,
+} from '../../methods/jacket/endurance/compareCables.ts';
 import { piecesToPart } from '../../methods/jacket/endurance/planPieces.ts';
 import { rangeText } from '../../units/rangeText.ts';
 import type { EndurancePair } from '../shapes/jacket.ts';
@@ -13,10 +17,10 @@ export const PLANNED_POWER = 0.8;
 export function amountPairs(
   analysis: EnduranceAnalysis,
   compared: readonly CableLives[],
-  { level, seed }: { level: number; seed: string },
+  level: number,
 ): EndurancePair[] {
   const place = new Map(analysis.order.map((cable, i) => [cable, i]));
-  return analysis.pairs.map((pair, i) => {
+  return analysis.pairs.map((pair) => {
     const [a, b] = [compared[pair.a], compared[pair.b]];
     const neighbours = Math.abs(place.get(pair.a)! - place.get(pair.b)!) === 1;
     return {
@@ -31,33 +35,29 @@ export function amountPairs(
       p_smallest: pair.exact?.smallest ?? null,
       parted: pair.parted,
       pieces_to_part:
-        neighbours && !pair.parted
-          ? planned(pair, analysis, Math.max(a.lives.length, b.lives.length), { level, seed: planSeed(seed, i) })
-          : null,
+        neighbours && !pair.parted ? planned(pair, analysis, Math.max(a.lives.length, b.lives.length), level) : null,
       text: pairText(pair, a.found.name, b.found.name),
     };
   });
 }
 
-const planSeed = (seed: string, pair: number) => `${(pair + 1).toString(16).padStart(8, '0')}${seed.slice(8)}`;
-
 function planned(
   { ratio }: CablePair,
   { commonShape, pairs }: EnduranceAnalysis,
   now: number,
-  o: { level: number; seed: string },
+  level: number,
 ): number | null {
   if (ratio === null || commonShape === null) return null;
   const apart = Math.max(ratio, 1 / ratio);
   if (apart < WORTH_PARTING) return null;
-  const needed = piecesToPart({ ratio: apart, shape: commonShape, power: PLANNED_POWER, pairs: pairs.length, ...o });
+  const needed = piecesToPart({ ratio: apart, shape: commonShape, power: PLANNED_POWER, pairs: pairs.length, level });
   // As many as there are did not part them, whatever the odds were.
   return needed === null ? null : Math.max(needed, now + 1);
 }
 
 /** How many times as long one lasts as the other, the longer lasting first. */
 function pairText({ ratio, interval: [low, high], parted }: CablePair, a: string, b: string): string {
-  const turned = ratio === null ? low === null : ratio < 1;
+  const turned = !firstLastsLonger({ ratio, interval: [low, high] });
   const [longer, shorter] = turned ? [b, a] : [a, b];
   const [from, to] = turned ? [high && 1 / high, low && 1 / low] : [low, high];
   const times = ratio === null ? null : Math.max(ratio, 1 / ratio);

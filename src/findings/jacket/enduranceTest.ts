@@ -1,5 +1,9 @@
 import { group } from 'd3-array';
-import { analyseEndurance, type EnduranceAnalysis } from '../../methods/jacket/endurance/compareCables.ts';
+import {
+  analyseEndurance,
+  type EnduranceAnalysis,
+  firstLastsLonger,
+} from '../../methods/jacket/endurance/compareCables.ts';
 import { type Lasting, shownMedian } from '../../methods/jacket/endurance/lasting.ts';
 import { mean } from '../../numerics/describe.ts';
 import type { Lifetime } from '../../numerics/survival/lifetime.ts';
@@ -13,7 +17,7 @@ import { lastsOf, medianFound } from './lasts.ts';
 import { perWallOf } from './perWall.ts';
 import { type EnduranceRow, lifetimeOf, type TestRead } from './readEndurance.ts';
 import { smallSamples } from './smallSamples.ts';
-import { lastingSentence } from './words.ts';
+import { lastingSentence, partedSentence } from './words.ts';
 
 export interface TestContext {
   cables: readonly CableFindings[];
@@ -85,7 +89,7 @@ export function amountTest(test: TestRead, { cables, level, seed }: TestContext)
     return amountCable(c, of, test.unit, level, at >= 0 ? (analysis!.band[at] ?? null) : null);
   });
   const names = compared.map(({ found }) => found.name);
-  const pairs = analysis ? amountPairs(analysis, compared, { level, seed }) : [];
+  const pairs = analysis ? amountPairs(analysis, compared, level) : [];
   for (const c of shown) c.cannot_be_told_from = notParted(c.cable, pairs);
   const found: EnduranceTest = {
     ...headOf(test),
@@ -94,7 +98,7 @@ export function amountTest(test: TestRead, { cables, level, seed }: TestContext)
     common_shape: analysis?.commonShape ?? null,
     equal_shapes: analysis?.equalShapes ?? null,
     pairs,
-    per_wall: perWallOf(test, compared, analysis, { level, seed }),
+    per_wall: perWallOf(test, compared, analysis, level),
     sentence: analysis && names.length > 1 ? orderSentence(test.test, names, analysis) : '',
     small_samples: '',
     how_we_know: [],
@@ -106,8 +110,19 @@ function notParted(cable: string, pairs: readonly EndurancePair[]): string[] {
   return pairs.flatMap(({ a, b, parted }) => (parted ? [] : a === cable ? [b] : b === cable ? [a] : []));
 }
 
-function orderSentence(test: string, names: readonly string[], { band, order }: EnduranceAnalysis): string {
-  return lastingSentence(bandsOf(order.map((i) => ({ name: names[i], band: band[i]! }))), test);
+function orderSentence(test: string, names: readonly string[], analysis: EnduranceAnalysis): string {
+  const { band, order, pairs } = analysis;
+  // Bands say it all where every parted pair lies across a cut.
+  if (pairs.every(({ a, b, parted }) => parted === (band[a] !== band[b])))
+    return lastingSentence(bandsOf(order.map((i) => ({ name: names[i], band: band[i]! }))), test);
+  const shorter = (i: number) =>
+    order.filter((j) =>
+      pairs.some((p) => p.parted && (firstLastsLonger(p) ? p.a === i && p.b === j : p.b === i && p.a === j)),
+    );
+  return partedSentence(
+    order.map((i) => ({ name: names[i], shorter: shorter(i).map((j) => names[j]) })),
+    test,
+  );
 }
 
 function logRankOf({ logRank, permutation }: EnduranceAnalysis): EnduranceTest['logrank'] {

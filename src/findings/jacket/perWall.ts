@@ -1,4 +1,8 @@
-import { analyseEndurance, type EnduranceAnalysis } from '../../methods/jacket/endurance/compareCables.ts';
+import {
+  analyseEndurance,
+  type EnduranceAnalysis,
+  firstLastsLonger,
+} from '../../methods/jacket/endurance/compareCables.ts';
 import { shownMedian } from '../../methods/jacket/endurance/lasting.ts';
 import type { PerWall } from '../shapes/jacket.ts';
 import type { CableLives } from './enduranceTest.ts';
@@ -14,7 +18,7 @@ export function perWallOf(
   test: TestRead,
   compared: readonly CableLives[],
   absolute: EnduranceAnalysis | null,
-  o: { level: number; seed: string },
+  level: number,
 ): PerWall | null {
   if (!test.protocol?.perWall) return null;
   const walled = compared.flatMap((c) => {
@@ -24,7 +28,7 @@ export function perWallOf(
   if (walled.length === 0) return null;
   const analysis = analyseEndurance(
     walled.map(({ lives, wall }) => lives.map(({ from, until }) => ({ from: from / wall, until: until / wall }))),
-    o,
+    { level, seed: null },
   );
   const name = (i: number) => walled[i].found.name;
   return {
@@ -53,11 +57,10 @@ function thickOrTough(absolute: EnduranceAnalysis, perWall: EnduranceAnalysis, n
   const tough: string[] = [];
   absolute.pairs.forEach((p, i) => {
     const per = perWall.pairs[i];
-    const first = (pair: typeof p) => (pair.ratio ?? 1) >= 1;
-    const [longer, shorter] = first(p) ? [p.a, p.b] : [p.b, p.a];
+    const [longer, shorter] = firstLastsLonger(p) ? [p.a, p.b] : [p.b, p.a];
     if (p.parted && !per.parted) thick.push(`${name(longer)} over ${name(shorter)}`);
     if (!p.parted && per.parted) {
-      const [better, other] = first(per) ? [per.a, per.b] : [per.b, per.a];
+      const [better, other] = firstLastsLonger(per) ? [per.a, per.b] : [per.b, per.a];
       tough.push(`${name(better)} over ${name(other)}`);
     }
   });

@@ -41,3 +41,23 @@ export function lastingSentence(bands: readonly (readonly string[])[], test: str
   });
   return `${[head, ...then].join('; ')}.`;
 }
+
+/**
+ * Which cables were parted from which, where no clean cut goes through the field: cables with the same list of shorter-lived ones
+ * are named together.
+ */
+export function partedSentence(cables: readonly { name: string; shorter: readonly string[] }[], test: string): string {
+  const said = new Map<string, { names: string[]; shorter: readonly string[] }>();
+  for (const { name, shorter } of cables.filter((c) => c.shorter.length > 0)) {
+    const key = shorter.join('\n');
+    const group = said.get(key) ?? { names: [], shorter };
+    group.names.push(name);
+    said.set(key, group);
+  }
+  const parts = [...said.values()].map(({ names, shorter }, i) =>
+    i === 0
+      ? `the pieces of ${listed(names)} lasted longer than those of ${listed(shorter)}`
+      : `${listed(names)} longer than ${listed(shorter)}`,
+  );
+  return `In the ${test} test, ${parts.join('; ')}. The others are not parted.`;
+}

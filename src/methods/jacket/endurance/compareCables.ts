@@ -45,8 +45,13 @@ export interface EnduranceAnalysis {
 
 export interface EnduranceOptions {
   level: number;
-  /** Hexadecimal; seeds the permutations where not all are counted. */
-  seed: string;
+  /** Hexadecimal; seeds the permutations where not all are counted. null: no permutations. */
+  seed: string | null;
+}
+
+/** Whether the first of a pair is the one that lasts longer, as far as the pieces say. */
+export function firstLastsLonger({ ratio, interval }: Pick<CablePair, 'ratio' | 'interval'>): boolean {
+  return ratio === null ? interval[0] !== null : ratio >= 1;
 }
 
 /**
@@ -75,7 +80,7 @@ export function analyseEndurance(
     commonShape: common?.shape ?? null,
     equalShapes: equalShapes(groups),
     logRank: groups.length > 1 ? logRank(groups) : null,
-    permutation: permutationLogRank(groups, seed),
+    permutation: seed === null ? null : permutationLogRank(groups, seed),
     pairs,
     band: groups.length > 1 ? band : [null],
     order,
@@ -97,7 +102,9 @@ function partedPairs(
 ): CablePair[] {
   const indices = groups.flatMap((_, a) => groups.slice(a + 1).map((__, k) => ({ a, b: a + 1 + k })));
   const compared = indices.map(({ a, b }) => (common ? compareMedians(groups, common, a, b, level) : null));
-  const exact = indices.map(({ a, b }, i) => permutationLogRank([groups[a], groups[b]], pairSeed(seed, i)));
+  const exact = indices.map(({ a, b }, i) =>
+    seed === null && common ? null : permutationLogRank([groups[a], groups[b]], pairSeed(seed ?? NO_SEED, i)),
+  );
   const corrected = withHolm(compared.map((c) => c?.p ?? null));
   const exactCorrected = withHolm(exact.map((e) => e?.p ?? null));
   return indices.map(({ a, b }, i) => {
@@ -122,6 +129,9 @@ export function withHolm(p: readonly (number | null)[]): (number | null)[] {
   const adjusted = holm(tested.map((i) => p[i]!));
   return p.map((x, i) => (x === null ? null : adjusted[tested.indexOf(i)]));
 }
+
+/** Where all ways are counted or the shape decides, the seed does not matter. */
+const NO_SEED = '0'.repeat(32);
 
 /** A seed of its own for each pair: the number of the pair takes the place of the last eight digits. */
 const pairSeed = (seed: string, pair: number) => `${seed.slice(0, -8)}${(pair + 1).toString(16).padStart(8, '0')}`;

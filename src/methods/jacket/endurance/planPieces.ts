@@ -14,18 +14,18 @@ export interface PiecesPlan {
   power: number;
   /** How many pairs are compared: the chance of error is shared among them (Bonferroni, a little stricter than Holm). */
   pairs: number;
-  /** Hexadecimal. */
-  seed: string;
 }
 
 /** More pieces than this nobody cuts for one test. */
 export const MOST_PIECES = 30;
-const RUNS = 200;
+const RUNS = 400;
 const TWO = 2;
+/** Planning asks what would happen in general, so its draws are the same for every trial. */
+const PLANNING_SEED = '706c616e6e696e67';
 
 /** How often two cables with so many pieces each are told apart, all pieces run until they fail. */
-export function powerOfPieces(pieces: number, o: Omit<PiecesPlan, 'power'>, runs = RUNS): number {
-  const draws = new SeededDraws(o.seed);
+export function powerOfPieces(pieces: number, o: Omit<PiecesPlan, 'power'>, runs = RUNS, seed = PLANNING_SEED): number {
+  const draws = new SeededDraws(seed);
   let found = 0;
   for (let run = 0; run < runs; run++) {
     const groups = [1, o.ratio].map((scale) =>
@@ -46,9 +46,25 @@ export function weibullDraw(draws: SeededDraws, shape: number): number {
 /**
  * Pieces of each cable with which a difference as large as the one assumed is found with the power asked, by simulation; null when
  * more than {@link MOST_PIECES}. All pieces are taken to run until they fail: with survivors more are needed.
+ *
+ * Only shape · ln ratio matters, so it is rounded to two digits and what was worked out once is kept.
  */
 export function piecesToPart(o: PiecesPlan): number | null {
   if (!(o.ratio > 1 && o.shape > 0)) return null;
+  const apart = Number((o.shape * Math.log(o.ratio)).toPrecision(2));
+  const key = `${apart} ${o.level} ${o.power} ${o.pairs}`;
+  const known = remembered.get(key);
+  if (known !== undefined) return known;
+  if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+  const found = search({ ...o, shape: 1, ratio: Math.exp(apart) });
+  remembered.set(key, found);
+  return found;
+}
+
+const remembered = new Map<string, number | null>();
+const MOST_REMEMBERED = 500;
+
+function search(o: PiecesPlan): number | null {
   const enough = (n: number) => powerOfPieces(n, o) >= o.power;
   let n = Math.min(MOST_PIECES, firstGuess(o));
   if (enough(n)) {
