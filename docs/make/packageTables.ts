@@ -25,6 +25,8 @@ const ONE_ROW_IS: Readonly<Record<EntryKind, string>> = {
   note: 'words or a photo about the trial, a cable, a piece or a reading',
   setting: 'one setting of the plan',
   blinding: 'from when on only codes were shown, or names again',
+  seal: 'a part that was sealed: what it holds and what came out',
+  reply: 'a maker asked for a word on one cable, and what came back',
 };
 
 /** Kept, checked and exported, but not computed with in this version. */

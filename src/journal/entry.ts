@@ -37,6 +37,8 @@ export const ENTRY_KINDS = [
   'note',
   'setting',
   'blinding',
+  'seal',
+  'reply',
 ] as const;
 
 export type EntryKind = (typeof ENTRY_KINDS)[number];

@@ -11,7 +11,9 @@ import { INSTRUMENT_TABLE } from './kinds/instrument.ts';
 import { JUDGEMENT_TABLE } from './kinds/judgement.ts';
 import { NOTE_TABLE } from './kinds/note.ts';
 import { READING_TABLE } from './kinds/reading.ts';
+import { REPLY_TABLE } from './kinds/reply.ts';
 import { RETAG_TABLE } from './kinds/retag.ts';
+import { SEAL_TABLE } from './kinds/seal.ts';
 import { SETTING_TABLE } from './kinds/setting.ts';
 import { SPECIMEN_TABLE } from './kinds/specimen.ts';
 import { STRIKE_TABLE } from './kinds/strike.ts';
@@ -35,6 +37,8 @@ const BY_KIND: Readonly<Record<EntryKind, TableShape>> = {
   note: NOTE_TABLE,
   setting: SETTING_TABLE,
   blinding: BLINDING_TABLE,
+  seal: SEAL_TABLE,
+  reply: REPLY_TABLE,
 };
 
 export const TABLES: readonly TableShape[] = Object.values(BY_KIND);

@@ -17,7 +17,8 @@ const filled = (tables: Readonly<Record<string, readonly TypedRow[]>>): Record<s
 /**
  * What a trial says, as one canonical text: every row as typed, columns and rows sorted, blanks and blank cells left out.
  * Who wrote it on which device, entry ids and order are no part of it, so export and import keep it. Rows that cannot be
- * read are no part of the trial and not of this.
+ * read are no part of the trial and not of this; nor are seals and replies, which speak of the publishing and not of the cables,
+ * so that sealing a part moves no digit.
  */
 export function trialContent(trial: Trial): string {
   const described = trial.described?.row ?? {};

@@ -23,8 +23,8 @@ export interface Correction {
   text: string;
 }
 
-/** Plans change without being wrong, and a reveal corrects nothing; strikes and repairs tell for themselves. */
-const NOT_CORRECTED: ReadonlySet<string> = new Set(['setting', 'blinding', 'strike', 'retag']);
+/** Plans change without being wrong, a reveal, a seal and a reply correct nothing; strikes and repairs tell for themselves. */
+const NOT_CORRECTED: ReadonlySet<string> = new Set(['setting', 'blinding', 'strike', 'retag', 'seal', 'reply']);
 const MOST_CHANGES_NAMED = 4;
 const LONGEST_SHOWN = 60;
 

@@ -17,8 +17,10 @@ import { makeCheck } from './makeCheck.ts';
 import { makeInstrument } from './makeInstrument.ts';
 import { makeJudgement, makeOnPiece } from './makeJudged.ts';
 import { makeNote } from './makeNote.ts';
+import { makeParts } from './makeParts.ts';
 import { makeEvidence, makeFitting, makeSpecimen } from './makePieces.ts';
 import { makeReading } from './makeReading.ts';
+import { makeReply } from './makeReply.ts';
 import { makeRetag } from './makeRetag.ts';
 import { remarksOn } from './remarks.ts';
 import { repointJudgements, repointReadings, repointRows } from './repoint.ts';
@@ -91,6 +93,7 @@ export function fold(entries: readonly Entry[]): Trial {
   const checks = timed(latest.check)
     .map((entry) => makeCheck(entry, checkCells))
     .filter(present);
+  const sealRows = timed(latest.seal).map(typedRow);
   const settingRows = latest.setting.map(typedRow);
 
   const folded: Trial = {
@@ -112,6 +115,9 @@ export function fold(entries: readonly Entry[]): Trial {
     settings: settingsOf(settingRows),
     settingRows,
     blinding: makeBlinding(timed(latest.blinding).map(typedRow)),
+    parts: makeParts(sealRows, remarks),
+    sealRows,
+    replies: latest.reply.map(makeReply),
     remarks,
   };
   remarks.push(...remarksOn(folded));

@@ -59,5 +59,7 @@ export function latestRows(entries: readonly Entry[]): LatestRows {
     note: rowsOf('note'),
     setting: rowsOf('setting'),
     blinding: rowsOf('blinding'),
+    seal: rowsOf('seal'),
+    reply: rowsOf('reply'),
   };
 }

@@ -1,12 +1,14 @@
 import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { photoAt } from '../../report/package/photos.ts';
+import { sealedAt } from '../../report/package/sealedFiles.ts';
 import { FileRefusal, fileTrouble } from './fileRefusal.ts';
 import { type FileLimits, sizeWords, USUAL_LIMITS } from './limits.ts';
 
 /** The kinds of file that a data package is made of; its own photos lie in a folder beside them, all else is left alone. */
 const TABLE_FILE = /\.(csv|json)$/i;
 const PHOTO_FOLDER = 'photos';
+const SEALED_FOLDER = 'sealed';
 
 /**
  * Reads the tables and photos of a data package from a folder: path → bytes. A folder that holds nothing but one other folder
@@ -17,7 +19,7 @@ const PHOTO_FOLDER = 'photos';
 export function readFolder(path: string, limits: FileLimits = USUAL_LIMITS): Map<string, Uint8Array> {
   try {
     const folder = innerFolder(realpathSync(path));
-    return new Map([...readTables(folder, limits), ...readPhotoFiles(folder, limits)]);
+    return new Map([...readTables(folder, limits), ...readPhotoFiles(folder, limits), ...readSealed(folder, limits)]);
   } catch (error) {
     throw fileTrouble(path, error);
   }
@@ -38,6 +40,28 @@ function readTables(folder: string, limits: FileLimits): Map<string, Uint8Array>
     total += file.size;
     refuseLarge(name, file.size, total, limits);
     files.set(name, new Uint8Array(readFileSync(file.path)));
+  }
+  return files;
+}
+
+/** The tables and findings of sealed parts, of the folders `sealed/1`, `sealed/2` …; none where nothing was sealed. */
+function readSealed(folder: string, limits: FileLimits): Map<string, Uint8Array> {
+  const files = new Map<string, Uint8Array>();
+  const isFolder = (path: string) => existsSync(path) && statSync(path).isDirectory();
+  if (!isFolder(join(folder, SEALED_FOLDER))) return files;
+  const parts = namesIn(join(folder, SEALED_FOLDER), limits).filter((part) =>
+    isFolder(join(folder, SEALED_FOLDER, part)),
+  );
+  const paths = parts.flatMap((part) =>
+    namesIn(join(folder, SEALED_FOLDER, part), limits).map((name) => `${SEALED_FOLDER}/${part}/${name}`),
+  );
+  let total = 0;
+  for (const path of paths.filter((one) => sealedAt(one) !== null)) {
+    const file = ownFile(folder, path);
+    if (file === null) continue;
+    total += file.size;
+    refuseLarge(path, file.size, total, limits);
+    files.set(path, new Uint8Array(readFileSync(file.path)));
   }
   return files;
 }

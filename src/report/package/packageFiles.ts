@@ -1,6 +1,7 @@
 import type { TableShape } from '../../journal/tableShape.ts';
 import { tableOfFile } from '../../journal/tables.ts';
 import { photoAt } from './photos.ts';
+import { sealedAt } from './sealedFiles.ts';
 
 /** Files beside the tables that a package usually has and nothing is read from. */
 const OWN_FILES: ReadonlySet<string> = new Set(['datapackage.json', 'findings.json', 'readme.md', 'readme.txt']);
@@ -17,7 +18,7 @@ export function withoutTopFolder(paths: readonly string[]): (path: string) => st
 
 /** Whether a file, named without its top folder, is one that the program reads or has written. */
 export function belongsToPackage(path: string): boolean {
-  return tableOfFile(path) !== null || OWN_FILES.has(path.toLowerCase());
+  return tableOfFile(path) !== null || OWN_FILES.has(path.toLowerCase()) || sealedAt(path) !== null;
 }
 
 export interface ChosenFiles {
@@ -41,6 +42,7 @@ export function chooseFiles(files: ReadonlyMap<string, Uint8Array>): ChosenFiles
     const shape = tableOfFile(name);
     if (shape && !tables.has(shape.file)) tables.set(shape.file, { shape, bytes });
     else if (photoAt(name) !== null) photos.set(name, bytes);
+    else if (sealedAt(name) !== null) continue;
     else if (!OWN_FILES.has(name.toLowerCase()) && !LITTER.test(path)) leftAside.push(name);
   }
   return { tables, photos, leftAside };

@@ -29,6 +29,8 @@ function rowsByKind(trial: Trial): [string, Row[]][] {
     ['note', rows(trial.notes)],
     ['setting', rows(trial.settingRows)],
     ['blinding', rows(trial.blinding.acts)],
+    ['seal', rows(trial.sealRows)],
+    ['reply', rows(trial.replies)],
   ];
 }
 

@@ -1,0 +1,41 @@
+import type { Entry } from '../journal/entry.ts';
+import type { PartPlace } from '../journal/kinds/seal.ts';
+import { fold } from '../trial/fold.ts';
+import { partEntries } from '../trial/partEntries.ts';
+import type { Trial } from '../trial/trial.ts';
+import { findingsOf } from './findings.ts';
+import type { Findings } from './schema.ts';
+
+export interface PartAsked {
+  places: readonly PartPlace[];
+  /** Id of the last entry; null for the journal as it stands now. */
+  upTo: string | null;
+  level: number;
+  draws: number | 'auto';
+}
+
+/** A part of a trial: its rows as a trial of their own, and what they say. */
+export interface PartComputed {
+  trial: Trial;
+  findings: Findings;
+}
+
+/**
+ * What a part publishes, computed from its own rows alone: whoever has those gets the same digits, whatever was measured
+ * elsewhere or said later.
+ */
+export function partFindings(entries: readonly Entry[], { places, upTo, level, draws }: PartAsked): PartComputed {
+  const trial = fold(partEntries(entries, { places, upTo }));
+  return { trial, findings: withinPlaces(findingsOf(trial, { level, draws }), places) };
+}
+
+/** Findings with the parts of other places taken out. */
+export function withinPlaces(findings: Findings, places: readonly PartPlace[]): Findings {
+  const has = (place: PartPlace) => places.includes(place);
+  return {
+    ...findings,
+    flex: has('bend') ? findings.flex : null,
+    jacket: has('jacket') ? findings.jacket : null,
+    decide: has('standing') ? findings.decide : null,
+  };
+}

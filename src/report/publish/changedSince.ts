@@ -1,0 +1,107 @@
+import type { CableFindings, Claim, Findings } from '../../findings/schema.ts';
+import type { Correction } from '../../trial/corrections.ts';
+import { countText, measuredText, percentText, UNKNOWN } from '../figures.ts';
+
+/** One thing that a published part would say otherwise today. */
+export interface Change {
+  /** Cable concerned; null for the trial. */
+  cable: string | null;
+  name: string;
+  /** Plain words: `copper, of what the label claims: 98.1 ± 0.4 % then, 97.2 ± 0.5 % now`. */
+  text: string;
+  /** When the last correction that concerns it was said, ISO 8601; null where none is known. */
+  at: string | null;
+}
+
+export interface ChangedSince {
+  changes: Change[];
+  /** What was put right after the seal, dated, in the order of the journal. */
+  corrections: Correction[];
+}
+
+type Told = [what: string, text: string];
+
+const outcomeText = ({ outcome }: Claim): string => outcome ?? 'not judged';
+
+function inside(c: CableFindings): Told[] {
+  return [
+    ['what was found', c.metal_found ?? 'metal not settled'],
+    ['copper, of what the label claims', percentText(c.copper_of_claim)],
+    ['metal area', measuredText(c.conductor_area)],
+    ['resistance at 20 °C', measuredText(c.resistance_20C)],
+    ['strands', countText(c.strand_count)],
+    ['outer diameter', measuredText(c.outer_diameter)],
+    ...c.claims
+      .filter((claim) => claim.of_label)
+      .map((claim): Told => [`claim “${claim.reading}”`, outcomeText(claim)]),
+  ];
+}
+
+function bending(findings: Findings, cable: string): Told[] {
+  const bent = findings.flex?.cables.find((c) => c.cable === cable);
+  const judged = findings.flex?.judged?.cables.find((c) => c.cable === cable);
+  return [
+    ['bending stiffness', measuredText(bent?.bending_stiffness ?? null)],
+    ['band by stiffness', bent?.band?.toString() ?? UNKNOWN],
+    ['band by hand', judged?.band.toString() ?? UNKNOWN],
+  ];
+}
+
+function jacket(findings: Findings, cable: string): Told[] {
+  const about = findings.jacket?.cables.find((c) => c.cable === cable);
+  const tests = findings.jacket?.endurance ?? [];
+  return [
+    ['wall of the jacket', measuredText(about?.wall?.mean ?? null)],
+    ['density of the jacket', measuredText(about?.density ?? null)],
+    ...tests.map((t): Told => [t.test, t.cables.find((c) => c.cable === cable)?.text ?? UNKNOWN]),
+  ];
+}
+
+function place(findings: Findings, cable: string): Told[] {
+  const standing = findings.decide?.cables.find((c) => c.cable === cable);
+  return [['band of the standing', standing?.band.toString() ?? UNKNOWN]];
+}
+
+const toldOf = (findings: Findings, c: CableFindings): Map<string, string> =>
+  new Map([...inside(c), ...bending(findings, c.cable), ...jacket(findings, c.cable), ...place(findings, c.cable)]);
+
+/**
+ * What a sealed part would say otherwise today: figures whose shown digits differ, outcomes and bands that moved, and the
+ * corrections said since.
+ *
+ * @param sealed findings of the part as sealed
+ * @param now findings of the same places as they stand
+ * @param corrections all corrections of the journal
+ * @param upTo last entry of the part
+ */
+export function changedSince(
+  sealed: Findings,
+  now: Findings,
+  corrections: readonly Correction[],
+  upTo: string,
+): ChangedSince {
+  const since = corrections.filter(({ entry }) => entry > upTo);
+  const lastFor = (cable: string): string | null => {
+    const about = since.filter((c) => c.cable === cable || c.cable === null);
+    return about.length > 0 ? about[about.length - 1]!.at : null;
+  };
+  const then = new Map(sealed.cables.map((c) => [c.cable, c]));
+  const changes = now.cables.flatMap((c): Change[] => {
+    const before = then.get(c.cable);
+    const at = lastFor(c.cable);
+    if (!before) return [{ cable: c.cable, name: c.name, text: 'was not part of it', at }];
+    const told = toldOf(sealed, before);
+    return [...toldOf(now, c)].flatMap(([what, text]) => {
+      const was = told.get(what) ?? UNKNOWN;
+      return was === text ? [] : [{ cable: c.cable, name: c.name, text: `${what}: ${was} then, ${text} now`, at }];
+    });
+  });
+  const gone = sealed.cables.filter(({ cable }) => !now.cables.some((c) => c.cable === cable));
+  return {
+    changes: [
+      ...changes,
+      ...gone.map(({ cable, name }) => ({ cable, name, text: 'is no longer part of it', at: lastFor(cable) })),
+    ],
+    corrections: since,
+  };
+}
