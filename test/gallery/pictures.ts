@@ -1,6 +1,7 @@
 /** Every committed picture: what it is called and how it is made from the hand-written findings. */
+
+import { failsOnMetal, headlineClaim, metalClaim, sizeClaim } from '../../src/findings/cableOutcome.ts';
 import type { CableFindings } from '../../src/findings/schema.ts';
-import { failsOnMetal, headlineClaim, metalClaim, sizeClaim } from '../../src/report/cableOutcome.ts';
 import { intervalAxis } from '../../src/report/intervalAxis.ts';
 import { intervalColumn } from '../../src/report/intervalBar.ts';
 import { metalKind } from '../../src/report/metalKind.ts';
@@ -14,6 +15,7 @@ import { assayTable } from '../../src/report/text/assayTable.ts';
 import { darkTheme, lightTheme, paperTheme, type Theme } from '../../src/report/theme.ts';
 import { measured } from '../fixtures/findings/build.ts';
 import { harrowAndSedge, quill, rudeNames, saltmarsh, sixCables, tollgate, unmeasured } from '../fixtures/findings.ts';
+import { BEND_PICTURES } from './bendPictures.ts';
 import { PLAN_PICTURES } from './planPictures.ts';
 
 const compared = sixCables.cables.filter(({ role }) => role === 'compared');
@@ -119,4 +121,5 @@ export const PICTURES: Readonly<Record<string, () => string>> = {
   'assay-wide.txt': () => assayTable(withWideFigures),
   'assay-rude-names.txt': () => assayTable(rudeNames),
   ...PLAN_PICTURES,
+  ...BEND_PICTURES,
 };

@@ -21,9 +21,11 @@ export function judgedSentence(judged: Judged, names: ReadonlyMap<string, string
       sentences.push(`The easiest is among ${listed(judged.best_set.map((c) => names.get(c) ?? c))}.`);
   }
   const each = judged.pairs / Math.max(pairsOfCables, 1);
-  if (each < FEWEST_A_PAIR)
+  if (each < FEWEST_A_PAIR) {
+    const more = FEWEST_A_PAIR * pairsOfCables - judged.pairs;
     sentences.push(
-      `That rests on ${each.toFixed(1).replace(/\.0$/, '')} judgements a pair; ${FEWEST_A_PAIR} are the least to speak of an order.`,
+      `That rests on ${each.toFixed(1).replace(/\.0$/, '')} judgements a pair; ${FEWEST_A_PAIR} are the least to speak of an order, which takes ${more} more.`,
     );
+  }
   return sentences.join(' ');
 }
