@@ -32,13 +32,15 @@ function missingOf(readings: readonly Reading[], pieces: Known, tools: Known, th
   return missing;
 }
 
-/** Of the readings that something else names, those that are on record: few, where all readings may be many. */
-function namedAndThere({ readings, strikes, notes }: Trial): Set<string> {
-  const named = new Set<string>(strikes.map(({ row }) => cell(row, 'reading')));
-  for (const { replaces } of readings) if (replaces !== null) named.add(replaces);
-  for (const { about, which } of notes) if (about === 'reading') named.add(which);
+/**
+ * Of the readings that something else names, those that are on record. One that a strike or a correction names says so by
+ * where it stands; only notes must be looked up, and few speak of a reading.
+ */
+function namedAndThere({ readings, notes }: Trial): Set<string> {
   const there = new Set<string>();
-  if (named.size > 0) for (const { reading } of readings) if (named.has(reading)) there.add(reading);
+  const noted = new Set(notes.filter(({ about }) => about === 'reading').map(({ which }) => which));
+  for (const { reading, standing, replaces } of readings)
+    if (standing !== 'counted' || replaces === reading || (noted.size > 0 && noted.has(reading))) there.add(reading);
   return there;
 }
 
