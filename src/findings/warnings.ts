@@ -1,6 +1,7 @@
 import { isKnownSight, knownSights } from '../methods/metal/eye.ts';
 import type { Trial } from '../trial/trial.ts';
 import { strandWarnings } from './cable/strands.ts';
+import { doubtfulLengths } from './rows/doubtfulLengths.ts';
 import type { CableReadings, TrialRows } from './rows/rowsOfTrial.ts';
 import type { CableFindings, Control, Warning } from './schema.ts';
 
@@ -22,6 +23,11 @@ function aboutCable(c: CableReadings, f: CableFindings): Warning[] {
   const list: Warning[] = [
     ...c.unusable.map((u) => ({ code: u.code, cable: at, text: u.text })),
     ...aboutSpecimens(c),
+    ...doubtfulLengths(c).map(({ sign, words }) => ({
+      code: 'length-not-of-the-piece',
+      cable: at,
+      text: `The ${words} (${sign}): check that length and its unit first. What was weighed or ohmed by it hangs on it.`,
+    })),
     ...strandWarnings(c),
   ];
   if (f.consistency?.recheck) list.push({ code: 'recheck', cable: at, text: f.consistency.sentence });

@@ -1,6 +1,7 @@
 import { type Consistency, DISAGREE_BELOW } from '../../methods/assay/consistency.ts';
 import type { Contradiction } from '../../methods/assay/contradiction.ts';
 import type { RowKind } from '../../methods/assay/row.ts';
+import type { DoubtfulLength } from '../rows/doubtfulLengths.ts';
 import type { CableFindings } from '../schema.ts';
 
 const WORDS: Readonly<Record<RowKind, { quantity: string; name: string; again: string }>> = {
@@ -42,6 +43,11 @@ function awayBy(off: number | null): string {
 /** What to do about a kind of reading that must be taken again, in the imperative. */
 export function howToTakeAgain(kind: RowKind): { quantity: string; doThis: string } {
   return { quantity: WORDS[kind].quantity, doThis: WORDS[kind].again };
+}
+
+/** The sentence of a gross contradiction that a length explains: the length is named, not the reading that was worked out by it. */
+export function lengthSentence({ words, sign }: DoubtfulLength): string {
+  return `The readings contradict each other, and one length is doubtful: the ${words} (${sign}). Check that length first. Nothing is judged until they agree.`;
 }
 
 /** The sentence of a gross contradiction: which reading, by how much, what it looks like, and that nothing is judged. */

@@ -13,9 +13,10 @@ import { AWG_PER_LOG_AREA, awgName, effectiveAwg, effectiveGaugeText, nearestAwg
 import { claimsOf, unjudged } from '../claims/claims.ts';
 import { type ReadLabel, readLabel } from '../claims/label.ts';
 import { mapped, measuredFromLn } from '../measured.ts';
+import { doubtfulLengths } from '../rows/doubtfulLengths.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { CableFindings, Measured } from '../schema.ts';
-import { agreementOf, contradictionSentence, howToTakeAgain } from './agreement.ts';
+import { agreementOf, contradictionSentence, howToTakeAgain, lengthSentence } from './agreement.ts';
 import { areaFigure, rowsUsed } from './areaFigure.ts';
 import { assumedLimits } from './assumed.ts';
 import { condition } from './condition.ts';
@@ -38,6 +39,12 @@ export interface CableContext {
   /** The name that each cable goes by. */
   names: ReadonlyMap<string, string>;
 }
+
+const LENGTH_AGAIN = {
+  conductor_length: 'bare conductor from end to end',
+  specimen_length: 'piece from end to end',
+  resistance: 'distance between the voltage contacts',
+} as const;
 
 const CONTROL_SENTENCE = 'Control piece: it checks the tools and is not compared with the cables.';
 /** One cable as findings, given the joint assay of all. */
@@ -171,7 +178,8 @@ function withContradiction(
 ): CableFindings {
   const kind = agreement.recheck as RowKind;
   const geometry = geometryOf(c.groups, assay, context.level);
-  const sentence = contradictionSentence(kind, clash);
+  const [length] = doubtfulLengths(c);
+  const sentence = length ? lengthSentence(length) : contradictionSentence(kind, clash);
   const words = agreementOf(agreement);
   return {
     ...withoutAssay(c, label, context),
@@ -181,7 +189,9 @@ function withContradiction(
     consistency: words && { ...words, sentence },
     claims: unjudged(label),
     residuals: residualRows(c, assay),
-    next_reading: recheckFirst(kind),
+    next_reading: length
+      ? takeAgain(length.quantity, `measure the ${LENGTH_AGAIN[length.quantity]} again`)
+      : recheckFirst(kind),
     assumed: assumedLimits(context.joint, c),
   };
 }

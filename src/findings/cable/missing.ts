@@ -6,7 +6,12 @@ export function missingOf(c: CableReadings): string[] {
   const list: string[] = [];
   if (!has('mass'))
     list.push('No conductor was weighed (with a length), so the copper held cannot be judged by weight.');
-  if (!has('resistance')) list.push('No resistance was read, so mass and ohms together cannot name the metal.');
+  if (!has('resistance'))
+    list.push(
+      c.unusable.some(({ code }) => code === 'no-contact-distance')
+        ? 'Ohms were read, but not how far apart the voltage contacts stood: add that distance at the Bench, and they count.'
+        : 'No resistance was read, so mass and ohms together cannot name the metal.',
+    );
   if (c.rows.some((r) => r.kind === 'resistance' && r.temperature?.input.startsWith('temperature not taken')))
     list.push(
       "The copper's temperature was not taken with the ohms; a wide range stands in for it. Tape a thermometer to the copper.",

@@ -2,6 +2,7 @@ import { group } from 'd3-array';
 import { clampEdgeShare, type DroopFound, stiffnessFromDroop } from '../../methods/flex/droop.ts';
 import type { Reading } from '../../trial/trial.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
+import { wholeText } from '../../units/wholeText.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { Droop } from '../shapes/flex.ts';
 import { type BendReadings, limitEffects, type MeanReading, meanTemperature } from './bendReadings.ts';
@@ -29,6 +30,11 @@ interface FaceRead {
 
 /** Taken for the clamp's edge where no diameter is known, m. Common practice, no source. */
 const USUAL_DIAMETER = 0.012;
+
+/** So much of a piece is held in the clamp at least, m. Common practice, no source. */
+const CLAMPED = 0.05;
+/** A tape is off by less than this share. Ours. */
+const BEYOND = 1.03;
 
 /** Whether a reading of a droop was taken with the piece turned over. */
 export const isDown = (r: Reading) => /\bdown\b|turned/i.test(r.position);
@@ -95,9 +101,12 @@ function droopOf(
   };
   const weight = weightOf(cable, specimen);
   const open = { shown, stiffness: null, weight, temperature, clampEdge: 0, muchSet: false };
+  const cut = cable.specimens.find((piece) => piece.specimen === specimen)?.cutLength ?? null;
   const say = (text: string): DroopResult => ({ ...open, shown: { ...shown, text } });
   if (!overhang || !first)
     return say(`A droop of ${specimen} lacks its ${overhang ? 'tip drop or chord angle' : 'overhang'}.`);
+  const doubt = doubtOf(specimen, cut, overhang.value, read === 'drop' ? tips.map((r) => r.value) : []);
+  if (doubt !== null) return say(doubt);
   if (!weight) return say(`The droop of ${specimen} needs a weight per length: weigh a piece of known length.`);
   const found = stiffnessFromDroop({
     weight: Math.exp(weight.figure.ln),
@@ -107,11 +116,11 @@ function droopOf(
     down: up && down ? down.value : null,
   });
   if ('refused' in found) {
-    const better = found.betterOverhang === null ? null : roundTo(found.betterOverhang * 1000, 5);
-    return {
-      ...open,
-      shown: { ...shown, better_overhang_mm: better, text: refusalText(specimen, found.refused, better, read) },
-    };
+    const best = found.betterOverhang;
+    const fits = best !== null && (cut === null || best <= cut - CLAMPED);
+    const better = best === null || !fits ? null : roundTo(best * 1000, 5);
+    const text = refusalText(specimen, found.refused, better, read, best !== null && !fits);
+    return { ...open, shown: { ...shown, better_overhang_mm: better, text } };
   }
   const stiffness = lnStiffness(found, weight, overhang, first, up && down ? down : null);
   const diameter = cable.groups.of('outer_diameter')[0]?.mean ?? cable.cable.label.outerDiameter ?? USUAL_DIAMETER;
@@ -126,7 +135,7 @@ function droopOf(
       bending_stiffness: measuredOfLn(stiffness, 'N m2', level, 1, weight.condition),
       way: found.way,
       set_of_piece: found.set,
-      better_overhang_mm: roundTo(found.bendingLength * 1820, 5),
+      better_overhang_mm: roundTo(Math.min(found.bendingLength * 1.82, (cut ?? Infinity) - CLAMPED) * 1000, 5),
       text: droopText(found),
     },
   };
@@ -139,11 +148,23 @@ function largestGap(...faces: (FaceRead | null)[]): number | null {
   return gaps.length > 0 ? Math.max(...gaps) * 1000 : null;
 }
 
-function refusalText(piece: string, refused: string, better: number | null, read: string): string {
+/** Readings that cannot be of this piece: more hangs free than there is, or the tip drops further than it hangs out. */
+function doubtOf(piece: string, cut: number | null, overhang: number, drops: readonly number[]): string | null {
+  const millimetres = (metres: number) => `${wholeText(metres * 1000)} mm`;
+  if (cut !== null && overhang > cut * BEYOND)
+    return `The free length of ${piece}, ${millimetres(overhang)}, is more than the piece is long (${millimetres(cut)}): check it and its unit.`;
+  const deepest = Math.max(0, ...drops.map(Math.abs));
+  if (deepest > overhang * BEYOND)
+    return `The tip of ${piece} drops by ${millimetres(deepest)}, further than the ${millimetres(overhang)} that hang free: check both and their units.`;
+  return null;
+}
+
+function refusalText(piece: string, refused: string, better: number | null, read: string, tooShort: boolean): string {
   const why =
     refused === 'too straight'
       ? `The droop of ${piece} is too small for a rule: it says next to nothing about stiffness.`
       : `${piece} hangs almost plumb: the ${read === 'drop' ? 'drop' : 'angle'} hardly changes with stiffness any more.`;
+  if (tooShort) return `${why} This piece is too short to hang better: push it, or coil it.`;
   if (better === null)
     return `${why} ${refused === 'too straight' ? 'Let more hang free, or push it.' : 'Let less hang free.'}`;
   return `${why} Let about ${better} mm hang free${refused === 'too straight' ? ', or push it' : ''}.`;

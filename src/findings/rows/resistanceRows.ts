@@ -1,3 +1,4 @@
+import { type FourWire, type FourWirePoint, fourWire } from '../../methods/current/fourWire.ts';
 import { mean } from '../../numerics/describe.ts';
 import type { Reading, Specimen, Trial } from '../../trial/trial.ts';
 import { isOrdinaryMultimeter } from '../../trial/usualLimits.ts';
@@ -6,6 +7,7 @@ import type { CableGroups } from './cableGroups.ts';
 import { effectsOf, ownUniform } from './effects.ts';
 import type { Group } from './groups.ts';
 import type { MeasuredRow } from './massRows.ts';
+import { stepVariance, testPairsOf, toolShare } from './testPairs.ts';
 import { TARGET_TEMPERATURE_HALF_WIDTH, type ToolBox, UNTAKEN_TEMPERATURE } from './tools.ts';
 import { trustedLengthStep } from './trustedStep.ts';
 
@@ -53,7 +55,7 @@ function rowFrom(g: Group, specimen: Specimen, trial: Trial, tools: ToolBox): Me
   if (!at)
     return unusable(
       'no-contact-distance',
-      `The resistance of ${g.specimen} has no distance between the voltage contacts, so it says nothing per metre. Enter at_length.`,
+      `The ohms of ${specimen.code || g.specimen} have no distance between the voltage contacts, so they say nothing per metre. Add it at the Bench.`,
     );
   const { kelvin, input } = temperatureOf(g.readings, trial, tools);
   // Repeats over differing distances are averaged per metre; the scatter stays that of the ohms.
@@ -76,38 +78,51 @@ function rowFrom(g: Group, specimen: Specimen, trial: Trial, tools: ToolBox): Me
   };
 }
 
-/** Voltage and current taken together (same `set`), turned into resistances: |V| / |I|, both polarities alike. */
+/**
+ * Voltages and currents taken together (same `set`), turned into one resistance: the slope of V on I where several currents or
+ * both polarities were taken (see methods/current/fourWire.ts). null when they give none, which the part on current explains.
+ */
 function fromVoltageAndCurrent(specimen: string, groups: CableGroups): Group | null {
-  const volts = groups.on(specimen, 'test_voltage');
-  const amps = groups.on(specimen, 'test_current');
-  if (!volts || !amps) return null;
-  const readings = volts.readings.flatMap((v) => {
-    const i = amps.readings.find((a) => a.set === v.set);
-    if (!i || i.value === 0) return [];
-    const value = Math.abs(v.value / i.value);
-    const step = value * (v.step / Math.abs(v.value) + i.step / Math.abs(i.value));
-    return [{ ...v, quantity: 'resistance', value, step, atLength: v.atLength ?? i.atLength }];
-  });
-  if (readings.length === 0) return null;
-  const relative = (g: Group) => g.tool.limit.fraction + g.tool.limit.absolute / Math.abs(g.mean);
+  const pairs = testPairsOf(specimen, groups);
+  if (!pairs || pairs.atLength === null) return null;
+  const found = resistanceOrNull(pairs.points);
+  if (!found) return null;
+  const { volts, amps } = pairs;
+  const { resistance: value, u, dof } = found;
+  const steps = value * value * stepVariance(pairs);
   return {
     ...volts,
     quantity: 'resistance',
-    readings,
-    n: readings.length,
-    mean: mean(readings.map((r) => r.value)),
-    step: Math.max(...readings.map((r) => r.step)),
+    readings: pairs.pairs.map(({ voltage }) => ({
+      ...voltage,
+      quantity: 'resistance',
+      value,
+      atLength: pairs.atLength,
+    })),
+    n: pairs.pairs.length,
+    mean: value,
+    step: 0,
+    scatter: u !== null && u * u > steps ? { variance: u * u, dof } : { variance: steps, dof: Infinity },
     tool: {
       ...volts.tool,
       id: `${volts.tool.id} with ${amps.tool.id}`,
       name: `${volts.tool.name} with ${amps.tool.name}`,
       limit: {
         absolute: 0,
-        fraction: relative(volts) + relative(amps),
+        fraction: toolShare(pairs, found.way),
         assumed: volts.tool.limit.assumed || amps.tool.limit.assumed,
       },
     },
   };
+}
+
+function resistanceOrNull(points: readonly FourWirePoint[]): FourWire | null {
+  try {
+    return fourWire(points);
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
 }
 
 /** Resistance rows of one specimen: one for each meter used on it. */
