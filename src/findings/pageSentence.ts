@@ -1,4 +1,5 @@
 import { numberWord } from '../units/numberWords.ts';
+import { failsOnMetal, saidClaim } from './cableOutcome.ts';
 import type { CableFindings } from './schema.ts';
 
 const capital = (text: string) => text[0].toUpperCase() + text.slice(1);
@@ -8,14 +9,13 @@ type Kind = 'meets' | 'short' | 'notCopper' | 'clad' | 'open' | 'unmeasured';
 /** What one cable adds to the sentence: the metal first, for a wrong metal is no matter of size. */
 function kindOf(c: CableFindings): Kind {
   if (!c.conductor_area) return c.consistency?.recheck ? 'open' : 'unmeasured';
-  const metal = c.claims.find((claim) => claim.reading === 'metal');
-  if (metal?.outcome === 'falls short')
+  if (failsOnMetal(c))
     return c.metal_found === 'copper-clad aluminium' || c.metal_found === 'tinned clad aluminium'
       ? 'clad'
       : 'notCopper';
-  const held = c.claims.find((claim) => claim.reading === 'copper held') ?? c.claims.find((claim) => claim.of_label);
-  if (held?.outcome === 'meets') return 'meets';
-  return held?.outcome === 'falls short' ? 'short' : 'open';
+  const said = saidClaim(c)?.outcome;
+  if (said === 'meets') return 'meets';
+  return said === 'falls short' ? 'short' : 'open';
 }
 
 function plural(n: number, one: string, many: string): string {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { failsOnMetal, headlineClaim, metalClaim, sizeClaim } from '../../src/report/cableOutcome.ts';
+import { failsOnMetal, headlineClaim, metalClaim, sizeClaim } from '../../src/findings/cableOutcome.ts';
 import { type MarkInput, markOfClaim, outcomeMark } from '../../src/report/outcomeMark.ts';
 import { lightTheme } from '../../src/report/theme.ts';
 import { brackenfell, controlWire, harrowAndSedge, quill, saltmarsh, tollgate } from '../fixtures/findings.ts';

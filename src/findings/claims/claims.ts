@@ -5,6 +5,7 @@ import type { CableAssay } from '../../methods/assay/joint.ts';
 import type { RowKind } from '../../methods/assay/row.ts';
 import { COPPER_FAMILY, type Metal } from '../../methods/metal/hypotheses.ts';
 import { mixtureCdf } from '../../numerics/mixture.ts';
+import { FOR_COPPER_ONLY, NOT_TESTABLE } from '../cableOutcome.ts';
 import type { Claim, Measured } from '../schema.ts';
 import { asksForCopper, type ReadLabel } from './label.ts';
 import { copperRequired, type Requirement, requirementsOf } from './requirements.ts';
@@ -110,8 +111,7 @@ function byRequirement(r: Requirement, c: ClaimContext): Claim {
     nominal: r.nominal * scale,
     tolerance: r.tolerance,
   };
-  if (!isArea && !asksForCopper(c.label.metal))
-    return { ...claim, note: 'This limit is for copper; the label says otherwise, so it is not judged by it.' };
+  if (!isArea && !asksForCopper(c.label.metal)) return { ...claim, note: FOR_COPPER_ONLY };
   const found = isArea ? c.area : c.resistance;
   if (!found) return claim;
   const conformity: Judged = isArea
@@ -169,13 +169,7 @@ function metalClaim(c: ClaimContext): Claim[] {
 
 function notTestable(c: ClaimContext): Claim[] {
   return c.label.metal.notTestable.map((word) =>
-    blank(
-      word,
-      true,
-      word,
-      'not testable with these tools',
-      'Not testable with scale, rule and meter; nothing is said about it.',
-    ),
+    blank(word, true, word, NOT_TESTABLE, 'Not testable with scale, rule and meter; nothing is said about it.'),
   );
 }
 

@@ -1,5 +1,5 @@
+import { sizeClaim } from '../../findings/cableOutcome.ts';
 import type { Claim, Measured } from '../../findings/schema.ts';
-import { sizeClaim } from '../cableOutcome.ts';
 import { converted, type FigureUnits, unitSymbol } from '../figures.ts';
 import { intervalAxis } from '../intervalAxis.ts';
 import { metalKind } from '../metalKind.ts';

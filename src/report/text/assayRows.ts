@@ -1,6 +1,6 @@
+import { failsOnMetal, headlineClaim } from '../../findings/cableOutcome.ts';
 import { isWide } from '../../findings/measured.ts';
 import type { CableFindings } from '../../findings/schema.ts';
-import { failsOnMetal, headlineClaim } from '../cableOutcome.ts';
 import { figureColumn } from '../figureColumn.ts';
 import { type FigureText, UNKNOWN } from '../figures.ts';
 import { type AssayPage, GAP, LEAST_NAME, nameColumns, rowName, shown, WIDEST_NAME } from './assayPage.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { headlineClaim } from '../../../src/findings/cableOutcome.ts';
 import type { CableFindings } from '../../../src/findings/schema.ts';
-import { headlineClaim } from '../../../src/report/cableOutcome.ts';
 import { markOfClaim } from '../../../src/report/outcomeMark.ts';
 import { scaleText } from '../../../src/report/section/scaleBar.ts';
 import { sectionInput } from '../../../src/report/section/sectionInput.ts';

@@ -1,5 +1,5 @@
+import { headlineClaim, sizeClaim } from '../../../findings/cableOutcome.ts';
 import type { CableFindings, Measured } from '../../../findings/schema.ts';
-import { headlineClaim, sizeClaim } from '../../../report/cableOutcome.ts';
 import { type IntervalAxis, intervalAxis } from '../../../report/intervalAxis.ts';
 import type { DisplayUnits } from '../../../units/display.ts';
 import { inGauge } from './gaugeAxis.ts';

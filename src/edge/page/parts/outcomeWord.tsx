@@ -1,5 +1,5 @@
+import { failsOnMetal, outcomeWords, saidClaim, withoutClaim } from '../../../findings/cableOutcome.ts';
 import type { CableFindings, Claim } from '../../../findings/schema.ts';
-import { failsOnMetal, headlineClaim, metalClaim } from '../../../report/cableOutcome.ts';
 import { markOfClaim, outcomeMark } from '../../../report/outcomeMark.ts';
 import { variablesTheme } from '../../../report/theme.ts';
 import { Picture } from './picture.tsx';
@@ -17,7 +17,7 @@ interface OutcomeProps {
 /** An outcome: the word, with its small cut face before it. */
 export function OutcomeWord({ claim, copperShare = null, about = '' }: OutcomeProps) {
   const mark = markOfClaim(claim, copperShare);
-  if (claim.outcome === null || mark === null) return <span class="outcome open">not testable here</span>;
+  if (claim.outcome === null || mark === null) return <span class="outcome open">{outcomeWords(claim)}</span>;
   return (
     <span class={claim.outcome === 'not settled' ? 'outcome open' : 'outcome'}>
       <Picture silent svg={outcomeMark(mark, { size: MARK, theme: variablesTheme })} />
@@ -32,7 +32,7 @@ export function OutcomeWord({ claim, copperShare = null, about = '' }: OutcomePr
 /** What came of a cable's label, in the few words that stand under its drawing. */
 export function HeadlineOutcome({ cable }: { cable: CableFindings }) {
   const metal = failsOnMetal(cable);
-  const claim = metal ? metalClaim(cable) : headlineClaim(cable);
-  if (claim === null) return <span class="outcome open">label gives nothing to judge</span>;
+  const claim = saidClaim(cable);
+  if (claim === null) return <span class="outcome open">{withoutClaim(cable)}</span>;
   return <OutcomeWord claim={claim} copperShare={cable.copper_share?.value ?? null} about={metal ? 'metal' : ''} />;
 }

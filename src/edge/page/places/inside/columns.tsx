@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
+import { copperClaim, metalClaim, sizeClaim, withoutClaim } from '../../../../findings/cableOutcome.ts';
 import { isWide } from '../../../../findings/measured.ts';
 import type { CableFindings, Measured } from '../../../../findings/schema.ts';
-import { metalClaim, sizeClaim } from '../../../../report/cableOutcome.ts';
 import type { DisplayUnits } from '../../../../units/display.ts';
 import { columnFigures } from '../../parts/columnFigures.ts';
 import { FigureOf, unitHead } from '../../parts/figure.tsx';
@@ -57,7 +57,10 @@ export function columnsFor(cables: readonly CableFindings[], units: DisplayUnits
     area: byGauge ? { ...gauge, head: 'Metal area' } : area,
     rest: [
       byGauge ? { ...area, head: 'Area' } : gauge,
-      figures('copper', 'Of the label’s', 'copper, %', (cable) => cable.copper_of_claim, true),
+      withCopperOutcome(
+        cables,
+        figures('copper', 'Of the label’s', 'copper, %', (cable) => cable.copper_of_claim, true),
+      ),
       words('size', 'Size claim', sizeCell),
       words('metal', 'Metal found', (cable) => cable.metal_found ?? <span class="unknown">not settled</span>),
       words('metal-claim', 'Metal claim', metalCell),
@@ -78,6 +81,23 @@ function withContradictions(cables: readonly CableFindings[], column: Column): C
   const cells = column.cells.map((cell, index) =>
     contradicts(cables[index]!) ? <span class="unknown gauge-words">{noAreaWords(cables[index]!)}</span> : cell,
   );
+  return { ...column, cells };
+}
+
+/** Below each share of the label's copper, what came of that claim: the outcome that the page's sentence counts. */
+function withCopperOutcome(cables: readonly CableFindings[], column: Column): Column {
+  const cells = column.cells.map((cell, index) => {
+    const claim = copperClaim(cables[index]!);
+    if (claim === null || claim.outcome === null) return cell;
+    return (
+      <>
+        {cell}
+        <span class="below">
+          <OutcomeWord claim={claim} />
+        </span>
+      </>
+    );
+  });
   return { ...column, cells };
 }
 
@@ -104,13 +124,17 @@ function gaugeColumn(cables: readonly CableFindings[], units: DisplayUnits): Col
 function sizeCell(cable: CableFindings): ComponentChildren {
   const claim = sizeClaim(cable);
   if (claim !== null) return <OutcomeWord claim={claim} />;
-  return <span class="unknown">{cable.label.vague ? 'label is vague' : 'none'}</span>;
+  return <span class="unknown">{cable.label.vague ? 'label is vague' : noClaimWords(cable, cable.label.size)}</span>;
 }
+
+/** In the place of an outcome: nothing was measured yet, or the label says nothing. */
+const noClaimWords = (cable: CableFindings, claimed: string) =>
+  claimed !== '' && cable.claims.length === 0 ? withoutClaim(cable) : 'none';
 
 function metalCell(cable: CableFindings): ComponentChildren {
   const claim = metalClaim(cable);
   return claim === null ? (
-    <span class="unknown">none</span>
+    <span class="unknown">{noClaimWords(cable, cable.label.metal)}</span>
   ) : (
     <OutcomeWord claim={claim} copperShare={cable.copper_share?.value ?? null} />
   );
