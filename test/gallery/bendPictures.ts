@@ -1,4 +1,6 @@
 /** How cables bend, from the hand-written findings. */
+import { turnOfSet } from '../../src/methods/flex/droopCurve.ts';
+import { droopOfSet } from '../../src/methods/flex/droopWithSet.ts';
 import { bendMethods } from '../../src/report/bend/bendMethods.ts';
 import { boundsStrip } from '../../src/report/bend/boundsStrip.ts';
 import { droopDrawing } from '../../src/report/bend/droopDrawing.ts';
@@ -12,16 +14,24 @@ import { fourBent } from '../fixtures/findings/flex.ts';
 const methods = bendMethods(fourBent);
 const method = (id: string) => methods.find((each) => each.id === id)!;
 
+const LAMBDA = 2.4;
+const OVERHANG = 320;
+/** What a rule would read of a piece that stands off by 6 % of its overhang, mm: a little off the computed shape. */
+const TIPS = {
+  up: droopOfSet(LAMBDA, turnOfSet(0.06), 1).drop * OVERHANG + 1,
+  down: droopOfSet(LAMBDA, turnOfSet(0.06), -1).drop * OVERHANG - 2,
+};
+
 const drooping = (theme: Theme, lambda: number | null) =>
   droopDrawing(
     {
       name: 'Sedge',
-      overhang: 320,
+      overhang: OVERHANG,
       lambda,
       set: 0.06,
       faces: [
-        { face: 'up', drop: 71, chordAngle: null },
-        { face: 'down', drop: 34, chordAngle: null },
+        { face: 'up', drop: TIPS.up, chordAngle: null },
+        { face: 'down', drop: TIPS.down, chordAngle: null },
       ],
       outerDiameter: 12.4,
       jacketColour: 'dark blue',
@@ -50,7 +60,7 @@ export const BEND_PICTURES: Readonly<Record<string, () => string>> = {
   'bend-push-dark.svg': () => methodStrip(method('push'), { width: 640, theme: darkTheme }).svg,
   'bend-coil-phone.svg': () => methodStrip(method('coil'), { width: 340, theme: lightTheme }).svg,
   'bend-spring-paper.svg': () => methodStrip(method('spring'), { width: 640, theme: paperTheme }).svg,
-  'bend-droop-light.svg': () => drooping(lightTheme, 2.4),
+  'bend-droop-light.svg': () => drooping(lightTheme, LAMBDA),
   'bend-droop-refused-dark.svg': () => drooping(darkTheme, null),
   'bend-push-loop.svg': () => loop(lightTheme),
   'bend-bounds.svg': () =>
