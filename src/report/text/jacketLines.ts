@@ -57,7 +57,9 @@ function wallColumns(page: AssayPage): Planned<JacketCable>[] {
 function testLines(test: EnduranceTest, page: AssayPage): string[] {
   const load = test.stress === null ? '' : `, ${plainText(test.stress, test.stress_unit)}`;
   const cables = test.cables.filter((c) => c.role !== 'control');
-  const columns = test.kind === 'amount' ? amountColumns(test, page) : passedColumns(page);
+  const all = test.kind === 'amount' ? amountColumns(test, page) : passedColumns(page);
+  // Where no clean cut goes through the field, one band for all would say that nothing was parted.
+  const columns = cables.some(({ band }) => (band ?? 1) > 1) ? all : all.slice(0, -1);
   return [
     shown(`${test.test.charAt(0).toUpperCase()}${test.test.slice(1)}${load}`, page),
     ...paragraph(test.sentence, page),
