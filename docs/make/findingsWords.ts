@@ -1,3 +1,4 @@
+import { CURRENT_WORDS } from './currentWords.ts';
 import { DECIDE_WORDS } from './decideWords.ts';
 import { FLEX_WORDS } from './flexWords.ts';
 import { JACKET_WORDS } from './jacketWords.ts';
@@ -102,6 +103,7 @@ export const FINDINGS_WORDS: Readonly<Record<string, string>> = {
   comparisons: 'Every pair of cables; empty for more than 24 cables.',
   ...FLEX_WORDS,
   ...JACKET_WORDS,
+  ...CURRENT_WORDS,
   ...DECIDE_WORDS,
   warnings: 'Everything to know before quoting a figure.',
   'Control.cable': 'Short name of the control piece.',

@@ -5,6 +5,7 @@ import type { Trial } from '../trial/trial.ts';
 import { cableFindings } from './cable/cableFindings.ts';
 import { comparisonsOf } from './comparisons.ts';
 import { controlOf } from './control.ts';
+import { currentOf } from './current/current.ts';
 import { flexOf } from './flex/flex.ts';
 import { jacketOf } from './jacket/jacket.ts';
 import { drawsFor, drawsSentence, monteCarloOf } from './monteCarlo.ts';
@@ -70,8 +71,9 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
   );
   const { flex, warnings, ground } = flexOf(trial, rows, cables, { level, seed });
   const jacketFound = jacketOf(trial, rows, cables, { level, seed });
+  const currentFound = currentOf(trial, rows, cables, { level });
   const standingDraws = options.standingDraws ?? STANDING_DRAWS;
-  const further = furtherFigures({ jacket: jacketFound.jacket });
+  const further = furtherFigures({ jacket: jacketFound.jacket, current: currentFound.current });
   const standing =
     standingDraws > 0 && standingSettings(trial.settings).stated
       ? standingOf({ trial, rows, cables, joint, flex, ground, further, seed, draws: standingDraws })
@@ -96,7 +98,14 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
     comparisons: comparisonsOf(joint, level),
     flex,
     jacket: jacketFound.jacket,
+    current: currentFound.current,
     decide: standing.decide,
-    warnings: [...warningsOf(trial, rows, cables, control), ...warnings, ...jacketFound.warnings, ...standing.warnings],
+    warnings: [
+      ...warningsOf(trial, rows, cables, control),
+      ...warnings,
+      ...jacketFound.warnings,
+      ...currentFound.warnings,
+      ...standing.warnings,
+    ],
   };
 }

@@ -6,6 +6,7 @@
  * that says which reading is missing.
  */
 import { z } from 'zod';
+import { Current } from './shapes/current.ts';
 import { Decide } from './shapes/decide.ts';
 import { Flex } from './shapes/flex.ts';
 import { Jacket } from './shapes/jacket.ts';
@@ -221,6 +222,8 @@ export const Findings = z.object({
   flex: Flex.nullable(),
   /** What the jackets are, and what they last; null when nothing about them was read or tested. */
   jacket: Jacket.nullable(),
+  /** Four-wire resistance, heating and carrying current; null when no resistance and no log was recorded. */
+  current: Current.nullable(),
   /** Who stands where by the weights of the plan; null where it states none. */
   decide: Decide.nullable(),
   warnings: z.array(Warning),

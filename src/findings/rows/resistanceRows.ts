@@ -7,7 +7,7 @@ import type { CableGroups } from './cableGroups.ts';
 import { effectsOf, ownUniform } from './effects.ts';
 import type { Group } from './groups.ts';
 import type { MeasuredRow } from './massRows.ts';
-import { stepVariance, testPairsOf, toolShare } from './testPairs.ts';
+import { ownVariance, testPairsOf, toolShare } from './testPairs.ts';
 import { TARGET_TEMPERATURE_HALF_WIDTH, type ToolBox, UNTAKEN_TEMPERATURE } from './tools.ts';
 import { trustedLengthStep } from './trustedStep.ts';
 
@@ -84,12 +84,11 @@ function rowFrom(g: Group, specimen: Specimen, trial: Trial, tools: ToolBox): Me
  */
 function fromVoltageAndCurrent(specimen: string, groups: CableGroups): Group | null {
   const pairs = testPairsOf(specimen, groups);
-  if (!pairs || pairs.atLength === null) return null;
+  if (!pairs) return null;
   const found = resistanceOrNull(pairs.points);
   if (!found) return null;
   const { volts, amps } = pairs;
-  const { resistance: value, u, dof } = found;
-  const steps = value * value * stepVariance(pairs);
+  const value = found.resistance;
   return {
     ...volts,
     quantity: 'resistance',
@@ -102,9 +101,11 @@ function fromVoltageAndCurrent(specimen: string, groups: CableGroups): Group | n
     n: pairs.pairs.length,
     mean: value,
     step: 0,
-    scatter: u !== null && u * u > steps ? { variance: u * u, dof } : { variance: steps, dof: Infinity },
+    scatter: ownVariance(pairs, found),
     tool: {
       ...volts.tool,
+      // A multimeter is no ohmmeter for this cable, but its millivolts beside a known current are as good as any.
+      kind: 'voltage and current',
       id: `${volts.tool.id} with ${amps.tool.id}`,
       name: `${volts.tool.name} with ${amps.tool.name}`,
       limit: {

@@ -1,4 +1,6 @@
 import type { Source } from '../../methods/decide/standing/drawValues.ts';
+import type { Measured } from '../schema.ts';
+import type { Current, CurrentCable } from '../shapes/current.ts';
 import type { EnduranceCable, EnduranceTest, Jacket } from '../shapes/jacket.ts';
 import { ofMeasured } from './cableFigures.ts';
 import { roundedEnd } from './criteria.ts';
@@ -10,8 +12,15 @@ const AT_MOST_TIMES = 3;
 const BEYOND_LONGEST = 1.5;
 
 /** Figures of the other parts of the findings that cables may be ordered by. */
-export function furtherFigures(parts: { jacket?: Jacket | null } = {}): FurtherFigures {
-  return { endurance: enduranceFigures(parts.jacket?.endurance ?? []), current: new Map() };
+export function furtherFigures(parts: { jacket?: Jacket | null; current?: Current | null } = {}): FurtherFigures {
+  return {
+    endurance: enduranceFigures(parts.jacket?.endurance ?? []),
+    current: carryingFigures(parts.current?.cables ?? []),
+  };
+}
+
+function carryingFigures(cables: readonly CurrentCable[]): Map<string, Measured> {
+  return new Map(cables.flatMap(({ cable, carrying }) => (carrying ? [[cable, carrying.current_A] as const] : [])));
 }
 
 function enduranceFigures(tests: readonly EnduranceTest[]): EnduranceFigures[] {
