@@ -70,7 +70,26 @@ describe('what one cable is said to be', () => {
 
   it('far more than a label can mean: the readings are questioned, not praised', () => {
     const { cable } = answer({ ...BLANK, label: '1/0 AWG OFC', mass: '515 g', length: '100 mm' });
-    expect(cable.sentence).toContain('check mass, length and their units');
+    expect(cable.sentence).toContain('check the mass (a tenth of it?) first');
+  });
+
+  it.each([
+    [
+      'contacts too near, no mass read',
+      { ohms: '0.76 mohm', contacts: '1 3/8 in' },
+      'check the length between the voltage contacts, 35 mm, first.',
+    ],
+    ['ounces typed for grams', { mass: '3.37 g', length: '300 mm' }, 'check the mass (ounces for grams?) first.'],
+    [
+      'nothing that one slip explains',
+      { mass: '18 g', length: '300 mm' },
+      'check the mass and the length that was weighed, and their units.',
+    ],
+  ])('far less, by %s: only what was used is named', (_what, typed, words) => {
+    const { sentence } = answer({ ...BLANK, label: '2 AWG OFC', ...typed }).cable;
+    expect(sentence).toContain(words);
+    if (!('mass' in typed)) expect(sentence).not.toMatch(/mass|weigh/);
+    if (!('ohms' in typed)) expect(sentence).not.toMatch(/ohms|contacts/);
   });
 
   it('clad metal has no size that it meets, but a copper gauge that it conducts like', () => {

@@ -28,6 +28,7 @@ import { metalFound } from './metalWords.ts';
 import { missingOf } from './missing.ts';
 import { firstReading, nextReading, takeAgain } from './nextReading.ts';
 import { cableSentence } from './sentence.ts';
+import { slipToCheck } from './slip.ts';
 import { strandsOf } from './strands.ts';
 import { toolErrorsOf } from './toolErrors.ts';
 
@@ -145,7 +146,8 @@ function withAssay(c: CableReadings, assay: CableAssay, label: ReadLabel, contex
     fit: c.cable.role === 'control' ? [] : fitOf(c.cable.cable, context.fittings, geometry.bundle_diameter, area),
     assumed: assumedLimits(joint, c),
   };
-  return { ...result, sentence: c.cable.role === 'control' ? CONTROL_SENTENCE : cableSentence(result, label) };
+  const slip = (share: number) => slipToCheck(c, share);
+  return { ...result, sentence: c.cable.role === 'control' ? CONTROL_SENTENCE : cableSentence(result, label, slip) };
 }
 
 function residualRows(c: CableReadings, assay: CableAssay): CableFindings['residuals'] {

@@ -39,13 +39,13 @@ function aboutMetal(p: Parts, label: ReadLabel): string | null {
 const FAR_ABOVE = 1.7;
 const FAR_BELOW = 0.25;
 
-function farOff(m: { value: number }): string {
-  if (m.value > FAR_ABOVE) return ' That is more than such a cable can hold: check mass, length and their units.';
-  if (m.value < FAR_BELOW) return ' That is very little: check mass, length and their units.';
+function farOff(m: { value: number }, slipToCheck: (share: number) => string): string {
+  if (m.value > FAR_ABOVE) return ` That is more than such a cable can hold: check ${slipToCheck(m.value)}.`;
+  if (m.value < FAR_BELOW) return ` That is very little: check ${slipToCheck(m.value)}.`;
   return '';
 }
 
-function aboutCopper(p: Parts, label: ReadLabel): string {
+function aboutCopper(p: Parts, label: ReadLabel, slipToCheck: (share: number) => string): string {
   const held = claimNamed(p.claims, 'copper held');
   const m = p.copper_of_claim;
   if (!held || !m) return '';
@@ -54,16 +54,20 @@ function aboutCopper(p: Parts, label: ReadLabel): string {
     ? 'of the copper that an AWG cable of that number holds'
     : 'of the copper that its label claims';
   const figure = `${share(m)} ${claimed}${condition}`;
-  const doubt = p.metal_found === 'copper-clad aluminium' ? '' : farOff(m);
+  const doubt = p.metal_found === 'copper-clad aluminium' ? '' : farOff(m, slipToCheck);
   if (held.outcome === 'meets') return `Holds ${figure}.${doubt}`;
   if (held.outcome === 'falls short') return `Holds ${figure}: falls short.${doubt}`;
   return `Holds ${figure}; whether that is enough is not settled.${doubt}`;
 }
 
-/** The finding about one piece in one or two plain sentences. It speaks of this piece, never of anybody's intent. */
-export function cableSentence(p: Parts, label: ReadLabel): string {
+/**
+ * The finding about one piece in one or two plain sentences. It speaks of this piece, never of anybody's intent.
+ *
+ * @param slipToCheck of the share found: which readings to look at again where it is far off
+ */
+export function cableSentence(p: Parts, label: ReadLabel, slipToCheck: (share: number) => string): string {
   if (!p.conductor_area) return 'Nothing has been measured on this piece that tells what is inside.';
-  const parts = [aboutMetal(p, label), aboutCopper(p, label)].filter(Boolean) as string[];
+  const parts = [aboutMetal(p, label), aboutCopper(p, label, slipToCheck)].filter(Boolean) as string[];
   const notCopper = p.metal_found === 'copper-clad aluminium' || p.metal_found === 'aluminium';
   if (parts.length === 0) {
     const claim = p.metal_of_claim;

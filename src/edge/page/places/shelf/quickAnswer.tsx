@@ -13,7 +13,7 @@ import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { blankFieldSentences } from '../../store/blankFields.ts';
-import { fields, quickAnswer } from '../../store/sixFields.ts';
+import { fields, quickAnswer, troubles } from '../../store/sixFields.ts';
 import { units } from '../../store/units.ts';
 import { KeepCable } from './keepCable.tsx';
 
@@ -134,7 +134,11 @@ function OneInterval({ cable }: { cable: CableFindings }) {
 
 /** What the blank fields cost, what would help most, and what was assumed about the tools. */
 function Blanks({ cable }: { cable: CableFindings }) {
-  const blanks = blankFieldSentences(fields.value, units.value);
+  const blanks = blankFieldSentences(
+    fields.value,
+    units.value,
+    new Set(Object.keys(troubles.value) as (keyof typeof fields.value)[]),
+  );
   return (
     <>
       {blanks.length > 0 && (
