@@ -25,6 +25,20 @@ export function arrivalContract(name: string, open: () => Promise<Store>): void 
       expect(await store.entriesSince('fen', 12)).toEqual({ entries: [], next: 12 });
     });
 
+    it('is the same to whoever would put up with damage, where there is none', async () => {
+      await store.append(
+        'fen',
+        [5, 4, 3, 2, 1].map((n) => entryOf(n)),
+      );
+      for (const [seq, limit] of [[0], [0, 2], [2, 2], [4, 7], [5], [12]] as const)
+        expect(await store.readable('fen', seq, limit)).toEqual({
+          ...(await store.entriesSince('fen', seq, limit)),
+          damaged: [],
+          advice: '',
+        });
+      expect(await store.readable('moor', 0)).toEqual({ entries: [], next: 0, damaged: [], advice: '' });
+    });
+
     it('is numbered from 1, whatever the ids, and each entry once', async () => {
       expect(await store.append('fen', [entryOf(9), entryOf(2)])).toMatchObject({ added: 2, last: 2 });
       expect(await store.append('fen', [entryOf(2), entryOf(5), entryOf(5)])).toEqual({ added: 1, known: 2, last: 3 });

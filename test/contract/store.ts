@@ -123,6 +123,13 @@ export function storeContract(name: string, open: () => Promise<Store>): void {
       expect(await store.name()).toBe(name);
     });
 
+    it('takes another name when it is told to', async () => {
+      const name = await store.name();
+      await store.rename();
+      expect(await store.name()).toMatch(/^[0-9a-f-]{32,36}$/);
+      expect(await store.name()).not.toBe(name);
+    });
+
     it('holds the union of all lists, whatever their order and however often they come', async () => {
       let run = 0;
       await fc.assert(

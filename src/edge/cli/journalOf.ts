@@ -7,18 +7,26 @@ export interface FoundJournal {
   entries: Entry[];
   /** The photos of these names that are there; the others are left out. */
   photos: (names: readonly string[]) => Promise<Map<string, Uint8Array>>;
+  /** The sealed parts that a package brought along, by their number; none from the shelf, which computes them. */
+  sealed: Map<number, Map<string, Uint8Array>>;
 }
 
 /** The journal of a package (a folder or a .zip) or, when there is no such path, of a trial on the shelf. */
 export async function journalOf(named: string): Promise<FoundJournal> {
   const { isPath, soundPackage } = await import('./packageAt.ts');
   if (!isPath(named))
-    return { trial: named, entries: await entriesOnShelf(named), photos: (names) => photosOnShelf(named, names) };
-  const { trial, entries, photos } = soundPackage(named);
+    return {
+      trial: named,
+      entries: await entriesOnShelf(named),
+      photos: (names) => photosOnShelf(named, names),
+      sealed: new Map(),
+    };
+  const { trial, entries, photos, sealed } = soundPackage(named);
   const brought = new Map(photos.map(({ name, bytes }) => [name, bytes]));
   return {
     trial,
     entries,
+    sealed,
     photos: async (names) => new Map([...brought].filter(([name]) => names.includes(name))),
   };
 }

@@ -2,6 +2,7 @@ import { basename, extname, resolve } from 'node:path';
 import type { Entry } from '../../journal/entry.ts';
 import { type PackageReading, readPackage } from '../../report/package/readPackage.ts';
 import { refusalText } from '../../report/package/refusal.ts';
+import { sealedFolders } from '../../report/package/sealedFiles.ts';
 import { unzipPackage } from '../../report/package/zip.ts';
 import { FileRefusal } from '../files/fileRefusal.ts';
 import { ZIP_LIMITS } from '../files/limits.ts';
@@ -68,8 +69,15 @@ export function refuseWhenRefused(read: PackageReading, path: string): void {
   throw new Failure(`${path} was not taken: ${things} refused (above).`, EXIT.dataSaysNo);
 }
 
+export interface SoundPackage extends PackageReading {
+  findings: string | null;
+  descriptor: string | null;
+  /** The files of its sealed parts, by their number. */
+  sealed: Map<number, Map<string, Uint8Array>>;
+}
+
 /** A package that must be sound from the first row to the last. */
-export function soundPackage(path: string): PackageReading & { findings: string | null; descriptor: string | null } {
+export function soundPackage(path: string): SoundPackage {
   const brought = broughtFrom(path);
   const read = readBrought(brought);
   refuseWhenRefused(read, path);
@@ -77,5 +85,6 @@ export function soundPackage(path: string): PackageReading & { findings: string 
     ...read,
     findings: broughtText(brought, FINDINGS_FILE),
     descriptor: broughtText(brought, DESCRIPTOR_FILE),
+    sealed: sealedFolders(brought.files),
   };
 }

@@ -1,6 +1,6 @@
 import { demoFolder } from '../files/projectRoot.ts';
 import type { OpenCode } from '../server/share/sharing.ts';
-import { openShelf } from '../store/openShelf.ts';
+import { openBenchShelf } from '../store/openShelf.ts';
 import type { Store } from '../store/store.ts';
 import type { BenchOptions } from './commands/bench.ts';
 import { openBrowser, wantsBrowser } from './openBrowser.ts';
@@ -11,7 +11,7 @@ import { untilStopped } from './untilStopped.ts';
 
 /** Serves the bench until the process is told to stop. */
 export async function runBench({ open, ...options }: BenchOptions): Promise<void> {
-  const store = await openShelf();
+  const store = await openBenchShelf();
   const tell = (code: OpenCode) => tellCode(code, options.tlsCert !== undefined);
   const bench = await served(store, options, tell);
   // Listened for before the address is told: whoever reads it may stop the bench at once.

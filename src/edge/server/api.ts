@@ -1,5 +1,5 @@
 import { Hono } from 'hono';
-import { type Store, StoreRefusal } from '../store/store.ts';
+import { DamagedData, type Store, StoreRefusal } from '../store/store.ts';
 import { mayOnly, onlyKnownAskers } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { blobsApi } from './blobsApi.ts';
@@ -53,9 +53,16 @@ export function api({ store, live, sharing, now }: ApiParts): Hono<BenchEnv> {
 
 /** What a store that cannot go on is said to the page as. */
 export function storeTrouble(error: unknown): { found: string; expected: string; advice: string } {
+  const expected = 'a shelf that can be read and written';
+  if (error instanceof DamagedData) return { found: withinSentence(error.found), expected, advice: error.advice };
   return {
     found: error instanceof StoreRefusal ? error.message : 'trouble with the file of the shelf',
-    expected: 'a shelf that can be read and written',
+    expected,
     advice: 'Look whether the disk has room, and start Cupel again; what was said to be kept is kept.',
   };
+}
+
+/** A sentence as it stands after "found". */
+function withinSentence(sentence: string): string {
+  return `${sentence.charAt(0).toLowerCase()}${sentence.slice(1).replace(/\.$/, '')}`;
 }

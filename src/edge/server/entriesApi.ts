@@ -3,6 +3,7 @@ import type { Store } from '../store/store.ts';
 import { mayOnly } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { atMost } from './bodySize.ts';
+import { damageBook } from './damageBook.ts';
 import type { LiveHub } from './live/liveHub.ts';
 import { readSentEntries, type SortedEntries } from './readEntries.ts';
 import { refuse } from './refusal.ts';
@@ -16,6 +17,7 @@ const ENTRIES_IN_ONE_ANSWER = 10_000;
 /** Reading a journal in the order in which its entries arrived, and appending to it. */
 export function entriesApi(store: Store, live: LiveHub, now: () => number): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
+  const damage = damageBook(store);
 
   app.get('/', mayOnly('read'), async (c) => {
     const trial = await trialNamed(c, store);
@@ -30,8 +32,8 @@ export function entriesApi(store: Store, live: LiveHub, now: () => number): Hono
       });
     // The name first: a store that is put back in between then shows at the next reading.
     const name = await store.name();
-    const { entries, next } = await store.entriesSince(trial, after, Math.min(limit, ENTRIES_IN_ONE_ANSWER));
-    return c.json({ entries, next, store: name });
+    const { entries, next, told } = await damage.read(trial, after, Math.min(limit, ENTRIES_IN_ONE_ANSWER));
+    return c.json({ entries, next, store: name, ...(told === null ? {} : { damaged: told }) });
   });
 
   const limit = atMost(LARGEST_BODY, 'Send the entries in several parts; sending one twice changes nothing.');

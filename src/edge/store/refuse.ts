@@ -1,7 +1,7 @@
 import type { Entry } from '../../journal/entry.ts';
 import { blobKind, KINDS_TAKEN } from './blobKind.ts';
 import { blobName } from './blobName.ts';
-import { BlobRefusal, LARGEST_BLOB, StoreRefusal } from './store.ts';
+import { BlobRefusal, DamagedData, LARGEST_BLOB, StoreRefusal } from './store.ts';
 
 /** Throws when an entry names another trial than the one it is appended to. */
 export function refuseStrangers(trial: string, entries: readonly Entry[]): void {
@@ -28,9 +28,7 @@ export function refuseUnfitBlob(bytes: Uint8Array): void {
 /** The bytes of a blob as they were read. Throws when they are no longer those that its name was made of. */
 export function refuseAlteredBlob(name: string, bytes: Uint8Array): Uint8Array {
   if (blobName(bytes) === name) return bytes;
-  throw new StoreRefusal(
-    `The photo or log ${name} is not what was kept: the disk damaged it. Put the last good backup back with cupel restore.`,
-  );
+  throw new DamagedData(`The photo or log ${name} is not what was kept: the disk damaged it.`);
 }
 
 /** Throws when a device would be let in a second time. */

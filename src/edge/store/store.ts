@@ -29,6 +29,14 @@ export interface Arrived {
   next: number;
 }
 
+/** A stretch of a journal as far as it can be read, where the disk may have damaged some of it. */
+export interface Readable extends Arrived {
+  /** Arrival numbers, in their order, of entries that are not what was written. `next` is past them. */
+  damaged: number[];
+  /** What to do about them, in a sentence; empty when there are none. */
+  advice: string;
+}
+
 /**
  * Where journals are kept: entries, blobs, and which devices may ask. An entry is never changed or removed. Everything
  * but the list of trials and the devices names one trial, so a store may be divided by trial.
@@ -46,6 +54,8 @@ export interface Store extends DeviceBook {
   entries(trial: string, after?: string, limit?: number): Promise<Entry[]>;
   /** Entries that arrived after the number `seq`, in the order of arrival, at most `limit` of them. */
   entriesSince(trial: string, seq: number, limit?: number): Promise<Arrived>;
+  /** The same as far as it can be read: for whoever shows a journal and says what is missing, and for nobody else. */
+  readable(trial: string, seq: number, limit?: number): Promise<Readable>;
   /** Which of these ids the trial's journal holds. */
   heldIds(trial: string, ids: readonly string[]): Promise<Set<string>>;
   /** Every trial, the one opened last first. */
@@ -63,11 +73,13 @@ export interface Store extends DeviceBook {
   /** Names of the trial's blobs, in their order. */
   blobNames(trial: string): Promise<string[]>;
   /**
-   * The store's own name, drawn at random when it was made and anew when it was put back from a backup. A device that
-   * meets another name than before must read from the start and send again all that it holds: what was acknowledged
-   * after the backup was taken is gone from here.
+   * The store's own name, drawn at random when it was made, and anew whenever it may hold less than it acknowledged or more
+   * than its readers know: put back from a backup, left without a proper end, damaged, mended. A device that meets another
+   * name than before must read from the start and send again all that it holds.
    */
   name(): Promise<string>;
+  /** Draws another name, so that devices send again all that they hold. */
+  rename(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -79,6 +91,22 @@ export class StoreRefusal extends Error {
   override name = 'StoreRefusal';
 }
 
+/** What to do where nothing better is known. */
+export const USUAL_ADVICE =
+  'Stop Cupel and put the last good backup back with cupel restore; whatever can still be read stays.';
+
+/** Something that was kept is not what was written. `found` says what, `advice` what to do about it. */
+export class DamagedData extends StoreRefusal {
+  override name = 'DamagedData';
+  readonly found: string;
+  readonly advice: string;
+  constructor(found: string, advice: string = USUAL_ADVICE, options?: ErrorOptions) {
+    super(`${found} ${advice}`, options);
+    this.found = found;
+    this.advice = advice;
+  }
+}
+
 /** A photo or log that no store takes: too large, empty, or of another kind. Sending it again will not help. */
 export class BlobRefusal extends StoreRefusal {
   override name = 'BlobRefusal';
@@ -87,5 +115,5 @@ export class BlobRefusal extends StoreRefusal {
 /** The half of a store that only reads its journals. */
 export type ReadingStore = Pick<
   Store,
-  'entries' | 'entriesSince' | 'trials' | 'trialNames' | 'has' | 'getBlob' | 'blobNames' | 'name'
+  'entries' | 'entriesSince' | 'readable' | 'trials' | 'trialNames' | 'has' | 'getBlob' | 'blobNames' | 'name'
 >;

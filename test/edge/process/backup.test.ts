@@ -1,7 +1,8 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { entryOf } from '../../contract/entries.ts';
+import type { Entry } from '../../../src/journal/entry.ts';
+import { entryOf, idOf } from '../../contract/entries.ts';
 import { builtProgramIn, type Ran, ranToEnd, startedBench } from '../../support/builtProgram.ts';
 import { type ThrowawayPostgres, throwawayPostgres, whyNoPostgres } from '../../support/postgres.ts';
 import { tempFolder } from '../../support/tempFolder.ts';
@@ -66,10 +67,12 @@ describe('backup and restore at the command line', () => {
     const restored = cupel(home, ['restore', file]);
     expect(restored).toMatchObject({ code: 0, stderr: '' });
     expect(restored.stdout).toMatch(
-      /^The shelf holds 2 trials with \d+ entries, as they were backed up\.\nWhat was there before is kept in .*until.*\n$/,
+      /^The backup holds 2 trials with \d+ entries, as they were backed up\.\nAdded from the shelf that was there: 2 entries that the backup did not hold\.\nThe shelf holds 2 trials with \d+ entries\.\nWhat was there before is kept in .*until.*\n$/,
     );
     expect(readdirSync(home).filter((name) => name.includes('until'))).toHaveLength(1);
     const next = await start(home);
+    const kept = (await (await fetch(`${next.address}/api/entries?trial=fen`)).json()) as { entries: Entry[] };
+    expect(kept.entries.map(({ id }) => id)).toEqual([1, 2, 3].map(idOf));
     await append(next.address, 1);
     next.child.kill('SIGTERM');
     await next.ended;
@@ -89,6 +92,21 @@ describe('backup and restore at the command line', () => {
     expect(ran).toMatchObject({ code: 1, stdout: '' });
     expect(ran.stderr).toMatch(sentence);
     expect(existsSync(join(home, 'shelf.sqlite'))).toBe(false);
+  });
+
+  it('makes a shelf of what can still be read, and refuses an exact copy of nothing', async () => {
+    const home = newHome();
+    const bench = await start(home);
+    await append(bench.address, 1);
+    bench.child.kill('SIGKILL');
+    await bench.ended;
+    expect(cupel(home, ['restore', '--exactly']).code).toBe(2);
+    const made = cupel(home, ['restore']);
+    expect(made).toMatchObject({ code: 0, stderr: '' });
+    expect(made.stdout).toMatch(
+      /^Read from the shelf that was there: \d+ entries\.\nThe shelf holds 2 trials with \d+ entries\.\nWhat was there/,
+    );
+    expect(cupel(newHome(), ['restore'])).toMatchObject({ code: 1, stdout: '' });
   });
 
   it('wants a file to write', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { openMemoryStore } from '../../../src/edge/store/memory/open.ts';
-import { type Store, StoreRefusal } from '../../../src/edge/store/store.ts';
+import { DamagedData, type Store, StoreRefusal } from '../../../src/edge/store/store.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
 import { entryOf, idOf } from '../../contract/store.ts';
 import { tempFolder } from '../../support/tempFolder.ts';
@@ -221,8 +221,55 @@ describe('what cannot be taken among what can', () => {
   });
 });
 
+describe('a journal of which the disk damaged a part', () => {
+  /** The memory's store with some arrival numbers damaged, as the one in a file tells it. */
+  function damagedStore(numbers: Set<number>): Store {
+    const sound = openMemoryStore();
+    return {
+      ...sound,
+      async readable(trial, seq, limit) {
+        const { entries, next } = await sound.entriesSince(trial, seq, limit);
+        const damaged = entries.map((_, n) => seq + n + 1).filter((number) => numbers.has(number));
+        const left = entries.filter((_, n) => !numbers.has(seq + n + 1));
+        return { entries: left, next, damaged, advice: damaged.length > 0 ? 'Stop Cupel.' : '' };
+      },
+    };
+  }
+  interface Told extends Page {
+    store: string;
+    damaged?: { numbers: number[]; found: string; advice: string };
+  }
+
+  it('is given as far as it can be read, and every reader is told, wherever they read on', async () => {
+    const numbers = new Set([2, 1500]);
+    const broken = damagedStore(numbers);
+    await broken.append(
+      'fen',
+      Array.from({ length: 2000 }, (_, n) => entryOf(n + 1)),
+    );
+    const name = await broken.name();
+    const on = benchOn(page, broken);
+    const read = async (query: string) => (await (await ask(on, `/api/entries?trial=fen${query}`)).json()) as Told;
+    const late = await read('&after=1999');
+    expect(late).toMatchObject({ entries: [entryOf(2000)], next: 2000, damaged: { numbers: [2, 1500] } });
+    expect(late.damaged?.found).toContain('2 entries of this trial (number 2 and 1500)');
+    expect(late.damaged?.advice).toBe('Stop Cupel.');
+    // Devices are asked for what they hold, once.
+    const renamed = await broken.name();
+    expect(renamed).not.toBe(name);
+    const all = await read('');
+    expect([all.entries.length, all.damaged?.numbers]).toEqual([1998, [2, 1500]]);
+    numbers.delete(1500);
+    expect((await read('&after=2000')).damaged?.numbers).toEqual([2]);
+    numbers.delete(2);
+    expect(await read('&after=2000')).not.toHaveProperty('damaged');
+    expect(await broken.name()).toBe(renamed);
+  });
+});
+
 describe('a store that cannot go on', () => {
   it.each([
+    [new DamagedData('The photo x is not what was kept.', 'Stop.'), 'the photo x is not what was kept'],
     [new StoreRefusal('The shelf in /here is damaged.'), 'The shelf in /here is damaged.'],
     [new Error('SQLITE_FULL: secret inner words'), 'trouble with the file of the shelf'],
   ])('%s', async (error, found) => {

@@ -101,14 +101,14 @@ describe('the list of backups', () => {
 });
 
 describe('a restore', () => {
-  it('brings back what was backed up, and keeps what was there under a dated name', async () => {
+  it('brings back exactly what was backed up when asked to, and keeps what was there under a dated name', async () => {
     const { store, take, to, path, photo } = await shelf();
     const name = await store.name();
     const before = await store.entriesSince('fen', 0);
     await take();
     await store.append('fen', [entryOf(5000)]);
     await closed(store);
-    const restored = await restoreSqlite(to, path, NOW);
+    const restored = await restoreSqlite(to, path, NOW, true);
     expect(restored).toMatchObject({ sealed: true, held: { trials: 2, entries: 301, blobs: 1 } });
     expect(restored.aside).toBe(path.replace('.sqlite', '-until-2026-11-25-101530.sqlite'));
     const now = openSqliteStore(path);
@@ -192,7 +192,7 @@ describe('a restore', () => {
     const file = join(folder, 'changed.cupel');
     const refusedWith = async (bytes: Uint8Array) => {
       writeFileSync(file, bytes);
-      const outcome = await restoreSqlite(file, path, NOW).catch((error: unknown) => error);
+      const outcome = await restoreSqlite(file, path, NOW, true).catch((error: unknown) => error);
       if (outcome instanceof StoreRefusal) return outcome.message;
       // What may change without a refusal is what means nothing: the restored shelf then says the same to the letter.
       const restored = openSqliteStore(path);
@@ -297,7 +297,9 @@ describe('a shelf that is damaged', () => {
     const { store, path, list } = await shelf(3);
     await closed(store);
     truncateSync(path, 0);
-    await expect(openShelf({ kind: 'sqlite', path }, list)).rejects.toThrow(/import the packages you exported/);
+    await expect(openShelf({ kind: 'sqlite', path }, list)).rejects.toThrow(
+      /everything that can still be read with: cupel restore/,
+    );
   });
 });
 

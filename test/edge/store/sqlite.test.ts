@@ -100,7 +100,7 @@ describe('the SQLite file', () => {
     const path = join(folder, 'letter.sqlite');
     writeFileSync(path, 'Dear all, this is a letter and nothing else. '.repeat(50));
     expect(() => openSqliteStore(path)).toThrow(
-      /^The shelf in .* is damaged \(it is not a database\); nothing was changed. Move the file aside/,
+      /^The shelf in .* is damaged \(it is not a database\); nothing was changed\. No good backup of it is known\. .*cupel restore \(/,
     );
   });
 

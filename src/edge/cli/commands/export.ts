@@ -1,5 +1,4 @@
 import { Command } from 'commander';
-import type { Entry } from '../../../journal/entry.ts';
 import { EXIT, Failure } from '../failure.ts';
 import type { FoundJournal } from '../journalOf.ts';
 import { readDraws, readLevel } from '../options.ts';
@@ -31,12 +30,13 @@ export function exportCommand(): Command {
 
 async function exportTrial(named: string, options: ExportOptions): Promise<void> {
   const { journalOf } = await import('../journalOf.ts');
-  const { trial, entries, photos: photosOf } = await journalOf(named);
+  const found = await journalOf(named);
+  const { trial, entries } = found;
   if (entries.length === 0) throw new Failure(`${named} holds nothing to write.`, EXIT.dataSaysNo);
   // Before the computing, which takes a while.
   const { refuseWithoutFolder } = await import('../../files/refuseWithoutFolder.ts');
   refuseWithoutFolder(options.output);
-  const { files, photos, missing } = await publishedFiles(entries, options, photosOf);
+  const { files, photos, missing, lost } = await publishedFiles(found, options);
   if (/\.zip$/i.test(options.output)) {
     const { zipPackage } = await import('../../../report/package/zip.ts');
     const { writeWholeFile } = await import('../../files/writeFile.ts');
@@ -44,11 +44,14 @@ async function exportTrial(named: string, options: ExportOptions): Promise<void>
   } else {
     const { writeFolder } = await import('../../files/writeFolder.ts');
     const { photosInFolder } = await import('../../files/photosInFolder.ts');
-    const ours = [...(await packageFileNames()), ...photosInFolder(options.output)];
+    const { sealedInFolder } = await import('../../files/sealedInFolder.ts');
+    const ours = [...(await packageFileNames()), ...photosInFolder(options.output), ...sealedInFolder(options.output)];
     writeFolder(options.output, files, ours, options.replace);
   }
   const among = photos === 0 ? '' : `, ${photos} of them ${photos === 1 ? 'a photo' : 'photos'}`;
   process.stdout.write(`${trial}: ${files.size} files written to ${options.output}${among}.\n`);
+  for (const part of lost)
+    process.stderr.write(`The rows of part ${part} as sealed are not known here; it is left out.\n`);
   if (missing > 0) process.stderr.write(`${missingSentence(missing)}\n`);
 }
 
@@ -58,7 +61,7 @@ const missingSentence = (missing: number) =>
     ? 'One photo that the trial names is not on this computer; it may still be on the phone that took it.'
     : `${missing} photos that the trial names are not on this computer; they may still be on the phone that took them.`;
 
-async function publishedFiles(entries: readonly Entry[], options: ExportOptions, photosOf: FoundJournal['photos']) {
+async function publishedFiles({ entries, photos: photosOf, sealed }: FoundJournal, options: ExportOptions) {
   const { writePackage } = await import('../../../report/package/writePackage.ts');
   const { photoFiles, photosNamed } = await import('../../../report/package/photos.ts');
   const { photosToPack } = await import('../../store/packedPhotos.ts');
@@ -66,18 +69,21 @@ async function publishedFiles(entries: readonly Entry[], options: ExportOptions,
   const { findingsOf } = await import('../../../findings/findings.ts');
   const { findingsText } = await import('../../../report/findingsText.ts');
   const { FINDINGS_FILE } = await import('../packageAt.ts');
+  const { sealedParts } = await import('../sealedParts.ts');
   const trial = fold(entries);
   const findings = findingsOf(trial, { level: options.level, draws: options.draws });
   const named = options.withoutPhotos ? [] : photosNamed(trial);
   const found = await photosOf(named);
   const { photos, missing } = await photosToPack(named, async (name) => found.get(name) ?? null);
   const tables = writePackage(trial, photos);
+  const parts = sealedParts(entries, trial, sealed);
   const files = new Map<string, string | Uint8Array>([
     ...tables,
     [FINDINGS_FILE, findingsText(findings)],
     ...photoFiles(photos),
+    ...parts.files,
   ]);
-  return { files, photos: photos.length, missing };
+  return { files, photos: photos.length, missing, lost: parts.lost };
 }
 
 /** Every file that an export may write: what a replacing export removes when it has no more use for it. */

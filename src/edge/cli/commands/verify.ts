@@ -2,6 +2,7 @@ import { Command } from 'commander';
 import type { Findings } from '../../../findings/schema.ts';
 import type { Trial } from '../../../trial/trial.ts';
 import { EXIT, Failure } from '../failure.ts';
+import type { SoundPackage } from '../packageAt.ts';
 
 /**
  * Largest relative difference that another processor's or another Node.js's exponential and logarithm may leave in a
@@ -28,6 +29,7 @@ async function verify(path: string): Promise<void> {
   const trial = fold(read.entries);
   const content = contentHash(trial);
   process.stdout.write(`${path} reads clean: ${read.entries.length} rows, content ${content}.\n`);
+  await verifyParts(trial, read.sealed);
   const { findingsOf } = await import('../../../findings/findings.ts');
   if (read.findings === null) {
     findingsOf(trial, { level: 0.95, draws: 0 });
@@ -41,6 +43,18 @@ async function verify(path: string): Promise<void> {
   if (published.engine.content !== content)
     throw new Failure(await whatChanged(published, trial, read.descriptor, path), EXIT.dataSaysNo);
   process.stdout.write(await sameness(published, findingsOf(trial, { level, draws })));
+}
+
+/** Computes every sealed part again; ends the command at the first that is not as it was sealed. */
+async function verifyParts({ parts }: Trial, sealed: SoundPackage['sealed']): Promise<void> {
+  if (parts.length === 0) return;
+  const { verifySealed } = await import('../verifySealed.ts');
+  const now = new Date().toISOString();
+  for (const [i, part] of parts.entries()) {
+    const { outcome, text } = verifySealed(part, sealed.get(i + 1), MACHINE_DIFFERENCE, now);
+    if (outcome === 'differs' || outcome === 'not here') throw new Failure(text, EXIT.dataSaysNo);
+    process.stdout.write(`${text}\n`);
+  }
 }
 
 function publishedFindings(text: string, path: string): Findings {

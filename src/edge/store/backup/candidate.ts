@@ -25,6 +25,22 @@ export interface Candidate {
   discard(): Promise<void>;
 }
 
+/** A copy of nothing: an empty shelf in `path`, to be filled with whatever can be read elsewhere. */
+export async function emptyCandidate(path: string): Promise<Candidate> {
+  remove(path);
+  makeFolder(dirname(path), OWN_FOLDER);
+  const database = new Database(path);
+  migrate(database);
+  const store = sqliteStoreOn(database);
+  const discard = async () => {
+    closeDatabase(database);
+    await releaseClosed();
+    remove(path);
+  };
+  const held = await sealOf(store, '');
+  return { path, held, sealed: false, store, discard, finish: () => finish(database, path) };
+}
+
 /**
  * Copies a backup to `path` and looks through the copy: the backup itself is only read, from a disk that may be
  * read-only, and nothing else is touched before everything was found in order.

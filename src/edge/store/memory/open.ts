@@ -10,9 +10,13 @@ export function openMemoryStore(): Store {
   // A map keeps the order in which its keys were added: the order of arrival.
   const journals = new Map<string, Map<string, Entry>>();
   const blobs = new Map<string, Map<string, Uint8Array>>();
-  const name = crypto.randomUUID();
+  let name = crypto.randomUUID();
   const arrived = (trial: string) => [...(journals.get(trial)?.values() ?? [])];
   const sorted = (trial: string) => arrived(trial).sort((a, b) => (a.id < b.id ? -1 : 1));
+  const since = (trial: string, seq: number, limit = Number.POSITIVE_INFINITY) => {
+    const entries = arrived(trial).slice(seq, seq + limit);
+    return { entries, next: seq + entries.length };
+  };
   const isLineKind = (entry: Entry) => (LINE_KINDS as readonly string[]).includes(entry.kind);
 
   return {
@@ -31,10 +35,8 @@ export function openMemoryStore(): Store {
         .filter((entry) => entry.id > after)
         .slice(0, limit);
     },
-    async entriesSince(trial, seq, limit = Number.POSITIVE_INFINITY) {
-      const entries = arrived(trial).slice(seq, seq + limit);
-      return { entries, next: seq + entries.length };
-    },
+    entriesSince: async (trial, seq, limit) => since(trial, seq, limit),
+    readable: async (trial, seq, limit) => ({ ...since(trial, seq, limit), damaged: [], advice: '' }),
     async heldIds(trial, ids) {
       return new Set(ids.filter((id) => journals.get(trial)?.has(id)));
     },
@@ -63,6 +65,9 @@ export function openMemoryStore(): Store {
     },
     blobNames: async (trial) => [...(blobs.get(trial)?.keys() ?? [])].sort(),
     name: async () => name,
+    async rename() {
+      name = crypto.randomUUID();
+    },
     async close() {
       journals.clear();
       blobs.clear();

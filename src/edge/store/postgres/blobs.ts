@@ -6,7 +6,9 @@ export async function putBlob({ pool, tables }: Read, trial: string, bytes: Uint
   refuseUnfitBlob(bytes);
   const name = blobName(bytes);
   await pool.query(
-    `INSERT INTO ${tables.blobs} (trial, name, bytes) VALUES ($1, $2, $3) ON CONFLICT (trial, name) DO NOTHING`,
+    // The name is made of the content, so that other bytes under it can only be damaged ones.
+    `INSERT INTO ${tables.blobs} AS b (trial, name, bytes) VALUES ($1, $2, $3) ON CONFLICT (trial, name)
+     DO UPDATE SET bytes = excluded.bytes WHERE b.bytes IS DISTINCT FROM excluded.bytes`,
     [trial, name, Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength)],
   );
   return name;

@@ -14,6 +14,7 @@ import {
   readName,
   readTrialNames,
   readTrials,
+  renameStore,
 } from './read.ts';
 import { refusalOf, tellingTrouble, whereIs } from './trouble.ts';
 
@@ -82,6 +83,7 @@ function storeOn(base: Base): Store {
     ...postgresReading(base),
     append: (trial, entries) => appendEntries(base, trial, entries),
     heldIds: (trial, ids) => heldIds(base, trial, ids),
+    rename: () => renameStore(base),
     putBlob: (trial, bytes) => putBlob(base, trial, bytes),
     async close() {
       if (!open) return;
@@ -96,6 +98,12 @@ export function postgresReading(read: Read): ReadingStore {
   return {
     entries: (trial, after, limit) => readEntries(read, trial, after, limit),
     entriesSince: (trial, seq, limit) => readArrived(read, trial, seq, limit),
+    // Damage is the database's own to find and to tell: see its data checksums.
+    readable: async (trial, seq, limit) => ({
+      ...(await readArrived(read, trial, seq, limit)),
+      damaged: [],
+      advice: '',
+    }),
     trials: () => readTrials(read),
     trialNames: () => readTrialNames(read),
     has: (trial) => hasTrial(read, trial),

@@ -79,3 +79,7 @@ export async function readName({ pool, tables }: Read): Promise<string> {
   const { rows } = await pool.query<{ name: string }>(`SELECT name FROM ${tables.shelf}`);
   return rows[0]!.name;
 }
+
+export async function renameStore({ pool, tables }: Read): Promise<void> {
+  await pool.query(`UPDATE ${tables.shelf} SET name = gen_random_uuid()::text`);
+}

@@ -3,8 +3,9 @@ import type { Entry } from '../../../journal/entry.ts';
 import { refuseStrangers } from '../refuse.ts';
 import type { Appended } from '../store.ts';
 import { rowOf } from './entryRow.ts';
+import { mend } from './mend.ts';
 import { prepared } from './prepared.ts';
-import { lastArrival } from './read.ts';
+import { lastArrival, renameStore } from './read.ts';
 
 const INSERT_TRIAL = 'INSERT INTO trials (trial) VALUES (?) ON CONFLICT DO NOTHING';
 const INSERT_ENTRY = `INSERT INTO entries (trial, seq, id, kind, at, said_by, device, body, sum)
@@ -70,7 +71,14 @@ function insert(database: Database.Database, trial: string, entries: readonly En
   const before = lastArrival(database, trial);
   let added = 0;
   const statement = prepared(database, INSERT_ENTRY);
-  for (const entry of entries) added += statement.run(...rowOf(entry, before + added + 1)).changes;
+  let mended = 0;
+  for (const entry of entries) {
+    const { changes } = statement.run(...rowOf(entry, before + added + 1));
+    added += changes;
+    if (changes === 0) mended += mend(database, entry);
+  }
+  // Readers who have passed the number of a mended entry begin again.
+  if (mended > 0) renameStore(database);
   const last = before + added;
   if (added > 0) prepared(database, SET_LAST).run(last, trial);
   return { added, known: entries.length - added, last };

@@ -7,7 +7,11 @@ export function putBlob(database: Database.Database, trial: string, bytes: Uint8
   refuseUnfitBlob(bytes);
   const name = blobName(bytes);
   database
-    .prepare('INSERT INTO blobs (trial, name, bytes) VALUES (?, ?, ?) ON CONFLICT DO NOTHING')
+    // The name is made of the content, so that other bytes under it can only be damaged ones.
+    .prepare(
+      `INSERT INTO blobs (trial, name, bytes) VALUES (?, ?, ?) ON CONFLICT (trial, name)
+       DO UPDATE SET bytes = excluded.bytes WHERE blobs.bytes IS NOT excluded.bytes`,
+    )
     .run(trial, name, Buffer.from(bytes));
   return name;
 }

@@ -1,6 +1,6 @@
 import { closeSync, openSync, readSync } from 'node:fs';
 import type Database from 'libsql';
-import { StoreRefusal } from '../store.ts';
+import { DamagedData, StoreRefusal } from '../store.ts';
 
 /** The first bytes of every SQLite file. https://www.sqlite.org/fileformat.html, 1.3.1. */
 const MAGIC = 'SQLite format 3\0';
@@ -17,7 +17,8 @@ export class DamagedShelf extends StoreRefusal {
   }
 }
 
-const USUAL_ADVICE = 'Move the file aside, start again, and import the packages you exported.';
+const USUAL_ADVICE =
+  'No good backup of it is known. Make a new shelf of everything that can still be read with: cupel restore (the damaged file is kept).';
 
 /** What shows before a file is opened that it is no database; null when it looks like one. */
 export function notADatabase(path: string): string | null {
@@ -50,6 +51,16 @@ export function damageIn(database: Database.Database, thorough = false): string 
 
 export function isDamage(error: unknown): boolean {
   return /NOTADB|CORRUPT|not a database|malformed/.test(wordsOf(error));
+}
+
+/** What `work` answers, or null when it came upon damage. */
+export function unlessDamaged<T>(work: () => T): T | null {
+  try {
+    return work();
+  } catch (error) {
+    if (isDamage(error) || error instanceof DamagedData) return null;
+    throw error;
+  }
 }
 
 export function isBusy(error: unknown): boolean {

@@ -11,7 +11,17 @@ import { DamagedShelf, damageIn, isBusy, isDamage, notADatabase } from './damage
 import { sqliteDevices } from './devices.ts';
 import { migrate } from './migrations.ts';
 import { closeDatabase } from './prepared.ts';
-import { hasTrial, heldIds, readArrived, readEntries, readName, readTrialNames, readTrials } from './read.ts';
+import {
+  hasTrial,
+  heldIds,
+  readArrived,
+  readEntries,
+  readName,
+  readTrialNames,
+  readTrials,
+  renameStore,
+} from './read.ts';
+import { readReadable } from './readable.ts';
 
 /** How long one process waits while another one writes, ms. */
 const BUSY_WAIT_MS = 5000;
@@ -49,6 +59,7 @@ export function sqliteStoreOn(database: Database.Database): Store {
     append,
     entries: async (trial, after, limit) => readEntries(database, trial, after, limit),
     entriesSince: async (trial, seq, limit) => readArrived(database, trial, seq, limit),
+    readable: async (trial, seq, limit) => readReadable(database, trial, seq, limit),
     heldIds: async (trial, ids) => heldIds(database, trial, ids),
     trials: async () => readTrials(database),
     trialNames: async () => readTrialNames(database),
@@ -57,6 +68,7 @@ export function sqliteStoreOn(database: Database.Database): Store {
     getBlob: async (trial, name) => getBlob(database, trial, name),
     blobNames: async (trial) => blobNames(database, trial),
     name: async () => readName(database),
+    rename: async () => renameStore(database),
     async close() {
       if (!open) return;
       open = false;

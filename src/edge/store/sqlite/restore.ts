@@ -2,32 +2,51 @@ import { existsSync, linkSync, renameSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'libsql';
 import { syncFile, syncFolder } from '../../files/durably.ts';
-import { candidateFrom } from '../backup/candidate.ts';
+import { candidateFrom, emptyCandidate } from '../backup/candidate.ts';
 import { asideStamp, type Restored } from '../backup/restored.ts';
+import { sealOf } from '../backup/seal.ts';
 import { StoreRefusal } from '../store.ts';
 import { isBusy, notADatabase } from './damage.ts';
 import { closeDatabase } from './prepared.ts';
 import { releaseClosed } from './release.ts';
+import { type Salvaged, salvageInto } from './salvage.ts';
 
 /**
- * Puts a backup back as the shelf in `path`. What was there, sound or damaged, is kept beside it under a dated name.
+ * Puts a backup back as the shelf in `path`, and adds to it whatever can still be read of the shelf that was there and it
+ * does not hold, unless `exactly`. Without a file the shelf is made of that alone. What was there, sound or damaged, is kept
+ * beside it under a dated name.
  *
- * @throws StoreRefusal when the backup is not whole or the shelf is in use; nothing was changed then.
+ * @throws StoreRefusal when the backup is not whole, the shelf is in use, or nothing can be read; nothing was changed then.
  */
-export async function restoreSqlite(file: string, path: string, now: Date): Promise<Restored> {
-  const candidate = await candidateFrom(file, `${path}.restoring`);
+export async function restoreSqlite(file: string | null, path: string, now: Date, exactly = false): Promise<Restored> {
+  const beside = `${path}.restoring`;
+  const candidate = file === null ? await emptyCandidate(beside) : await candidateFrom(file, beside);
   try {
     await refuseHeld(path);
+    const salvaged = exactly || !existsSync(path) ? null : await salvageInto(path, candidate.store);
+    if (file === null) refuseNothing(path, salvaged);
+    const grown = (salvaged?.entries ?? 0) + (salvaged?.blobs ?? 0) > 0;
+    const held = grown ? await sealOf(candidate.store, '') : candidate.held;
     await candidate.finish();
     syncFile(candidate.path);
     const aside = setAside(path, now);
     renameSync(candidate.path, path);
     syncFolder(dirname(path));
-    return { held: candidate.held, sealed: candidate.sealed, aside };
+    return { backup: file === null ? null : candidate.held, held, sealed: candidate.sealed, salvaged, aside };
   } catch (error) {
     await candidate.discard();
     throw error;
   }
+}
+
+/** Throws when there is nothing to make a shelf of. */
+function refuseNothing(path: string, salvaged: Salvaged | null): void {
+  if (salvaged === null) throw new StoreRefusal(`There is no shelf in ${path}; name the file of a backup.`);
+  if (salvaged.entries + salvaged.blobs > 0) return;
+  const why = salvaged.unreadable === null ? 'it holds nothing' : salvaged.unreadable;
+  throw new StoreRefusal(
+    `Nothing can be read of the shelf in ${path} (${why}). Name the file of a backup; or move this file aside, start again, and import the packages you exported. Phones and browsers send again what they hold.`,
+  );
 }
 
 /**

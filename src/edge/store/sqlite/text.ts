@@ -1,4 +1,4 @@
-import { StoreRefusal } from '../store.ts';
+import { DamagedData } from '../store.ts';
 
 /**
  * Text is read as bytes everywhere (`CAST(… AS BLOB)`), because the driver ends the whole process at a text that is no
@@ -20,9 +20,6 @@ export function decoded(bytes: Bytes): string | null {
 /** The text of a cell. Throws when the disk changed it into none. */
 export function textOf(cell: Bytes | null): string {
   const text = cell === null ? null : decoded(cell);
-  if (text === null)
-    throw new StoreRefusal(
-      'The disk damaged the shelf: a text in it can no longer be read. Stop Cupel and put the last good backup back with cupel restore.',
-    );
+  if (text === null) throw new DamagedData('The disk damaged the shelf: a text in it can no longer be read.');
   return text;
 }

@@ -85,7 +85,8 @@ export class Exchange {
       const step = (now: Outbox) => met(now, name || now.store);
       await this.#journal.change((now) => (strange ? step(now) : received(step(now), entries, next, after)));
       if (strange) this.#news = true;
-      if (strange || entries.length === 0) return null;
+      // Not by the entries: all of a page may be damaged.
+      if (strange || next === after) return null;
     }
   }
 
