@@ -36,6 +36,7 @@ export function withinPlaces(findings: Findings, places: readonly PartPlace[]): 
     ...findings,
     flex: has('bend') ? findings.flex : null,
     jacket: has('jacket') ? findings.jacket : null,
+    current: has('amps') ? findings.current : null,
     decide: has('standing') ? findings.decide : null,
   };
 }

@@ -59,7 +59,11 @@ function jacket(findings: Findings, cable: string): Told[] {
 
 function place(findings: Findings, cable: string): Told[] {
   const standing = findings.decide?.cables.find((c) => c.cable === cable);
-  return [['band of the standing', standing?.band.toString() ?? UNKNOWN]];
+  const carried = findings.current?.cables.find((c) => c.cable === cable)?.carrying ?? null;
+  return [
+    ['current it carries', measuredText(carried?.current_A ?? null)],
+    ['band of the standing', standing?.band.toString() ?? UNKNOWN],
+  ];
 }
 
 const toldOf = (findings: Findings, c: CableFindings): Map<string, string> =>
