@@ -76,14 +76,19 @@ function metalOfSection(assay: CableAssay, outer: Measured | null, level: number
   });
 }
 
-/** Diameters, wall and share of the section as they were read. */
-export function geometryOf(groups: CableGroups, assay: CableAssay, level: number) {
+/** Diameters and wall as they were read, whether or not anything of the metal is known. */
+export function diametersAndWall(groups: CableGroups, level: number) {
   const outer = diameter(groups, 'outer_diameter', level);
   const bundle = diameter(groups, 'conductor_diameter', level);
   return {
     outer_diameter: outer,
     bundle_diameter: bundle,
     wall: wallFromReadings(groups, level) ?? wallFromDiameters(outer, bundle, level),
-    metal_of_section: metalOfSection(assay, outer, level),
   };
+}
+
+/** Diameters, wall and share of the section as they were read. */
+export function geometryOf(groups: CableGroups, assay: CableAssay, level: number) {
+  const read = diametersAndWall(groups, level);
+  return { ...read, metal_of_section: metalOfSection(assay, read.outer_diameter, level) };
 }

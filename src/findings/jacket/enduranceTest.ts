@@ -21,6 +21,8 @@ import { lastingSentence, partedSentence } from './words.ts';
 
 export interface TestContext {
   cables: readonly CableFindings[];
+  /** Mean wall of cables where it is known, mm. */
+  wallOf: ReadonlyMap<string, number>;
   level: number;
   /** Hexadecimal, for this test alone. */
   seed: string;
@@ -71,7 +73,7 @@ export const piecesOf = (rows: readonly EnduranceRow[]): EnduranceCable['pieces'
   }));
 
 /** A test in which each piece ran until its copper showed, or was ended. */
-export function amountTest(test: TestRead, { cables, level, seed }: TestContext): EnduranceTest {
+export function amountTest(test: TestRead, { cables, wallOf, level, seed }: TestContext): EnduranceTest {
   const all = livesByCable(test, cables);
   // References and controls are tested along but stand outside the order.
   const compared = all.filter(({ found }) => found.role === 'compared');
@@ -98,7 +100,7 @@ export function amountTest(test: TestRead, { cables, level, seed }: TestContext)
     common_shape: analysis?.commonShape ?? null,
     equal_shapes: analysis?.equalShapes ?? null,
     pairs,
-    per_wall: perWallOf(test, compared, analysis, level),
+    per_wall: perWallOf(test, compared, analysis, { level, wallOf }),
     sentence: analysis && names.length > 1 ? orderSentence(test.test, names, analysis) : '',
     small_samples: '',
     how_we_know: [],

@@ -41,14 +41,15 @@ export function jacketOf(
 ): JacketFound {
   const read = readEndurance(trial);
   const exposed = exposuresOf(trial, rows.tools, cables, level);
-  const walls = rows.cables.flatMap((c, i) =>
-    cables[i].wall || c.groups.of('jacket_mass').length > 0 ? [jacketCableOf(c, cables[i], level)] : [],
-  );
+  const walls = rows.cables
+    .map((c, i) => jacketCableOf(c, cables[i], level))
+    .filter(({ wall, mass_per_metre, density }) => wall !== null || mass_per_metre !== null || density !== null);
+  const wallOf = new Map(walls.flatMap(({ cable, wall }) => (wall ? [[cable, wall.mean.value] as const] : [])));
   const warnings = [...read.warnings, ...exposed.warnings];
   if (walls.length === 0 && read.tests.length === 0 && exposed.exposures.length === 0)
     return { jacket: null, warnings };
   const tests = read.tests.map((test) => {
-    const context = { cables, level, seed: seedOf(seed, test) };
+    const context = { cables, wallOf, level, seed: seedOf(seed, test) };
     return { read: test, found: test.kind === 'amount' ? amountTest(test, context) : passedTest(test, context) };
   });
   const endurance = tests.map(({ found }) => found);

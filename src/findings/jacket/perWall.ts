@@ -18,11 +18,11 @@ export function perWallOf(
   test: TestRead,
   compared: readonly CableLives[],
   absolute: EnduranceAnalysis | null,
-  level: number,
+  { level, wallOf }: { level: number; wallOf: ReadonlyMap<string, number> },
 ): PerWall | null {
   if (!test.protocol?.perWall) return null;
   const walled = compared.flatMap((c) => {
-    const wall = c.found.wall?.mean.value;
+    const wall = wallOf.get(c.found.cable);
     return wall !== undefined && wall > 0 ? [{ ...c, wall }] : [];
   });
   if (walled.length === 0) return null;

@@ -7,6 +7,7 @@ import { mean } from '../../numerics/describe.ts';
 import type { Reading } from '../../trial/trial.ts';
 import { formatPlain } from '../../units/digits.ts';
 import { iso6722LeastWall, METRIC_SIZES } from '../../units/standardSizes.ts';
+import { diametersAndWall } from '../cable/geometry.ts';
 import { listed } from '../flex/words.ts';
 import { measuredFromU } from '../measured.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
@@ -22,7 +23,9 @@ const known = (m: Measured | null): Known | null => m && { value: m.value / MM, 
 const mm = (metres: number) => formatPlain(metres * MM, 3);
 
 /** What is known of one cable's jacket as a piece of stuff: wall, evenness, shares, density. */
-export function jacketCableOf(c: CableReadings, found: CableFindings, level: number): JacketCable {
+export function jacketCableOf(c: CableReadings, cable: CableFindings, level: number): JacketCable {
+  // Of a cable that was never weighed the face may still have been read.
+  const found: CableFindings = { ...cable, ...diametersAndWall(c.groups, level) };
   const readings = c.groups.of('wall_thickness').flatMap((g) => g.readings);
   const outer = known(found.outer_diameter);
   const wall = known(found.wall?.mean ?? null);
