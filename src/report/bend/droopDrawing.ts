@@ -25,7 +25,7 @@ const NOTE = 13;
 /** Width of a cable whose diameter is not known, px. */
 const THIN = 3;
 const SCALE_BARS = [200, 100, 50, 20, 10];
-const FOOT = 40;
+const FOOT = 56;
 
 /** px per mm at which an overhang fills a drawing of that width. */
 export function droopScale(overhang: number, width: number): number {
@@ -95,7 +95,7 @@ export function droopDrawing(input: DroopDrawingInput, { width, theme, scale }: 
     hatchedClamp({ x: MARGIN, y: top, width: CLAMP, thick, theme }),
     ...faces.map((f) => (f.tip === null ? '' : tipMark(x(f.tip), y(f.tip), theme))),
     ...faces.map((f) => (f.tip === null ? '' : faceWords(f, x(f.tip), y(f.tip), thick / 2, faces, theme))),
-    scaleBar(width - MARGIN, height - 20, perMm, theme),
+    scaleBar(width - MARGIN, height - 12, perMm, theme),
     label(MARGIN, height - 8, `${Math.round(input.overhang)} mm free`, { 'font-size': NOTE, fill: theme.ink2 }),
   );
 }

@@ -6,7 +6,7 @@ import { Name } from '../../parts/name.tsx';
 import type { Assay } from '../../store/assay.ts';
 import { openInBend } from '../../store/bend/openInBend.ts';
 import { narrow } from '../../store/media.ts';
-import { type BentCable, bendColumns } from './bendColumns.tsx';
+import { type BentCable, bendColumns, NOTHING } from './bendColumns.tsx';
 import { BendSheet } from './bendSheet.tsx';
 
 interface CablesProps {
@@ -50,14 +50,17 @@ export function BendCables({ now, findings, flex, methods, open }: CablesProps) 
             <li key={cable.cable} class={open === cable.cable ? 'open bend-open' : ''}>
               {turn(cable, place)}
               <dl class="figures">
-                {columns.map((column) => (
-                  <div key={column.id}>
-                    <dt>
-                      {column.head} {column.unit}
-                    </dt>
-                    <dd>{column.cell(cable)}</dd>
-                  </div>
-                ))}
+                {columns
+                  .map((column) => ({ ...column, shown: column.cell(cable) }))
+                  .filter(({ shown }) => shown !== NOTHING)
+                  .map(({ id, head, unit, shown }) => (
+                    <div key={id}>
+                      <dt>
+                        {head} {unit}
+                      </dt>
+                      <dd>{shown}</dd>
+                    </div>
+                  ))}
               </dl>
               {open === cable.cable && <div id={`bend-${place}`}>{sheet(cable)}</div>}
             </li>

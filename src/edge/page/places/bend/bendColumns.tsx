@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { Flex, FlexCable } from '../../../../findings/shapes/flex.ts';
 import type { Measured } from '../../../../findings/shapes/measured.ts';
 import type { BendMethod } from '../../../../report/bend/bendMethods.ts';
-import { figureText, percentParts } from '../../../../report/figures.ts';
+import { figureText } from '../../../../report/figures.ts';
 import { chanceText } from '../../../../report/words/chanceWords.ts';
 import { FigureOf } from '../../parts/figure.tsx';
 import { units } from '../../store/units.ts';
@@ -24,17 +24,18 @@ export interface BendColumn {
   cell: (cable: BentCable) => ComponentChildren;
 }
 
-const NOTHING = (
+/** What a column has for a cable without a figure. */
+export const NOTHING = (
   <span class="unknown">
     <span aria-hidden="true">–</span>
     <span class="hidden">not measured</span>
   </span>
 );
 
-const figure = (of: Measured | null | undefined, percent = false): ComponentChildren =>
-  of == null ? NOTHING : <FigureOf text={percent ? percentParts(of) : figureText({ ...of, unit: '1' })} unit={false} />;
+const figure = (of: Measured | null | undefined): ComponentChildren =>
+  of == null ? NOTHING : <FigureOf text={figureText({ ...of, unit: '1' })} unit={false} />;
 
-/** The columns that have something in them for at least one cable. */
+/** The columns that have something in them for at least one cable; coils and what springs back stand in strips and sheets. */
 export function bendColumns(flex: Flex, methods: readonly BendMethod[]): BendColumn[] {
   const some = (of: (cable: FlexCable) => unknown) => flex.cables.some((cable) => of(cable) !== null);
   const pushed = methods.find((m) => m.id === 'push');
@@ -53,12 +54,6 @@ export function bendColumns(flex: Flex, methods: readonly BendMethod[]): BendCol
       : null,
     some((c) => c.bending_length)
       ? number('length', 'Bending length', 'mm', ({ bent }) => figure(bent?.bending_length))
-      : null,
-    some((c) => c.coil_ratio)
-      ? number('coil', 'Tightest coil', '× diameter', ({ bent }) => figure(bent?.coil_ratio))
-      : null,
-    some((c) => c.spring_back)
-      ? number('spring', 'Springs back', '%', ({ bent }) => figure(bent?.spring_back, true))
       : null,
     some((c) => c.cold_stiffening)
       ? number('cold', 'In the cold', '× as stiff', ({ bent }) => figure(bent?.cold_stiffening?.ratio))

@@ -12,6 +12,8 @@ const SIDE_BY_SIDE = 900;
 /** Room between strips that stand side by side without being joined. px */
 const GAP = 48;
 const FIRST_WIDTH = 1360;
+/** With one cable these say nothing that its sheet does not. */
+const NEEDS_TWO: ReadonlySet<BendMethod['id']> = new Set(['coil', 'spring']);
 
 /** One strip for each method; the measured and the judged order joined where there is room. */
 export function MethodStrips({ methods }: { methods: readonly BendMethod[] }) {
@@ -21,7 +23,7 @@ export function MethodStrips({ methods }: { methods: readonly BendMethod[] }) {
   const judged = methods.find((m) => m.id === 'judged');
   const measured = methods.find((m) => m.id === 'droop') ?? methods.find((m) => m.id === 'push');
   const pair = wide && judged && measured ? [measured, judged] : [];
-  const rest = methods.filter((m) => !pair.includes(m));
+  const rest = methods.filter((m) => !pair.includes(m) && (m.rows.length > 1 || !NEEDS_TWO.has(m.id)));
   const single = wide && rest.length > 1 ? (width - GAP) / 2 : Math.min(width, 760);
   return (
     <div class="bend-strips" ref={place}>

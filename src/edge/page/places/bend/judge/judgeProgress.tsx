@@ -17,7 +17,7 @@ export function JudgeProgress({ soFar }: { soFar: JudgedSoFar }) {
         <b>{left === 0 ? `${done} answers` : `${done} of ${wanted}`}</b>{' '}
         <span>
           {left === 0 ? `${wanted} are enough to speak of an order` : `${left} more for an order to be spoken of`}
-          {judges.length > 1 ? `, by ${judges.length} judges together` : ''}
+          {judges.length > 1 ? `; ${judges.length} judges` : ''}
         </span>
       </p>
     </div>
