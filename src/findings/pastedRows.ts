@@ -1,6 +1,8 @@
 import type { Entry } from '../journal/entry.ts';
 import { CABLE_TABLE } from '../journal/kinds/cable.ts';
 import { checkRow } from '../journal/rowCheck.ts';
+import { readMoney } from '../units/moneyText.ts';
+import { readStrandsText, strandsWords } from '../units/strandsText.ts';
 import { columnOfHeading, guessedColumns, isDitto, isHeading } from './pasted/pastedColumns.ts';
 import { splitRows } from './pasted/splitRows.ts';
 import type { Saying } from './starter.ts';
@@ -22,6 +24,8 @@ export interface PastedCables {
   refused: PastedRefusal[];
   /** How each place of the rows was understood; null: passed over. */
   columns: (string | null)[];
+  /** Cells that were taken apart, in words. */
+  said: string[];
 }
 
 export interface PasteOptions extends Saying {
@@ -33,13 +37,25 @@ export interface PasteOptions extends Saying {
 
 type Row = Record<string, string>;
 
-/** Money signs belong to the column of the currency. */
-const CURRENCY: Readonly<Record<string, string>> = { $: '$', '€': 'EUR', '£': 'GBP' };
-
+/** A currency in the price belongs to its own column. */
 function withCurrency(row: Row): Row {
-  const sign = /[$€£]/.exec(row.price ?? '')?.[0];
-  if (!sign) return row;
-  return { ...row, price: row.price!.replace(/[$€£]/g, '').trim(), currency: row.currency || CURRENCY[sign]! };
+  const read = readMoney(row.price ?? '');
+  if (!read.ok || read.value.currency === '') return row;
+  const price = /(?:\d|[.,](?=\d))[\d.,\s]*/u.exec(row.price!)![0].trim();
+  return { ...row, price, currency: row.currency || read.value.currency };
+}
+
+/** `665 x 0.25`, as labels print it, is a count and a diameter. */
+function withStrands(row: Row): { row: Row; said: string } {
+  const strands = readStrandsText(row.claimed_strands ?? '');
+  if (strands === null) return { row, said: '' };
+  const diameter: Row = row.claimed_strand_diameter
+    ? {}
+    : { claimed_strand_diameter: strands.diameter, claimed_strand_unit: strands.unit };
+  return {
+    row: { ...row, claimed_strands: strands.count, ...diameter },
+    said: `“${row.claimed_strands}” is read as ${strandsWords(strands)}.`,
+  };
 }
 
 /** A short name out of maker and model: lower case, hyphens between the words. */
@@ -91,6 +107,7 @@ export function cablesFromPasted(pasted: string, o: PasteOptions): PastedCables 
     return {
       entries: [],
       columns: [],
+      said: [],
       refused: [{ line: 1, column: '', found: 'nothing', expected: 'rows of cables' }],
     };
   const headed = isHeading(first.cells);
@@ -100,6 +117,7 @@ export function cablesFromPasted(pasted: string, o: PasteOptions): PastedCables 
     return {
       entries: [],
       columns,
+      said: [],
       refused: [
         {
           line: first.line,
@@ -112,11 +130,13 @@ export function cablesFromPasted(pasted: string, o: PasteOptions): PastedCables 
   const taken = new Set(o.cables);
   const entries: Entry[] = [];
   const refused: PastedRefusal[] = [];
+  const said: string[] = [];
   let above: Row | null = null;
   for (const { line, cells } of body) {
     const filled = fill(cells, columns, above);
     above = filled.row;
-    const row = withCurrency(filled.row);
+    const { row, said: how } = withStrands(withCurrency(filled.row));
+    if (how !== '' && !said.includes(how)) said.push(how);
     row.cable ||= shortName(row, taken);
     const problems = [...filled.refused, ...checkRow(CABLE_TABLE, row, { now: o.now }), ...twice(row.cable, taken)];
     if (problems.length > 0) {
@@ -134,7 +154,7 @@ export function cablesFromPasted(pasted: string, o: PasteOptions): PastedCables 
       body: row,
     });
   }
-  return { entries, refused, columns };
+  return { entries, refused, columns, said };
 }
 
 /** A second cable of one name would correct the first, which nobody means by pasting. */

@@ -103,7 +103,7 @@ function planCable(
     toBuy: buy.length,
     leftover: bought === null ? buy.leftover : Math.max(0, bought - list.needed),
     shortBy: bought === null ? 0 : Math.max(0, list.needed - bought),
-    cost: costOfLength(cable, bought ?? buy.length),
+    cost: costOfLength(cable, bought ?? buy.length, trial.cables),
     outerDiameter: outerDiameterOf(cable, area),
     shots: proofShotsOf(trial, cable.cable),
   };

@@ -79,6 +79,9 @@ export function quickEntries(fields: SixFields, o: QuickOptions): Entry[] {
       maker: 'One cable',
       claimed_size: label.size || 'not stated',
       claimed_metal: label.metal,
+      claimed_strands: label.strands?.count ?? '',
+      claimed_strand_diameter: label.strands?.diameter ?? '',
+      claimed_strand_unit: label.strands?.unit ?? '',
     }),
     entry('specimen', {
       specimen: 'one-piece',

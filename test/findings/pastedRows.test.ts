@@ -128,6 +128,22 @@ describe('cables from pasted rows', () => {
     ]);
   });
 
+  it('takes strands apart that are written as labels print them, and prices with their currency', () => {
+    const rows = 'maker\tsize\tstrands\tprice\nHarrow\t2 AWG\t665 x 0.25\t3,75 USD\nSedge\t2 AWG\t665\t€ .90';
+    expect(bodies(rows)).toMatchObject([
+      {
+        claimed_strands: '665',
+        claimed_strand_diameter: '0.25',
+        claimed_strand_unit: 'mm',
+        price: '3,75',
+        currency: 'USD',
+      },
+      { claimed_strands: '665', price: '.90', currency: 'EUR' },
+    ]);
+    const options = { trial: 't', at: '', newId: () => '', now: Date.UTC(2026, 10, 25), cables: [] };
+    expect(cablesFromPasted(rows, options).said).toEqual(['“665 x 0.25” is read as 665 strands of 0.25 mm.']);
+  });
+
   it.each(['″', '"', '”', "''", 'ditto'])('with %s for the cell above', (mark) => {
     expect(
       bodies(`maker\tsize\tmetal\nHarrow\t1/0 AWG\tOFC\nSedge\t${mark}\t${mark}\nTarn\t${mark}\tCCA`),

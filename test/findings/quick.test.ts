@@ -30,6 +30,18 @@ function answer(fields: Partial<SixFields>) {
 }
 
 describe('six fields', () => {
+  it('strands on the label, as labels print them, are a claim of their own', () => {
+    const [, cable] = entriesOf({ ...FULL, label: '2 AWG OFC 665 x 0.25 mm' });
+    expect(cable!.body).toMatchObject({
+      claimed_size: '2 AWG',
+      claimed_metal: 'OFC',
+      claimed_strands: '665',
+      claimed_strand_diameter: '0.25',
+      claimed_strand_unit: 'mm',
+    });
+    expect(claimOf(answer({ label: '2 AWG OFC 665 x 0.25 mm' }), 'strand count')!.asks).toBe('665 strands');
+  });
+
   it('all filled: the area, the metal and the label judged', () => {
     const c = answer({});
     expectClose(c.conductor_area!.value, 33.6, { relative: 0.015 });

@@ -154,6 +154,6 @@ describe('a label typed on one line', () => {
     ['', '', ''],
     ['heavy cable', 'heavy cable', ''],
   ])('"%s" is size "%s" and metal "%s"', (text, size, metal) => {
-    expect(splitLabelText(text)).toEqual({ size, metal });
+    expect(splitLabelText(text)).toEqual({ size, metal, strands: null });
   });
 });

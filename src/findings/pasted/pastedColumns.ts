@@ -1,6 +1,8 @@
 import { CABLE_TABLE } from '../../journal/kinds/cable.ts';
 import { readMetalText } from '../../units/metalText.ts';
+import { readMoney } from '../../units/moneyText.ts';
 import { readSizeText } from '../../units/sizeText.ts';
+import { readStrandsText } from '../../units/strandsText.ts';
 import { readTypedQuantity } from '../../units/typedQuantity.ts';
 
 /** Words that people put over a column, beside the column's own name; all lower case, blanks for what parts words. */
@@ -59,7 +61,11 @@ export function isHeading(cells: readonly string[]): boolean {
   return !holdsSize && (named.includes('claimed_size') || named.length >= 2);
 }
 
-const isPrice = (cell: string) => /^[$€£]\s*[\d.,]+$|^[\d.,]+\s*[$€£]$/.test(cell);
+const isPrice = (cell: string) => {
+  const read = readMoney(cell);
+  return read.ok && read.value.currency !== '';
+};
+const isStrands = (cell: string) => readStrandsText(cell) !== null;
 const isLength = (cell: string) => /[a-z'"′″]/i.test(cell) && readTypedQuantity(cell, 'length').ok;
 const isMetal = (cell: string) => !['unsaid', 'unreadable'].includes(readMetalText(cell).metal);
 
@@ -77,6 +83,7 @@ export function guessedColumns(rows: readonly (readonly string[])[]): (string | 
     if (best.place >= 0) columns[best.place] = column;
   };
   claim('price', isPrice);
+  claim('claimed_strands', isStrands);
   claim('claimed_size', (cell) => readSizeText(cell).ok && !isLength(cell));
   claim('bought_length', isLength);
   claim('claimed_metal', isMetal);

@@ -2,20 +2,20 @@ import { copperPerMetre } from '../../methods/decide/conductorSize.ts';
 import { costOf, FOOT, type Price, pricePerMetre } from '../../methods/decide/lengthToBuy.ts';
 import { median } from '../../numerics/describe.ts';
 import type { Cable } from '../../trial/trial.ts';
-import { readTypedNumber } from '../../units/typedNumber.ts';
+import { currencyOf, isDollar, readMoney } from '../../units/moneyText.ts';
 import { readTypedQuantity } from '../../units/typedQuantity.ts';
 import { asksForCopper, readLabel } from '../claims/label.ts';
 
 /** A cable's price as its row says it. */
 export interface CablePrice {
   price: Price;
-  /** As typed: `USD`, `€`; empty when not stated. */
+  /** In one way: `USD`, `EUR`, `$`; empty when nothing tells it. */
   currency: string;
 }
 
 /** Copper by weight in the larger currencies of one order of magnitude, money per kg. Common practice, no source. */
 const USUAL_COPPER_PRICE = 9;
-const CURRENCIES_ALIKE = /^(?:|usd|us\$|\$|eur|€|gbp|£|chf|cad|aud)$/i;
+const CURRENCIES_ALIKE = /^(?:|usd|\$|eur|gbp|chf|cad|aud)$/i;
 /** A price that many times its fellows', or that share of it, is asked about. Common practice, no source. */
 const FAR = 2;
 
@@ -27,28 +27,71 @@ const PER: Readonly<Record<string, Price['per']>> = {
   spool: 'spool',
 };
 
-/** The price of a cable; null when none is stated or it cannot be read. A price of nothing in particular is of the bought piece. */
-export function priceOf(cable: Cable): CablePrice | null {
+/** The currency of a cable by its own row: what its column says, else what stands in the price. */
+function ownCurrency({ row }: Cable): string {
+  const money = readMoney(row.price ?? '');
+  const inPrice = money.ok ? money.value.currency : '';
+  const stated = currencyOf(row.currency ?? '');
+  return stated === '$' && inPrice !== '' ? inPrice : stated || inPrice;
+}
+
+/**
+ * The currency of a cable among the others of its trial: `$` is the one dollar that the others name, and a price without a
+ * currency is in the one that all others are in. Where that is not to be told it stays as it is.
+ */
+function currencyAmong(cable: Cable, cables: readonly Cable[]): string {
+  const own = ownCurrency(cable);
+  if (own !== '' && own !== '$') return own;
+  const others = new Set(cables.map(ownCurrency).filter((one) => one !== '' && one !== '$'));
+  const dollars = [...others].filter(isDollar);
+  if (own === '$') return dollars.length === 1 ? dollars[0]! : own;
+  const all = new Set([
+    ...others,
+    ...(dollars.length === 0 && cables.some((c) => ownCurrency(c) === '$') ? ['$'] : []),
+  ]);
+  return all.size === 1 ? [...all][0]! : '';
+}
+
+/**
+ * The price of a cable; null when none is stated or it cannot be read. A price of nothing in particular is of the bought
+ * piece.
+ *
+ * @param cables of the trial, which tell the currency where the cable's own row does not
+ */
+export function priceOf(cable: Cable, cables: readonly Cable[] = [cable]): CablePrice | null {
   const { row } = cable;
-  const amount = readTypedNumber((row.price ?? '').replace(/[$€£]/g, '').trim());
-  if (!amount.ok || !(amount.value.value > 0)) return null;
+  const money = readMoney(row.price ?? '');
+  if (!money.ok || !(money.value.amount > 0)) return null;
   const per = PER[(row.price_per ?? '').trim().toLowerCase()] ?? 'piece';
   const length = readTypedQuantity(row.price_length ?? '', 'length', row.price_length_unit?.trim() || 'm');
   const known = length.ok ? length.value.value : per === 'piece' ? cable.boughtLength : null;
-  const symbol = /[$€£]/.exec(row.price ?? '')?.[0] ?? '';
-  return { price: { amount: amount.value.value, per, length: known }, currency: (row.currency ?? '').trim() || symbol };
+  return { price: { amount: money.value.amount, per, length: known }, currency: currencyAmong(cable, cables) };
 }
 
-/** What a length of this cable costs, in its own currency; null when the price does not say. */
-export function costOfLength(cable: Cable, length: number): { amount: number; currency: string } | null {
-  const known = priceOf(cable);
+/** What a length of this cable costs; null when the price does not say. */
+export function costOfLength(
+  cable: Cable,
+  length: number,
+  cables: readonly Cable[] = [cable],
+): { amount: number; currency: string } | null {
+  const known = priceOf(cable, cables);
   const amount = known && costOf(known.price, length);
   return known && amount !== null ? { amount, currency: known.currency } : null;
 }
 
+/** Cables whose price is there but cannot be read, so that no total has it. */
+export const unreadPrices = (cables: readonly Cable[]): Cable[] =>
+  cables.filter(({ row }) => (row.price ?? '').trim() !== '' && !readMoney(row.price ?? '').ok);
+
+/** The currencies of the trial's prices, each once. */
+export function currenciesOf(cables: readonly Cable[]): string[] {
+  const all = cables.flatMap((cable) => priceOf(cable, cables)?.currency ?? []);
+  return [...new Set(all)].sort();
+}
+
 export interface PriceFlag {
-  code: 'price-under-metal' | 'price-apart';
-  cable: string;
+  code: 'price-under-metal' | 'price-apart' | 'price-not-read' | 'mixed-currencies';
+  cable: string | null;
   text: string;
 }
 
@@ -71,14 +114,31 @@ function underMetal(cable: Cable, perMetre: number, currency: string, set: numbe
   ];
 }
 
-/** Prices that deserve a second look: below the metal's own value, or far from cables of the same label in the same currency. */
+function notRead(cables: readonly Cable[]): PriceFlag[] {
+  return unreadPrices(cables).map((cable) => ({
+    code: 'price-not-read' as const,
+    cable: cable.cable,
+    text: `${cable.name}: the price “${(cable.row.price ?? '').trim()}” cannot be read, so no total has it. Type it like 4.29, $4.29 or 3,75 USD.`,
+  }));
+}
+
+function mixed(cables: readonly Cable[]): PriceFlag[] {
+  const all = currenciesOf(cables);
+  if (all.length < 2) return [];
+  const words = all.map((currency) => currency || 'no currency');
+  const text = `Prices are in ${words.slice(0, -1).join(', ')} and ${words.at(-1)}: their totals are given apart, and none is held against another. Say one currency in every row if they are one.`;
+  return [{ code: 'mixed-currencies', cable: null, text }];
+}
+
+/** Prices that deserve a second look: not read, in several currencies, below the metal's own value, or far from cables of the same label in the same currency. */
 export function priceFlags(cables: readonly Cable[], copperPricePerKg: number | null): PriceFlag[] {
   const priced = cables.flatMap((cable) => {
-    const known = priceOf(cable);
+    const known = priceOf(cable, cables);
     const perMetre = known && pricePerMetre(known.price);
     return known && perMetre !== null ? [{ cable, perMetre, currency: known.currency }] : [];
   });
-  const flags = priced.flatMap((p) => underMetal(p.cable, p.perMetre, p.currency, copperPricePerKg));
+  const flags = [...notRead(cables), ...mixed(cables)];
+  flags.push(...priced.flatMap((p) => underMetal(p.cable, p.perMetre, p.currency, copperPricePerKg)));
   const alike = (a: (typeof priced)[number], b: (typeof priced)[number]) =>
     a.cable.label.size.trim().toLowerCase() === b.cable.label.size.trim().toLowerCase() && a.currency === b.currency;
   for (const p of priced) {

@@ -173,6 +173,26 @@ describe('warnings of the plan', () => {
     expect(warned(priced('harrow', '120', { currency: 'JPY' }))).not.toContain('price-under-metal');
   });
 
+  it('mark a price that cannot be read, and say that no total has it', () => {
+    const plan = planOf(trialOf(priced('a', 'cheap'), priced('b', '3,75 USD', { currency: '' })), NO_POWER);
+    expect(plan.warnings.filter((w) => w.code === 'price-not-read').map((w) => [w.cable, w.text])).toEqual([
+      ['a', expect.stringContaining('the price “cheap” cannot be read, so no total has it')],
+    ]);
+    expect(plan.cost.map((c) => c.currency)).toEqual(['USD']);
+  });
+
+  it('make one total of one currency, however it is written, and say when there are several', () => {
+    const totals = (...prices: [string, string][]) => {
+      const cables = prices.map(([price, currency], i) => priced(`c${i}`, price, { currency }));
+      const plan = planOf(trialOf(...cables), NO_POWER);
+      return [plan.cost.map((c) => c.currency), plan.warnings.some((w) => w.code === 'mixed-currencies')];
+    };
+    expect(totals(['$4.29', ''], ['3.75', ''])).toEqual([['$'], false]);
+    expect(totals(['$4.29', ''], ['3,75 USD', ''], ['4', 'usd'])).toEqual([['USD'], false]);
+    expect(totals(['4.29 $', ''], ['5', 'CAD'])).toEqual([['CAD'], false]);
+    expect(totals(['4,29 €', ''], ['5', 'USD'], ['6', ''])).toEqual([['EUR', 'USD', ''], true]);
+  });
+
   it('ask about a price far from its fellows, once there are two', () => {
     expect(warned(priced('a', '4'), priced('b', '5'), priced('c', '12'))).toContain('price-apart');
     expect(warned(priced('a', '4'), priced('c', '12'))).not.toContain('price-apart');

@@ -1,7 +1,8 @@
 import { useId, useState } from 'preact/hooks';
 import { isDitto } from '../../../findings/pasted/pastedColumns.ts';
+import { cellDoubt } from '../../../findings/plan/cellDoubts.ts';
 import type { EntryKind } from '../../../journal/entry.ts';
-import { cellChanges, cellText } from '../store/plan/cellText.ts';
+import { cellChanges, cellText, takenApart } from '../store/plan/cellText.ts';
 import { correctRow, latestRow, type Row, troubleSentence } from '../store/plan/correct.ts';
 import { stepInColumn } from './stepInColumn.ts';
 
@@ -33,14 +34,20 @@ export function EditField(props: EditFieldProps) {
   const { kind, row, column, label, of = '', inTable = false, hint = '', choices, above = null } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
-  const [trouble, setTrouble] = useState('');
+  const [refused, setRefused] = useState('');
+  /** How a text was understood that went into several cells. */
+  const [told, setTold] = useState('');
+  // What is kept though nothing can be made of it has its mark for as long as it stands.
+  const trouble = refused || (kind === 'cable' && draft === null ? cellDoubt(row, column) : '');
   const shown = draft ?? cellText(kind, row, column);
   const commit = async (typed: string) => {
     const meant = () => (above !== null && isDitto(typed) ? cellText(kind, latestRow(kind, above), column) : typed);
     const troubles = await correctRow(kind, row, (now) => cellChanges(kind, now, column, meant()));
     const first = troubles === null ? undefined : (troubles[column] ?? Object.values(troubles)[0]);
-    setTrouble(first === undefined ? '' : troubleSentence(first));
-    if (first === undefined) setDraft(null);
+    setRefused(first === undefined ? '' : troubleSentence(first));
+    if (first !== undefined) return;
+    setDraft(null);
+    setTold(takenApart(kind, column, typed));
   };
   const common = {
     id,
@@ -71,7 +78,7 @@ export function EditField(props: EditFieldProps) {
           onKeyDown={(event) => {
             if (event.key === 'Escape' && draft !== null) {
               setDraft(null);
-              setTrouble('');
+              setRefused('');
             } else stepInColumn(event);
           }}
         />
@@ -91,6 +98,11 @@ export function EditField(props: EditFieldProps) {
             <option key={word} value={word} />
           ))}
         </datalist>
+      )}
+      {trouble === '' && told !== '' && (
+        <p class="note" role="status">
+          {told}
+        </p>
       )}
       {trouble !== '' && (
         <p class="trouble" id={`${id}-trouble`} role="alert">

@@ -4,6 +4,7 @@ import type { Dimension } from '../../../units/dimension.ts';
 import { readMetalText } from '../../../units/metalText.ts';
 import type { ReadOutcome } from '../../../units/reading.ts';
 import { readSizeText } from '../../../units/sizeText.ts';
+import { strandsWords } from '../../../units/strandsText.ts';
 import { readTypedQuantity } from '../../../units/typedQuantity.ts';
 
 export type FieldName = keyof SixFields;
@@ -36,6 +37,7 @@ function readLabelLine(text: string): ReadOutcome<string> {
   if (!size.ok) return size;
   const { metal, notTestable } = readMetalText(label.metal);
   const metalWords = metal === 'unsaid' || metal === 'unreadable' ? 'no metal named' : metal;
+  const strands = label.strands === null ? [] : [strandsWords(label.strands)];
   const untestable = notTestable.length === 0 ? [] : [`${notTestable.join(', ')}: not testable with these tools`];
-  return { ok: true, value: [size.value.readAs, metalWords, ...untestable].join('; ') };
+  return { ok: true, value: [size.value.readAs, metalWords, ...strands, ...untestable].join('; ') };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cellChanges, cellText } from '../../../../src/edge/page/store/plan/cellText.ts';
+import { cellChanges, cellText, takenApart } from '../../../../src/edge/page/store/plan/cellText.ts';
+import { cellDoubt } from '../../../../src/findings/plan/cellDoubts.ts';
 import { readLimitText } from '../../../../src/journal/limitText.ts';
 import { findUnit } from '../../../../src/units/unit.ts';
 
@@ -34,6 +35,30 @@ describe('what typing in a cell changes', () => {
       bought_length: value,
       bought_length_unit: unit,
     });
+  });
+
+  it('with strands as a label prints them: count and diameter, and it is said', () => {
+    expect(cellChanges('cable', { claimed_strands: '7' }, 'claimed_strands', '665 x 0.25')).toEqual({
+      claimed_strands: '665',
+      claimed_strand_diameter: '0.25',
+      claimed_strand_unit: 'mm',
+    });
+    expect(takenApart('cable', 'claimed_strands', '665 x 0.25')).toContain('Read as 665 strands of 0.25 mm');
+    expect(cellChanges('cable', {}, 'claimed_strands', '665')).toEqual({ claimed_strands: '665' });
+    expect(takenApart('cable', 'claimed_strands', '665')).toBe('');
+  });
+
+  it.each([
+    ['claimed_size', 'banana', 'no size can be read from it'],
+    ['claimed_size', '2 AWG', ''],
+    ['price', 'cheap', 'no price can be read from it'],
+    ['price', '3,75 USD', ''],
+    ['price', '€4', 'The price says EUR, the column of currencies USD'],
+    ['price', '$4', ''],
+  ])('keeps %s “%s” with its mark, where there is something to say', (column, typed, words) => {
+    const doubt = cellDoubt({ currency: 'USD', [column]: typed }, column);
+    if (words === '') expect(doubt).toBe('');
+    else expect(doubt).toContain(words);
   });
 
   it('touches one cell where there is no unit', () => {

@@ -58,6 +58,8 @@ export interface PastedReady {
   refused: readonly PastedRefusal[];
   /** How each place of the rows was understood; null: passed over. */
   columns: readonly (string | null)[];
+  /** Cells that were taken apart, in words. */
+  said: readonly string[];
 }
 
 /** Cables that a first trial began with and that nobody has named yet. */
@@ -81,7 +83,13 @@ export const pasted = computed<PastedReady | null>(() => {
     const there = into[i];
     return there === undefined ? body : { ...there.row, ...body, cable: there.cable };
   });
-  return { rows, filling: Math.min(into.length, rows.length), refused: read.refused, columns: read.columns };
+  return {
+    rows,
+    filling: Math.min(into.length, rows.length),
+    refused: read.refused,
+    columns: read.columns,
+    said: read.said,
+  };
 });
 
 /** Adds the rows that could be read; answers how many. */

@@ -2,6 +2,7 @@
 import type { EntryKind } from '../../../../journal/entry.ts';
 import type { Column } from '../../../../journal/tableShape.ts';
 import { tableOfKind } from '../../../../journal/tables.ts';
+import { readStrandsText, strandsWords } from '../../../../units/strandsText.ts';
 import type { Row } from './correct.ts';
 
 export function columnOf(kind: EntryKind, name: string): Column | null {
@@ -27,11 +28,28 @@ const UNIT_BEHIND = /[\d½⅓⅔¼¾⅕-⅞]\s*([\p{L}°µ%′″'"][^\d]*)$/u;
 export function cellChanges(kind: EntryKind, row: Row, name: string, typed: string): Row {
   // One field holds the whole limit, so what is typed in it takes the place of all its parts.
   if (isLimit(kind, name)) return { max_error: typed, max_error_percent: '', max_error_counts: '' };
+  const strands = strandsIn(kind, name, typed);
+  if (strands !== null)
+    return {
+      claimed_strands: strands.count,
+      claimed_strand_diameter: strands.diameter,
+      claimed_strand_unit: strands.unit,
+    };
   const unit = unitCell(kind, name);
   if (unit === null) return { [name]: typed };
   if (typed.trim() === '' || UNIT_BEHIND.test(typed)) return { [name]: typed, [unit]: '' };
   const kept = (row[unit] ?? '').trim() || (UNIT_BEHIND.exec(row[name] ?? '')?.[1] ?? '').trim();
   return { [name]: typed, [unit]: kept };
+}
+
+/** `665 x 0.25`, as labels print it, typed as the number of strands. */
+const strandsIn = (kind: EntryKind, name: string, typed: string) =>
+  kind === 'cable' && name === 'claimed_strands' ? readStrandsText(typed) : null;
+
+/** What to say of a text that went into several cells; empty where it went into its own. */
+export function takenApart(kind: EntryKind, name: string, typed: string): string {
+  const strands = strandsIn(kind, name, typed);
+  return strands === null ? '' : `Read as ${strandsWords(strands)}: the diameter is under “More of the label”.`;
 }
 
 const isLimit = (kind: EntryKind, name: string): boolean => kind === 'instrument' && name === 'max_error';

@@ -51,7 +51,7 @@ export function PasteRows({ trial, said, onSaid }: PasteRowsProps) {
 }
 
 function Ready({ ready, trial, onAdd }: { ready: PastedReady; trial: Trial; onAdd: () => Promise<void> }) {
-  const { rows, refused, columns, filling } = ready;
+  const { rows, refused, columns, filling, said } = ready;
   const id = useId();
   const unnamed = unnamedCables(trial).length;
   const known = columns.filter((column) => column !== null);
@@ -62,6 +62,11 @@ function Ready({ ready, trial, onAdd }: { ready: PastedReady; trial: Trial; onAd
           Columns understood: {columns.map((column) => column?.replaceAll('_', ' ') ?? '(passed over)').join(', ')}.
         </p>
       )}
+      {said.map((how) => (
+        <p key={how} class="note" dir="auto">
+          {how}
+        </p>
+      ))}
       {refused.length > 0 && (
         <ul class="refused">
           {refused.map(({ line, column, found, expected, advice = '' }) => (
