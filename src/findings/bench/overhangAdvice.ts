@@ -25,7 +25,7 @@ const STEP = 0.005;
 const rounded = (length: number) => Math.round(length / STEP) * STEP;
 
 /** The overhang that the piece's own droops say is best; null while none was read. */
-function fromDroop(trial: Pick<Trial, 'readings'>, specimen: string): number | null {
+function fromDroop(trial: Pick<Trial, 'readings'>, specimen: string, most: number | null): number | null {
   const own = trial.readings.filter((r) => r.standing === 'counted' && r.specimen === specimen);
   const last = own.filter((r) => r.quantity === 'tip_drop').pop();
   if (!last) return null;
@@ -33,8 +33,11 @@ function fromDroop(trial: Pick<Trial, 'readings'>, specimen: string): number | n
   const overhangs = of('overhang');
   if (overhangs.length === 0) return null;
   const overhang = mean(overhangs);
+  const drop = mean(of('tip_drop'));
+  // Readings that cannot be of this piece foretell nothing.
+  if ((most !== null && overhang > most) || Math.abs(drop) > overhang) return null;
   try {
-    return bestOverhang(overhang, lambdaFromDrop(mean(of('tip_drop')) / overhang).lambda);
+    return bestOverhang(overhang, lambdaFromDrop(drop / overhang).lambda);
   } catch {
     return null;
   }
@@ -51,7 +54,7 @@ export function overhangAdvice(trial: Trial, specimen: string): OverhangAdvice |
   const cable = trial.cables.find((c) => c.cable === piece?.cable);
   if (!piece || !cable) return null;
   const most = piece.cutLength === null ? null : rounded(Math.max(piece.cutLength - LEAST_IN_CLAMP, 0));
-  const found = fromDroop(trial, specimen);
+  const found = fromDroop(trial, specimen, piece.cutLength);
   if (found !== null) return { overhang: rounded(found), most, from: 'its own droop' };
   const area = readLabel(cable.label).area;
   const c = guessedBendingLength(area ?? AREA_WHEN_UNSAID, strandingOf(cable, area ?? AREA_WHEN_UNSAID));

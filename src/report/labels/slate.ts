@@ -22,6 +22,19 @@ const EDGE = 96;
 /** The display face is this much broader than the text face. */
 const DISPLAY_BREADTH = 1.25;
 
+/** Sizes of what stands under a head, px, and the lines that fit above the clock in each. */
+const SIZES = [
+  { size: 72, most: 2 },
+  { size: 54, most: 3 },
+  { size: 40, most: 4 },
+];
+
+/** A text whole, over as many lines as it takes, smaller only where it must be. */
+function wrapped(text: string, width: number): { lines: string[]; size: number } {
+  const tries = SIZES.map(({ size, most }) => ({ size, lines: fittedLines(text, width, size, most) }));
+  return tries.find(({ lines }) => !lines.some((line) => line.endsWith('…'))) ?? tries.at(-1)!;
+}
+
 /**
  * The filming clock's frame, 1920 × 1080: trial, part, step, code, take and the time of day in figures that a camera reads
  * from across a room.
@@ -36,14 +49,23 @@ export function slate(input: SlateInput, theme: Theme = lightTheme): string {
     { head: 'piece', text: input.code },
     { head: 'take', text: String(input.take) },
   ].filter(({ text }) => text !== '');
-  const column = room / Math.max(1, fields.length);
+  // The step is said in words, the others in a few signs: it has the room of two.
+  const shares = fields.map(({ head }) => (head === 'step' ? 2 : 1));
+  const column =
+    room /
+    Math.max(
+      1,
+      shares.reduce((sum, share) => sum + share, 0),
+    );
   const drawn = fields.map(({ head, text }, i) => {
-    const x = EDGE + i * column;
-    const [shown] = fittedLines(text, column - 24, 72, 1);
+    const x = EDGE + column * shares.slice(0, i).reduce((sum, share) => sum + share, 0);
+    const { lines, size } = wrapped(text, column * shares[i]! - 32);
     return group(
       {},
-      label(x, 320, head, { 'font-size': 32, fill: ink2 }),
-      label(x, 400, shown ?? '', { 'font-size': 72, 'font-weight': 600, fill: ink }),
+      label(x, 290, head, { 'font-size': 32, fill: ink2 }),
+      ...lines.map((shown, row) =>
+        label(x, 306 + (row + 1) * size, shown, { 'font-size': size, 'font-weight': 600, fill: ink }),
+      ),
     );
   });
   const said = fields.map(({ head, text }) => `${head} ${text}`).join(', ');

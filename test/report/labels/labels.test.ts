@@ -167,6 +167,10 @@ describe('the slate', () => {
   });
 
   it('leaves out what there is not', () => {
+    for (const step of ['Mass of the whole piece', 'Mass of the conductor', 'Thickness of the jacket wall']) {
+      const words = [...slate({ ...input, step }).matchAll(/>([^<]+)</g)].map(([, text]) => text);
+      expect(words.join(' ')).toContain(step);
+    }
     expect(slate({ ...input, code: '', part: '' })).not.toMatch(/>part<|>piece</);
   });
 });

@@ -1,7 +1,6 @@
 import { show } from '../../store/bench/dialogs.ts';
 import { later } from '../../store/bench/inHand.ts';
-import { undo } from '../../store/bench/putRight.ts';
-import { lastKept, record } from '../../store/bench/record.ts';
+import { record } from '../../store/bench/record.ts';
 import { handheld } from '../../store/media.ts';
 
 /** Every act of the bench as a button; on a phone the keypad has the one that records. */
@@ -26,11 +25,6 @@ export function Acts() {
       <button type="button" class="button" onClick={later}>
         Later
       </button>
-      {lastKept.value !== null && (
-        <button type="button" class="button" onClick={() => void undo()}>
-          Undo{handheld.value ? '' : ` ${lastKept.value.shown}`}
-        </button>
-      )}
     </fieldset>
   );
 }

@@ -1,30 +1,44 @@
+import { useState } from 'preact/hooks';
+import { OVER_CONTACTS } from '../../../../findings/bench/withoutContacts.ts';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
 import { Switch } from '../../parts/switch.tsx';
-import { contacts, contactsTyped, position } from '../../store/bench/field.ts';
-import { room, roomUnit, roomWarning, setRoom, targetText } from '../../store/bench/room.ts';
+import { contacts, contactsRead, contactsTrouble, contactsUnit, typeContacts } from '../../store/bench/contacts.ts';
+import { position } from '../../store/bench/field.ts';
+import {
+  asksForCopper,
+  roomUnit,
+  setTemperatureFor,
+  targetText,
+  temperatureFor,
+  temperatureWarning,
+} from '../../store/bench/room.ts';
+import { WARMTH } from './keys.ts';
 
 /** What goes with the reading and is carried along to the next: temperature, and for ohms the contacts. */
 export function Carried({ act }: { act: BenchAct }) {
-  const ohms = act.item.quantity === 'resistance';
+  const { quantity, specimen } = act.item;
+  const ohms = OVER_CONTACTS.has(quantity);
+  const where = asksForCopper(quantity) ? 'Copper, among the strands' : 'Room and pieces';
+  const warning = temperatureWarning(quantity);
   return (
     <div class="carried">
       <div class="carried-fields">
         <Small
-          id="bench-room"
-          label={ohms ? `Copper, °${roomUnit.value}` : `Room and pieces, °${roomUnit.value}`}
-          value={room.value}
-          onType={setRoom}
+          id={WARMTH}
+          label={`${where}, °${roomUnit.value}`}
+          value={temperatureFor(quantity)}
+          onType={(text) => setTemperatureFor(quantity, text)}
           beside={targetText.value}
         />
         {ohms && (
           <Small
+            key={specimen}
             id="bench-contacts"
-            label="Between the voltage contacts"
+            label={`Between the voltage contacts, ${contactsUnit.value}`}
             value={contacts.value}
-            onType={(text) => {
-              contactsTyped.value = { specimen: act.item.specimen, text };
-            }}
-            beside=""
+            onType={(text) => typeContacts(specimen, text)}
+            beside={contactsRead(contacts.value)}
+            troubleOf={contactsTrouble}
           />
         )}
         {ohms && (
@@ -42,7 +56,7 @@ export function Carried({ act }: { act: BenchAct }) {
           />
         )}
       </div>
-      {roomWarning.value !== '' && <p class="note room-warning">{roomWarning.value}</p>}
+      {warning !== '' && <p class="note room-warning">{warning}</p>}
     </div>
   );
 }
@@ -53,21 +67,38 @@ interface SmallProps {
   value: string;
   beside: string;
   onType: (text: string) => void;
+  /** What is wrong with a text, told once the field is left. */
+  troubleOf?: (text: string) => string;
 }
 
-function Small({ id, label, value, beside, onType }: SmallProps) {
+function Small({ id, label, value, beside, onType, troubleOf = () => '' }: SmallProps) {
+  const [left, setLeft] = useState(true);
+  const trouble = left ? troubleOf(value) : '';
   return (
-    <p class="small-field">
-      <label for={id}>{label}</label>
-      <input
-        id={id}
-        type="text"
-        inputMode="decimal"
-        autocomplete="off"
-        value={value}
-        onInput={(event) => onType(event.currentTarget.value)}
-      />
-      {beside !== '' && <span class="note">{beside}</span>}
-    </p>
+    <div class="small-with-trouble">
+      <p class="small-field">
+        <label for={id}>{label}</label>
+        <input
+          id={id}
+          type="text"
+          inputMode={troubleOf('x') === '' ? 'decimal' : 'text'}
+          autocomplete="off"
+          value={value}
+          aria-invalid={trouble !== ''}
+          aria-describedby={trouble === '' ? undefined : `${id}-trouble`}
+          onInput={(event) => {
+            setLeft(false);
+            onType(event.currentTarget.value);
+          }}
+          onBlur={() => setLeft(true)}
+        />
+        {beside !== '' && <span class="note">{beside}</span>}
+      </p>
+      {trouble !== '' && (
+        <p class="trouble" id={`${id}-trouble`} role="alert">
+          {trouble}
+        </p>
+      )}
+    </div>
   );
 }

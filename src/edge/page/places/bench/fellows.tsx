@@ -5,12 +5,13 @@ import { variablesTheme } from '../../../../report/theme.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { FigureOf } from '../../parts/figure.tsx';
 import { Picture } from '../../parts/picture.tsx';
-import { unit } from '../../store/bench/field.ts';
+import { lackingContacts } from '../../store/bench/contacts.ts';
 import { takeUp } from '../../store/bench/inHand.ts';
 import { pieceNamed, pieceWords, quantityHead, signOf, unitWords } from '../../store/bench/names.ts';
-import { lastKept } from '../../store/bench/record.ts';
 import { displayStep, type PieceSoFar, pieceSoFar } from '../../store/bench/repeats.ts';
+import { lastKept } from '../../store/bench/sitting.ts';
 import { soFar } from '../../store/bench/soFar.ts';
+import { unit } from '../../store/bench/typedUnit.ts';
 import { units } from '../../store/units.ts';
 import { One } from './repeats.tsx';
 
@@ -113,11 +114,20 @@ function Area({ trial, specimen }: { trial: Trial; specimen: string }) {
       <dt>Metal in {signOf(trial, specimen)} so far</dt>
       <dd>
         {area === undefined ? (
-          <span class="note">to come, from a mass with a length, or ohms</span>
+          <span class="note">{toComeWords(trial, specimen)}</span>
         ) : (
           <FigureOf text={figureText(area, units.value)} unit />
         )}
       </dd>
     </div>
   );
+}
+
+/** What is still wanted for a first figure. */
+function toComeWords(trial: Trial, specimen: string): string {
+  const cable = pieceNamed(trial, specimen)?.cable;
+  const lacking = lackingContacts.value.some((each) => pieceNamed(trial, each.specimen)?.cable === cable);
+  return lacking
+    ? 'to come: the ohms count once the distance between the contacts is added'
+    : 'to come, from a mass with a length, or ohms over a distance';
 }

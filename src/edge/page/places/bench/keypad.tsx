@@ -1,16 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import {
-  clearField,
-  eraseLast,
-  fractionKey,
-  nextUnit,
-  typed,
-  typeInto,
-  unit,
-  unitChoices,
-} from '../../store/bench/field.ts';
+import { eraseLast, fractionKey, typeInto } from '../../store/bench/field.ts';
 import { unitWords } from '../../store/bench/names.ts';
 import { record } from '../../store/bench/record.ts';
+import { nextUnit, unit, unitChoices } from '../../store/bench/typedUnit.ts';
 import { Acts } from './acts.tsx';
 
 /** The phone's keys. They take no focus, so that a tool or pedal that types still writes into the field. */
@@ -21,7 +13,7 @@ export function BenchKeypad() {
       <fieldset class="keys">
         <legend class="hidden">Keypad</legend>
         <Digits of="789" />
-        <Key act={typed.value === '' ? clearField : eraseLast} small>
+        <Key act={eraseLast} small>
           Erase
         </Key>
         <Digits of="456" />

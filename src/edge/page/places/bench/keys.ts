@@ -3,10 +3,13 @@ import { closeDialog, show } from '../../store/bench/dialogs.ts';
 import { clearField, eraseLast, typed, typeInto } from '../../store/bench/field.ts';
 import { later, step } from '../../store/bench/inHand.ts';
 import { undo } from '../../store/bench/putRight.ts';
-import { asked, keepIt, record } from '../../store/bench/record.ts';
+import { asked, keepIt } from '../../store/bench/questions.ts';
+import { record } from '../../store/bench/record.ts';
 
 /** The id of the big field. */
 export const FIELD = 'bench-value';
+/** The id of the field for the temperature. */
+export const WARMTH = 'bench-room';
 
 /** One key for each act, in the order in which they are listed. They work while the field is empty. */
 export const LETTERS: Readonly<Record<string, { words: string; act: () => void }>> = {
@@ -15,6 +18,7 @@ export const LETTERS: Readonly<Record<string, { words: string; act: () => void }
   p: { words: 'photo', act: () => show('photo') },
   l: { words: 'later', act: later },
   u: { words: 'undo', act: () => void undo() },
+  t: { words: 'temperature', act: () => toField(WARMTH) },
   g: { words: 'go to', act: () => show('choose') },
   '?': { words: 'all keys', act: () => show('keys') },
 };
@@ -30,6 +34,20 @@ export function benchKeys(event: KeyboardEvent): void {
   if (handled) event.preventDefault();
 }
 
+/** Back to the big field. */
+export function toValueField(): void {
+  field()?.focus();
+}
+
+/** Goes to a field with what is in it marked, so that typing replaces it. */
+function toField(id: string): void {
+  const at = document.getElementById(id);
+  if (at instanceof HTMLInputElement) {
+    at.focus();
+    at.select();
+  }
+}
+
 const field = () => document.getElementById(FIELD) as HTMLInputElement | null;
 
 /** Text that belongs to another control. */
@@ -38,10 +56,15 @@ const isTyping = (at: HTMLElement) =>
   (at instanceof HTMLInputElement && !['radio', 'checkbox', 'button', 'file'].includes(at.type));
 
 function inOther(event: KeyboardEvent): boolean {
-  if (event.key !== 'Escape') return false;
-  field()?.focus();
-  return true;
+  const back =
+    event.key === 'Escape' ||
+    (event.key === 'Enter' && event.target === document.activeElement && isCarried(event.target));
+  if (back) field()?.focus();
+  return back;
 }
+
+/** A field whose content goes along with every reading: Enter is done with it. */
+const isCarried = (at: EventTarget | null) => at instanceof HTMLInputElement && at.closest('.carried') !== null;
 
 function inField(event: KeyboardEvent): boolean {
   if (event.key === 'Enter') return enter(event);
@@ -75,7 +98,7 @@ function enter(event: KeyboardEvent): boolean {
 }
 
 function leave(): boolean {
-  if (typed.value === '' && asked.value !== null) keepIt();
+  if (typed.value === '' && asked.value !== null) keepIt(asked.value);
   clearField();
   closeDialog();
   field()?.focus();

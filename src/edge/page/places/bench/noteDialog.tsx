@@ -74,6 +74,7 @@ export function NoteDialog({ trial, act, photo }: { trial: Trial; act: BenchAct;
         <textarea
           id="note-text"
           rows={4}
+          autofocus={!photo}
           maxLength={5000}
           value={text}
           onInput={(event) => setText(event.currentTarget.value)}

@@ -5,16 +5,18 @@ import { Acts } from './acts.tsx';
 import { Before } from './before.tsx';
 import { BendActs } from './bendActs.tsx';
 import { Carried } from './carried.tsx';
+import { DoneLine } from './doneLine.tsx';
 import { Fellows } from './fellows.tsx';
 import { InHand } from './inHand.tsx';
 import { BenchKeypad } from './keypad.tsx';
 import { NextAct } from './nextAct.tsx';
 import { Progress } from './progress.tsx';
 import { ProofShots } from './proofShots.tsx';
-import { QuestionLine } from './questionLine.tsx';
+import { Questions } from './questions.tsx';
 import { Repeats } from './repeats.tsx';
 import { ThisBench } from './thisBench.tsx';
 import { ValueField } from './valueField.tsx';
+import { WhoRecords } from './whoRecords.tsx';
 import { WorkList } from './workList.tsx';
 
 /** The bench with a reading in hand: what is left on one side, what was read on the other, the field between them. */
@@ -24,12 +26,14 @@ export function Place({ trial, act, work }: { trial: Trial; act: BenchAct; work:
       <Progress work={work} />
       <div class="bench">
         <section class="now" aria-label="The reading in hand">
+          <WhoRecords />
           <InHand trial={trial} act={act} />
           <ValueField act={act} />
           {!handheld.value && <Acts />}
           <Repeats trial={trial} act={act} />
+          <DoneLine />
           <NextAct trial={trial} />
-          <QuestionLine trial={trial} />
+          <Questions trial={trial} />
           <Carried act={act} />
           <BendActs act={act} />
           <Before act={act} />

@@ -3,8 +3,8 @@ import { repeatsSpan, repeatsStrip } from '../../../../report/repeatsStrip.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Picture } from '../../parts/picture.tsx';
-import { unit } from '../../store/bench/field.ts';
 import { displayStep, pieceSoFar, type ShownReading } from '../../store/bench/repeats.ts';
+import { unit } from '../../store/bench/typedUnit.ts';
 
 const STRIP = { width: 150, height: 28 };
 

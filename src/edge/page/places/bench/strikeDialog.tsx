@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
 import type { Reading, Trial } from '../../../../trial/trial.ts';
+import { dialogAbout } from '../../store/bench/dialogs.ts';
 import { pieceWords, quantityHead, valueWords } from '../../store/bench/names.ts';
 import { strikeOut } from '../../store/bench/putRight.ts';
-import { asked, lastKept } from '../../store/bench/record.ts';
+import { asked } from '../../store/bench/questions.ts';
+import { lastKept } from '../../store/bench/sitting.ts';
 import { DialogForm } from './dialogForm.tsx';
 
 /** Reasons that come up again and again; anything else is written. */
@@ -14,7 +16,7 @@ const OFFERED = 5;
 /** Strikes a reading out: which one, and why. */
 export function StrikeDialog({ trial, act }: { trial: Trial; act: BenchAct }) {
   const offered = readingsToStrike(trial, act);
-  const [reading, setReading] = useState(asked.value?.about.reading ?? offered[0]?.reading ?? '');
+  const [reading, setReading] = useState(offered[0]?.reading ?? '');
   const [why, setWhy] = useState('');
   const strike = async () => {
     if (reading === '') return 'There is no reading to strike out yet.';
@@ -68,7 +70,7 @@ export function StrikeDialog({ trial, act }: { trial: Trial; act: BenchAct }) {
 /** The reading in question first, then the latest of the piece in hand, then the latest of all. */
 function readingsToStrike(trial: Trial, { item }: BenchAct): Reading[] {
   const counted = trial.readings.filter((reading) => reading.standing === 'counted').reverse();
-  const first = asked.value?.about.reading ?? lastKept.value?.reading;
+  const first = dialogAbout.value || (asked.value?.about.reading ?? lastKept.value?.reading);
   const rank = (reading: Reading) =>
     reading.reading === first ? 0 : reading.specimen === item.specimen && reading.quantity === item.quantity ? 1 : 2;
   return counted.sort((a, b) => rank(a) - rank(b)).slice(0, OFFERED);

@@ -1,10 +1,12 @@
 import { effect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
-import { chooseTypedUnit, trouble, typed, unit, unitChoices } from '../../store/bench/field.ts';
+import { refused, trouble, typed, write } from '../../store/bench/field.ts';
 import { unitWords } from '../../store/bench/names.ts';
-import { again } from '../../store/bench/record.ts';
+import { again } from '../../store/bench/questions.ts';
+import { chooseTypedUnit, unit, unitChoices, unitTyped } from '../../store/bench/typedUnit.ts';
 import { touch } from '../../store/media.ts';
+import { fitWhole } from './fitWhole.ts';
 import { FIELD } from './keys.ts';
 
 /** The large field. On a phone the page's own keypad writes into it; a tool that types does so everywhere. */
@@ -13,8 +15,12 @@ export function ValueField({ act }: { act: BenchAct }) {
   useEffect(() => {
     // At once and not with the next picture: a tool that types is faster than that.
     const follow = effect(() => {
-      const text = typed.value;
-      if (field.current !== null && field.current.value !== text) field.current.value = text;
+      const [text, again] = [typed.value, refused.value];
+      const now = field.current;
+      if (now === null) return;
+      if (now.value !== text) now.value = text;
+      fitWhole(now);
+      if (again > 0) now.select();
     });
     field.current?.focus({ preventScroll: true });
     return follow;
@@ -35,10 +41,7 @@ export function ValueField({ act }: { act: BenchAct }) {
           enterkeyhint="done"
           aria-invalid={trouble_ !== ''}
           aria-describedby={trouble_ === '' ? undefined : 'bench-trouble'}
-          onInput={(event) => {
-            typed.value = event.currentTarget.value;
-            trouble.value = '';
-          }}
+          onInput={(event) => write(event.currentTarget.value)}
         />
         <UnitChoice />
       </div>
@@ -51,8 +54,10 @@ export function ValueField({ act }: { act: BenchAct }) {
   );
 }
 
+/** The unit beside the figure: the one chosen, or the one that was typed behind the number and counts before it. */
 function UnitChoice() {
   const choices = unitChoices.value;
+  if (unitTyped.value !== '') return <span class="unit">{unitTyped.value}</span>;
   if (choices.length === 0) return null;
   const now = unit.value;
   const listed = choices.some((each) => unitWords(each) === unitWords(now)) ? choices : [now, ...choices];

@@ -5,7 +5,11 @@ export type BenchDialog = 'strike' | 'note' | 'photo' | 'choose' | 'mix-up' | 'r
 
 export const openDialog = signal<BenchDialog | null>(null);
 
-export function show(dialog: BenchDialog): void {
+/** The reading that it is about; empty when it is about none in particular. */
+export const dialogAbout = signal('');
+
+export function show(dialog: BenchDialog, about = ''): void {
+  dialogAbout.value = about;
   openDialog.value = dialog;
 }
 

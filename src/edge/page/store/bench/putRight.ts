@@ -1,25 +1,66 @@
 /** Puts things right without erasing anything: strike out, undo, pieces swapped, a wrong tag, the reveal. */
 import { folded, say } from '../journal/journal.ts';
+import { trouble } from './field.ts';
+import { freshName } from './freshName.ts';
 import { takeUp } from './inHand.ts';
-import { again, asked, freshName, lastKept } from './record.ts';
+import { quantityHead, signOf, valueWords } from './names.ts';
+import { again } from './questions.ts';
 import { announce } from './said.ts';
+import { sayAnew } from './sayAnew.ts';
+import { type Act, done, lastAct, told, undone } from './sitting.ts';
+
+const readingNamed = (name: string) => folded.value?.readings.find(({ reading }) => reading === name);
 
 /** Strikes a reading out. It stays on record with the reason and no longer counts. */
 export async function strikeOut(reading: string, why: string): Promise<void> {
-  await say('strike', { reading, why, at: new Date().toISOString() });
-  if (asked.value?.about.reading === reading) asked.value = null;
-  if (again.value?.reading === reading) again.value = null;
-  if (lastKept.value?.reading === reading) lastKept.value = null;
+  const [was, trial] = [readingNamed(reading), folded.value];
+  await strike(reading, why);
+  if (was !== undefined && trial !== null) {
+    const { specimen, quantity, row } = was;
+    const shown = valueWords(row.value ?? '', row.unit ?? '');
+    const words = `Struck out ${shown} · ${signOf(trial, specimen)}, ${quantityHead(quantity).toLowerCase()}`;
+    done({ what: 'struck', kept: { reading, specimen, quantity, shown }, words });
+  }
   announce('Struck out. It stays on record with its reason.');
 }
 
-/** Undoes the last reading recorded here: struck out with the reason "undone", and its piece in hand again. */
+async function strike(reading: string, why: string): Promise<void> {
+  await say('strike', { reading, why, at: new Date().toISOString() });
+  if (again.value?.reading === reading) again.value = null;
+  trouble.value = '';
+}
+
+/**
+ * Undoes what was done last on this device, step by step as often as it is asked: a reading is struck out with the reason
+ * "undone" and its piece in hand again, what it had replaced or what was struck out is said anew, and swapped pieces go back.
+ */
 export async function undo(): Promise<void> {
-  const last = lastKept.value;
-  if (last === null) return announce('Nothing to undo: nothing was recorded here since.');
-  await strikeOut(last.reading, 'undone');
-  takeUp(last);
-  announce(`Undone: ${last.shown}. It stays on record, struck out.`);
+  const act = lastAct.value;
+  trouble.value = '';
+  if (act === null) return announce('Nothing to undo: nothing was done here since the bench was opened.');
+  const words = await takeBack(act);
+  undone(words);
+  announce(words);
+}
+
+async function takeBack(act: Act): Promise<string> {
+  if (act.what === 'swapped') {
+    await swapBack(act);
+    return 'Undone: the two pieces have changed back.';
+  }
+  const { reading, shown } = act.kept;
+  const now = readingNamed(reading);
+  if (act.what === 'struck') {
+    if (now !== undefined) await sayAnew(now, {}, 'not struck out after all');
+    return `Undone: ${shown} counts again.`;
+  }
+  const earlier = act.replaced === '' ? undefined : readingNamed(act.replaced);
+  if (now?.standing === 'counted') {
+    if (earlier === undefined) await strike(reading, 'undone');
+    else await sayAnew(earlier, {}, 'undone', reading);
+  }
+  takeUp(act.kept);
+  return `Undone: ${shown}. It stays on record${earlier === undefined ? ', struck out' : ''}.`;
 }
 
 /** A mix-up of two pieces, as it is told. */
@@ -34,19 +75,27 @@ export interface MixUp {
 
 /** Repairs a mix-up in one act; what was typed stays as typed. */
 export async function repair({ kind, specimen, becomes, fromReading, why }: MixUp): Promise<void> {
-  const first = folded.value?.readings.find((reading) => reading.reading === fromReading);
-  const now = new Date().toISOString();
-  await say('retag', {
-    retag: freshName('m'),
-    kind,
-    specimen,
-    becomes,
-    from: first?.row.at ?? '',
-    until: now,
-    why,
-    at: now,
-  });
+  const from = readingNamed(fromReading)?.row.at ?? '';
+  const until = await sayRetag({ kind, specimen, becomes, from, why });
+  const trial = folded.value;
+  const [one, other] = [specimen, becomes].map((piece) => (trial === null ? piece : signOf(trial, piece)));
+  if (kind === 'swap') {
+    const words = `${one} and ${other} have changed places`;
+    done({ what: 'swapped', specimen, becomes, from, until, words });
+  } else told.value = `What was read on ${one} belongs to ${other}`;
   announce(kind === 'swap' ? 'The two pieces have changed places.' : 'The tag is put right.');
+}
+
+/** What two pieces exchanged goes back by exchanging the same span once more. */
+const swapBack = ({ specimen, becomes, from, until }: Act & { what: 'swapped' }) =>
+  sayRetag({ kind: 'swap', specimen, becomes, from, until, why: 'undone' });
+
+async function sayRetag(cells: Omit<MixUp, 'fromReading'> & { from: string; until?: string }): Promise<string> {
+  const now = new Date().toISOString();
+  const until = cells.until ?? now;
+  await say('retag', { retag: freshName('m'), ...cells, until, at: now });
+  trouble.value = '';
+  return until;
 }
 
 /** Shows the names, for everybody and for good: the act is on record. */

@@ -2,7 +2,7 @@
 import { folded, say } from '../journal/journal.ts';
 import { keepPhoto } from '../journal/photos.ts';
 import { inFootage } from './filming.ts';
-import { freshName } from './record.ts';
+import { freshName } from './freshName.ts';
 import { announce } from './said.ts';
 
 /** What a note is about. */

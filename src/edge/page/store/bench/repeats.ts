@@ -1,6 +1,7 @@
 /** The readings of one quantity so far, piece by piece, in the unit in which they are typed. */
 import { outlying } from '../../../../numerics/outlying.ts';
 import type { Reading, Trial } from '../../../../trial/trial.ts';
+import { splitTyped, typedText, unitText } from '../../../../units/typedText.ts';
 import { findUnit } from '../../../../units/unit.ts';
 
 /** One reading as it is shown among its repeats. */
@@ -19,7 +20,7 @@ export interface PieceSoFar {
   values: number[];
   /** Places in `values` of those far from the rest. */
   farOff: number[];
-  /** Mean of those that count with as many decimals as were typed; empty when none counts. */
+  /** Mean of those that count, as typed where they are all alike, else to the coarsest step among them; empty when none counts. */
   mean: string;
 }
 
@@ -28,7 +29,27 @@ const LEVEL = 0.01;
 /** Rounding to the display is spread too: one step over √12. */
 const ROUNDING = 1 / Math.sqrt(12);
 
-const decimalsOf = (text: string) => /[.,](\d+)\s*$/.exec(text)?.[1]?.length ?? 0;
+/** As many decimals as a step of the display is worth; one more for fractions, whose steps are no power of ten. */
+const decimalsOf = (step: number) => Math.max(0, Math.ceil(-Math.log10(step) - 1e-9) + (isPowerOfTen(step) ? 0 : 1));
+const isPowerOfTen = (step: number) => Math.abs(Math.log10(step) - Math.round(Math.log10(step))) < 1e-6;
+
+/** The mean in the unit, with digits of its own; a single reading, or equal ones, exactly as typed. */
+function meanText(counted: readonly Reading[], unit: string): string {
+  const [first, ...others] = counted;
+  if (first === undefined) return '';
+  const text = typedIn(first, unit);
+  if (text !== null && others.every((each) => typedIn(each, unit) === text)) return text;
+  const from = findUnit(unit);
+  const mean = counted.reduce((sum, { value }) => sum + value, 0) / counted.length;
+  const coarsest = Math.max(...counted.map(({ step }) => step)) / (from?.stepToSI(1) ?? 1);
+  return (from?.fromSI(mean) ?? mean).toFixed(coarsest > 0 ? decimalsOf(coarsest) : 0);
+}
+
+/** The number as typed, where it was typed in that unit; null where it was typed in another. */
+function typedIn({ row }: Reading, unit: string): string | null {
+  const { number, unit: own } = splitTyped(row.value ?? '');
+  return unitText(own || (row.unit ?? '')) === unitText(unit) ? number : null;
+}
 
 /** Everything read of a quantity on a piece; `unit` is the one that is typed now. */
 export function pieceSoFar(
@@ -43,20 +64,18 @@ export function pieceSoFar(
   const shown = (si: number) => from?.fromSI(si) ?? si;
   const values = counted.map((reading) => shown(reading.value));
   const step = Math.max(0, ...counted.map((reading) => reading.step)) / (from?.stepToSI(1) ?? 1);
-  const decimals = Math.max(0, ...counted.map((reading) => decimalsOf(reading.row.value ?? '')));
   return {
     specimen,
     readings: all.map((reading) => shownReading(reading, unit)),
     values,
     farOff: values.length < 3 ? [] : outlying(values, LEVEL, step * ROUNDING),
-    mean: values.length === 0 ? '' : (values.reduce((sum, value) => sum + value, 0) / values.length).toFixed(decimals),
+    mean: meanText(counted, unit),
   };
 }
 
-function shownReading({ reading, row, standing, why }: Reading, unit: string): ShownReading {
-  const same = findUnit(row.unit ?? '')?.symbol === findUnit(unit)?.symbol;
-  const text = same ? (row.value ?? '') : `${row.value} ${row.unit}`.trim();
-  return { reading, text, standing, why };
+function shownReading(read: Reading, unit: string): ShownReading {
+  const { reading, row, standing, why } = read;
+  return { reading, text: typedIn(read, unit) ?? typedText(row.value ?? '', row.unit ?? ''), standing, why };
 }
 
 /** One step of the display, in the unit: the smallest among the readings of a quantity; 0 when there is none. */

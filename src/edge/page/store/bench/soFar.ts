@@ -6,7 +6,7 @@ import { Bench } from '../../worker/bench.ts';
 import { ahead, entries, folded, held } from '../journal/journal.ts';
 import { inHand } from './inHand.ts';
 import { pieceNamed } from './names.ts';
-import { lastKept } from './record.ts';
+import { lastKept } from './sitting.ts';
 
 export interface SoFar {
   /** Metal area by cable, as far as it was asked for; a cable of which too little is known is missing. */

@@ -6,7 +6,7 @@ import { planSettings } from '../../../../findings/plan/settings.ts';
 import { nextPair, roundOf } from '../../../../methods/flex/pairs/nextPair.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { signOf } from '../bench/names.ts';
-import { freshName } from '../bench/record.ts';
+import { freshName } from '../bench/freshName.ts';
 import { room, roomUnit } from '../bench/room.ts';
 import { announce } from '../bench/said.ts';
 import { deviceName, recorder } from '../journal/device.ts';

@@ -1,6 +1,6 @@
 /** Keeps what a photo says as readings of the piece: what hangs free as typed, the drop as marked. */
 import { readTypedQuantity } from '../../../../units/typedQuantity.ts';
-import { freshName } from '../bench/record.ts';
+import { freshName } from '../bench/freshName.ts';
 import { room, roomUnit } from '../bench/room.ts';
 import { announce } from '../bench/said.ts';
 import { folded, say } from '../journal/journal.ts';
