@@ -4,6 +4,7 @@ import { filesOf, type PackageTables, type Row, row } from '../../test/simulate/
 import { abuseDay, abusePieces } from './abuseDay.ts';
 import { apartLength, benchDay, tagLength } from './benchDay.ts';
 import { bendDay, judgeDay, KITCHEN_SCALE } from './bendDay.ts';
+import { HEATED_PIECE, heatDay } from './heatDay.ts';
 import { toolRows } from './tools.ts';
 import { TRUTHS, type Truth } from './truths.ts';
 
@@ -12,6 +13,7 @@ const SEED = 20261003;
 const BEND_SEED = 20261004;
 const JUDGE_SEED = 20261005;
 const ABUSE_SEED = 20261007;
+const HEAT_SEED = 20261010;
 const TRIAL = 'fenwater-2-awg';
 const TITLE = 'Six 2 AWG battery cables (an invented trial)';
 const DISCLOSURE =
@@ -35,7 +37,7 @@ export function demoTables(): PackageTables {
     cables: TRUTHS.map(cableRow),
     fittings: fittingRows(),
     instruments: [...toolRows(), KITCHEN_SCALE],
-    specimens: [...TRUTHS.flatMap(specimenRows), ...TRUTHS.flatMap(abusePieces)],
+    specimens: [...TRUTHS.flatMap(specimenRows), ...TRUTHS.flatMap(abusePieces), HEATED_PIECE],
     evidence: TRUTHS.filter((truth) => truth.scraped !== null).map((truth) =>
       row({
         cable: truth.id,
@@ -50,6 +52,7 @@ export function demoTables(): PackageTables {
     readings: [...benched, ...bendDay(TRUTHS, BEND_SEED, benched.length + 1)],
     judgements: judgeDay(TRUTHS, JUDGE_SEED),
     endurance: abuseDay(TRUTHS, ABUSE_SEED),
+    currents: heatDay(TRUTHS, HEAT_SEED),
   };
 }
 

@@ -61,8 +61,10 @@ export const CURRENT_WORDS: Readonly<Record<string, string>> = {
   'current.cables[].carrying.ambient_C': 'Surroundings, °C.',
   'current.cables[].carrying.rating_C': 'Rating of the jacket, °C.',
   'current.cables[].carrying.rating_assumed': 'True when none is stated and the lowest usual one was taken.',
-  'current.cables[].carrying.calibrated': 'True when the cable’s own heating test set the loss of the model.',
+  'current.cables[].carrying.calibrated_by':
+    'What set the loss of the model: its own heating test, those of other cables of the trial, or nothing.',
   'current.cables[].carrying.loss_factor': 'The model’s loss times this gives the test’s rise; 1 without a test.',
+  'current.cables[].carrying.loss_u': 'Standard uncertainty of the logarithm of that factor where the cable is run.',
   'current.cables[].carrying.current_A': 'The current.',
   'current.cables[].carrying.text': 'The same in words.',
   'current.cables[].missing': 'What is missing for a carrying current, in words.',

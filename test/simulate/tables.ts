@@ -14,6 +14,7 @@ const TABLES = {
   readings: { kind: 'reading', title: 'One row per reading' },
   judgements: { kind: 'judgement', title: 'Pairs bent by hand, and which bends more easily' },
   endurance: { kind: 'endurance', title: 'How long jackets lasted under abuse' },
+  currents: { kind: 'current', title: 'Pieces heated by a steady current, moment by moment' },
 } as const satisfies Record<string, { kind: EntryKind; title: string }>;
 export type TableName = keyof typeof TABLES;
 const NAMES = Object.keys(TABLES) as TableName[];

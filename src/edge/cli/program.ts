@@ -5,6 +5,7 @@ import { benchCommand } from './commands/bench.ts';
 import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
 import { restoreCommand } from './commands/restore.ts';
+import { runCommand } from './commands/run.ts';
 import { sealCommand } from './commands/seal.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { EXIT, Failure } from './failure.ts';
@@ -23,6 +24,7 @@ export function program(version: string): Command {
   for (const command of [
     benchCommand(),
     assayCommand(),
+    runCommand(),
     importCommand(),
     exportCommand(),
     sealCommand(),

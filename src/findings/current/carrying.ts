@@ -1,5 +1,10 @@
 import { cellNumber } from '../../journal/cellQuantity.ts';
-import { calibrateLoss, ELSEWHERE_LOSS_U, MODEL_LOSS_U } from '../../methods/current/thermal/calibrate.ts';
+import {
+  calibrateLoss,
+  ELSEWHERE_LOSS_U,
+  FELLOW_LOSS_U,
+  MODEL_LOSS_U,
+} from '../../methods/current/thermal/calibrate.ts';
 import { type HeatedCable, inOpenAir } from '../../methods/current/thermal/run.ts';
 import { carryingCurrent } from '../../methods/current/thermal/steady.ts';
 import type { Trial } from '../../trial/trial.ts';
@@ -22,10 +27,19 @@ export interface Loss {
   factor: number;
   /** From the test, or of the model as it is; what running elsewhere adds is not in it. */
   u: number;
-  calibrated: boolean;
+  by: NonNullable<CurrentCable['carrying']>['calibrated_by'];
 }
 
-export const UNCALIBRATED: Loss = { factor: 1, u: MODEL_LOSS_U, calibrated: false };
+const UNCALIBRATED: Loss = { factor: 1, u: MODEL_LOSS_U, by: 'nothing' };
+
+/** The loss for a cable without a test of its own: the mean of its fellows' on the same bench, where there are any. */
+export function lossByFellows(losses: readonly Loss[]): Loss {
+  const own = losses.filter((loss) => loss.by === 'own test');
+  if (own.length === 0) return UNCALIBRATED;
+  const ln = own.reduce((sum, loss) => sum + Math.log(loss.factor), 0) / own.length;
+  const u = Math.hypot(...own.map((loss) => loss.u)) / own.length;
+  return { factor: Math.exp(ln), u: Math.hypot(u, FELLOW_LOSS_U), by: 'tests of the trial' };
+}
 
 /** The test that speaks for a cable: on the conductor, answered, at the largest current. */
 export function speakingTest(tests: readonly TestResult[]): TestResult | null {
@@ -36,19 +50,26 @@ export function speakingTest(tests: readonly TestResult[]): TestResult | null {
   );
 }
 
-/** The model's loss by a cable's own heating test; as it is where there is none or it does not belong. */
-export function lossOf(cable: HeatedCable, test: TestResult | null, id: string): { loss: Loss; warnings: Warning[] } {
-  if (!test?.rise) return { loss: UNCALIBRATED, warnings: [] };
+/** The model's loss by a cable's own heating test; null where there is none or it does not belong. */
+export function lossByTest(
+  cable: HeatedCable,
+  test: TestResult | null,
+  id: string,
+): { loss: Loss | null; warnings: Warning[] } {
+  if (!test?.rise) return { loss: null, warnings: [] };
   const { value, u, current, ambient } = test.rise;
   try {
     const { lossFactor, u: ln } = calibrateLoss(cable, { current, rise: value, u }, inOpenAir(ambient));
-    return { loss: { factor: lossFactor, u: ln, calibrated: true }, warnings: [] };
+    return { loss: { factor: lossFactor, u: ln, by: 'own test' }, warnings: [] };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     const text = `The heating test of ${test.shown.specimen} was left out: ${error.message}.`;
-    return { loss: UNCALIBRATED, warnings: [{ code: 'heating-test-does-not-belong', cable: id, text }] };
+    return { loss: null, warnings: [{ code: 'heating-test-does-not-belong', cable: id, text }] };
   }
 }
+
+/** Standard uncertainty of ln(loss) where a cable is run: what a test leaves, and for running elsewhere. */
+export const lossDoubt = ({ u, by }: Loss): number => Math.hypot(u, by === 'nothing' ? 0 : ELSEWHERE_LOSS_U);
 
 /** The jacket's rating, K, and whether nobody stated it. */
 export function ratingOf({ cable }: CableReadings): { kelvin: number; assumed: boolean } {
@@ -85,12 +106,13 @@ export function carryingOf(
     ambient_C: ambient - ZERO_CELSIUS,
     rating_C: rating - ZERO_CELSIUS,
     rating_assumed: assumed,
-    calibrated: loss.calibrated,
+    calibrated_by: loss.by,
     loss_factor: loss.factor,
+    loss_u: lossDoubt(loss),
   };
-  const byLoss = Math.hypot(loss.u, loss.calibrated ? ELSEWHERE_LOSS_U : 0);
+  const byLoss = lossDoubt(loss);
   const byResistance = found.resistance_20C ? found.resistance_20C.u / found.resistance_20C.value : 0;
-  const from = ['resistance', 'outer_diameter', ...(loss.calibrated ? ['currents'] : [])];
+  const from = ['resistance', 'outer_diameter', ...(loss.by === 'nothing' ? [] : ['currents'])];
   if (!(current > 0)) return null;
   const measured = measuredOfLn(
     {
@@ -110,12 +132,17 @@ export function carryingOf(
 
 function wordsOf(
   current: number,
-  c: { ambient_C: number; rating_C: number; rating_assumed: boolean; calibrated: boolean },
+  c: Pick<NonNullable<CurrentCable['carrying']>, 'ambient_C' | 'rating_C' | 'rating_assumed' | 'calibrated_by'>,
 ): string {
   const where = `by itself in still air at ${c.ambient_C.toFixed(0)} °C`;
   const limit = c.rating_assumed
-    ? `at ${c.rating_C.toFixed(0)} °C, the lowest usual rating (none is stated)`
-    : `at the ${c.rating_C.toFixed(0)} °C that its label states`;
-  const by = c.calibrated ? 'Set by its own heating test.' : 'By the model alone: no heating test was made.';
-  return `About ${current.toFixed(0)} A ${where} bring the conductor to ${limit.replace(/^at /, '')}. ${by}`;
+    ? `${c.rating_C.toFixed(0)} °C, the lowest usual rating (none is stated)`
+    : `the ${c.rating_C.toFixed(0)} °C that its label states`;
+  return `About ${current.toFixed(0)} A ${where} bring the conductor to ${limit}. ${BY[c.calibrated_by]}`;
 }
+
+const BY = {
+  'own test': 'Set by its own heating test.',
+  'tests of the trial': 'Set by the heating tests of other cables on this bench.',
+  nothing: 'By the model alone: no heating test was made.',
+} as const;

@@ -3,10 +3,10 @@ import type { Trial } from '../../trial/trial.ts';
 import type { CableReadings, TrialRows } from '../rows/rowsOfTrial.ts';
 import type { CableFindings, Warning } from '../schema.ts';
 import type { Current, CurrentCable } from '../shapes/current.ts';
-import { carryingOf, lossOf, speakingTest } from './carrying.ts';
+import { carryingOf, type Loss, lossByFellows, lossByTest, speakingTest } from './carrying.ts';
 import { fourWiresOf } from './fourWires.ts';
-import { heatedCableOf } from './heatedCable.ts';
-import { heatingTestsOf } from './heatingTests.ts';
+import { type Heated, heatedCableOf } from './heatedCable.ts';
+import { heatingTestsOf, type TestResult } from './heatingTests.ts';
 import { currentSentence, currentWarnings } from './words.ts';
 
 export interface CurrentFound {
@@ -22,8 +22,9 @@ export function currentOf(
   cables: readonly CableFindings[],
   { level }: { level: number },
 ): CurrentFound {
-  const parts = rows.cables.map((readings, i) => cableOf(readings, cables[i], trial, rows, level));
-  const shown = parts.flatMap((p) => p.shown ?? []);
+  const parts = rows.cables.map((readings, i) => testedOf(readings, cables[i], trial, rows, level));
+  const fellows = lossByFellows(parts.flatMap((p) => p.loss ?? []));
+  const shown = parts.flatMap((p) => shownOf(p, fellows, trial, level) ?? []);
   if (shown.length === 0) return { current: null, warnings: [] };
   const tested = shown.some((c) => c.heating_tests.length > 0);
   const clad = cables.some((c) => /aluminium/.test(c.metal_found ?? ''));
@@ -42,30 +43,48 @@ export function currentOf(
   return { current, warnings: [...parts.flatMap((p) => p.warnings), ...shown.flatMap(currentWarnings)] };
 }
 
-function cableOf(
-  readings: CableReadings,
-  found: CableFindings,
-  trial: Trial,
-  rows: TrialRows,
-  level: number,
-): { shown: CurrentCable | null; warnings: Warning[] } {
+/** One cable with its tests, before cables are looked at together. */
+interface Tested {
+  readings: CableReadings;
+  found: CableFindings;
+  fourWire: CurrentCable['four_wire'];
+  tests: TestResult[];
+  speaking: TestResult | null;
+  heated: Heated;
+  /** By its own test; null without one. */
+  loss: Loss | null;
+  warnings: Warning[];
+}
+
+function testedOf(readings: CableReadings, found: CableFindings, trial: Trial, rows: TrialRows, level: number): Tested {
   const pieces = new Set(readings.specimens.map((s) => s.specimen));
-  const four_wire = fourWiresOf(readings, found, rows.tools, level);
   const { tests, warnings } = heatingTestsOf(found, trial, pieces, rows.tools, level);
-  const nothing = four_wire.length === 0 && tests.length === 0 && found.resistance_20C === null;
-  if (nothing) return { shown: null, warnings };
   const speaking = speakingTest(tests);
-  const { cable: heated, missing } = heatedCableOf(found);
-  const { loss, warnings: notBelonging } = heated
-    ? lossOf(heated, speaking, found.cable)
-    : { loss: null, warnings: [] };
+  const heated = heatedCableOf(found);
+  const own = heated.cable ? lossByTest(heated.cable, speaking, found.cable) : { loss: null, warnings: [] };
+  return {
+    readings,
+    found,
+    fourWire: fourWiresOf(readings, found, rows.tools, level),
+    tests,
+    speaking,
+    heated,
+    loss: own.loss,
+    warnings: [...warnings, ...own.warnings],
+  };
+}
+
+/** null for a cable of which nothing of this kind is known. */
+function shownOf(t: Tested, fellows: Loss, trial: Trial, level: number): CurrentCable | null {
+  const { found, speaking, heated } = t;
+  if (t.fourWire.length === 0 && t.tests.length === 0 && found.resistance_20C === null) return null;
   const control = found.role === 'control';
-  const shown: CurrentCable = {
+  return {
     cable: found.cable,
     name: found.name,
     role: found.role,
-    four_wire,
-    heating_tests: tests.map((t) => t.shown),
+    four_wire: t.fourWire,
+    heating_tests: t.tests.map((test) => test.shown),
     heating: speaking?.shown.steady_rise
       ? {
           specimen: speaking.shown.specimen,
@@ -74,8 +93,8 @@ function cableOf(
           time_constant_s: speaking.shown.slowest_s!.value,
         }
       : null,
-    carrying: heated && loss && !control ? carryingOf(heated, found, readings, loss, trial, level) : null,
-    missing: control ? null : missing,
+    carrying:
+      heated.cable && !control ? carryingOf(heated.cable, found, t.readings, t.loss ?? fellows, trial, level) : null,
+    missing: control ? null : heated.missing,
   };
-  return { shown, warnings: [...warnings, ...notBelonging] };
 }

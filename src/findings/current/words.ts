@@ -35,19 +35,14 @@ export function currentSentence(cables: readonly CurrentCable[]): string {
   const sorted = [...carrying].sort((a, b) => b.carrying!.current_A.value - a.carrying!.current_A.value);
   const [most, least] = [sorted[0], sorted[sorted.length - 1]];
   const amps = (c: CurrentCable) => `about ${c.carrying!.current_A.value.toFixed(0)} A`;
-  const ambient = most.carrying!.ambient_C.toFixed(0);
   const alike = new Set(carrying.map((c) => c.carrying!.rating_C)).size === 1;
-  const rating = alike
-    ? ` before its conductor stands at ${most.carrying!.rating_C.toFixed(0)} °C`
-    : ', each to its own rating';
-  if (most === least)
-    return [heated, `In still air at ${ambient} °C ${most.name} carries ${amps(most)}${rating}.`]
-      .filter(Boolean)
-      .join(' ');
-  return [
-    heated,
-    `In still air at ${ambient} °C ${most.name} carries most, ${amps(most)}, and ${least.name} least, ${amps(least)}${alike ? `, before the conductor stands at ${most.carrying!.rating_C.toFixed(0)} °C` : rating}.`,
-  ]
-    .filter(Boolean)
-    .join(' ');
+  const until = alike
+    ? `before the conductor stands at ${most.carrying!.rating_C.toFixed(0)} °C`
+    : 'before the conductor stands at the rating of its jacket';
+  const air = `In still air at ${most.carrying!.ambient_C.toFixed(0)} °C`;
+  const carried =
+    most === least
+      ? `${air} ${most.name} carries ${amps(most)} ${until}.`
+      : `${air} the cables carry from ${amps(least)} (${least.name}) to ${amps(most)} (${most.name}) ${until}.`;
+  return [heated, carried].filter(Boolean).join(' ');
 }

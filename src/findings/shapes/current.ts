@@ -66,10 +66,12 @@ export const CurrentCable = z.object({
       rating_C: z.number(),
       /** True when nobody stated a rating and the lowest usual one was taken. */
       rating_assumed: z.boolean(),
-      /** True when the trial's own heating test set the model's loss. */
-      calibrated: z.boolean(),
+      /** What set the model's loss: its own heating test, those of other cables of the trial, or nothing. */
+      calibrated_by: z.enum(['own test', 'tests of the trial', 'nothing']),
       /** Loss of the model times this gives the test's rise; 1 without a test. */
       loss_factor: z.number(),
+      /** Standard uncertainty of its logarithm where the cable is run. */
+      loss_u: z.number(),
       current_A: Measured,
       text: z.string(),
     })

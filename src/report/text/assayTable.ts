@@ -4,6 +4,7 @@ import type { FigureUnits } from '../figures.ts';
 import { assayBars } from './assayBars.ts';
 import { type AssayPage, paragraph } from './assayPage.ts';
 import { assayRows } from './assayRows.ts';
+import { currentLines } from './currentLines.ts';
 import { flexLines } from './flexLines.ts';
 import { ASCII, LINE_DRAWING } from './glyphs.ts';
 import { jacketLines } from './jacketLines.ts';
@@ -44,6 +45,7 @@ export function assayTable(findings: Findings, options: AssayTableOptions = {}):
     assayBars(page),
     flexLines(page),
     ...jacketLines(page),
+    currentLines(page),
     standingLines(page),
     ...noteLines(page),
     paragraph(legend(findings, cables), page),

@@ -34,8 +34,11 @@ export interface HeatingFound {
   copper: CopperCheck | null;
 }
 
-/** Beyond this rise at the start, K, or this share of the whole, a heating did not begin from rest. */
-const REST = { kelvin: 1.5, share: 0.06 };
+/**
+ * Where no row without current tells: beyond this rise in the first row, K, or this share of the whole, a heating did not begin
+ * from rest. Common practice, no source.
+ */
+const REST = { kelvin: 2, share: 0.15 };
 const FEWEST_FOR_COPPER = 10;
 
 /**
@@ -95,7 +98,8 @@ export function heatingsOf(log: CurrentLog, metal: ConductorMetal, level = 0.95)
     const shared = { segment, where, ambientAssumed: !hasAmbient, ambient };
     const largest = rows.reduce((most, i) => Math.max(most, rise[i] - segment.baseline), 0);
     const copper = log.drop ? copperCheck(log, rows, cable, metal) : null;
-    if (segment.startRise > Math.max(REST.kelvin, REST.share * largest) && hasAmbient)
+    const late = segment.startRise > Math.max(REST.kelvin, REST.share * largest) && hasAmbient;
+    if (!(segment.rested ?? !late))
       return { ...shared, copper, result: { refused: 'not from rest' as const, found: null } };
     const result = fitHeating(
       {

@@ -11,7 +11,9 @@ export interface Segment {
   start: number;
   /** K: how far the cable was from the surroundings before that, by the last rows without current; 0 where there are none. */
   baseline: number;
-  /** K above the baseline at the first row: more than a little and it did not begin from rest. */
+  /** Whether rows without current just before it show the cable at rest; null where there are no such rows. */
+  rested: boolean | null;
+  /** K above the baseline at the first row under current. */
   startRise: number;
 }
 
@@ -85,6 +87,7 @@ function told(
     unsteady,
     start: switchedOn(from, time, step),
     baseline,
+    rested: rest.length > 0 ? !warm : null,
     startRise: rise[from] - baseline,
   };
 }

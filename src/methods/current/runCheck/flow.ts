@@ -1,4 +1,3 @@
-import { ELSEWHERE_LOSS_U } from '../thermal/calibrate.ts';
 import type { Surroundings } from '../thermal/run.ts';
 import { steadyTemperature } from '../thermal/steady.ts';
 import { type Corner, ohmsAt, pathOhms } from './path.ts';
@@ -50,12 +49,11 @@ function currentOf(amount: number, { load }: RunQuestion, volts: number, ohms: n
 
 /** The surroundings of one end of every doubt: little loss goes with much resistance, as the careful side. */
 export function surroundingsAt(q: RunQuestion, cable: RunCable, corner: Corner, runs: number): Surroundings {
-  const u = Math.hypot(cable.loss.u, cable.loss.calibrated ? ELSEWHERE_LOSS_U : 0);
   const sign = corner === 'value' ? 0 : corner === 'high' ? -1 : 1;
   return {
     ...q.surroundings,
     bundle: q.surroundings.bundle * runs,
-    lossFactor: cable.loss.factor * Math.exp(sign * NINETY_FIVE * u),
+    lossFactor: cable.loss.factor * Math.exp(sign * NINETY_FIVE * cable.loss.u),
   };
 }
 

@@ -42,7 +42,7 @@ export function nominalCable(id: string, name: string, area: number, rating: num
     area,
     rating,
     ratingAssumed: false,
-    loss: { factor: 1, u: MODEL_LOSS_U, calibrated: false },
+    loss: { factor: 1, u: MODEL_LOSS_U },
     massPerMetre: metalVolume * COPPER_DENSITY + jacket * USUAL_JACKET_DENSITY,
     price: null,
   };

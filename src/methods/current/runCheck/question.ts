@@ -73,8 +73,8 @@ export interface RunCable {
   /** K, and whether nobody stated it. */
   rating: number;
   ratingAssumed: boolean;
-  /** Factor on the loss, and the standard uncertainty of its logarithm. */
-  loss: { factor: number; u: number; calibrated: boolean };
+  /** Factor on the loss, and the standard uncertainty of its logarithm where the cable is run. */
+  loss: { factor: number; u: number };
   /** kg/m of the whole cable, and money per metre; null when not known. */
   massPerMetre: number | null;
   price: { perMetre: number; currency: string } | null;

@@ -22,6 +22,8 @@ export const MODEL_LOSS_U = 0.1;
  * quite still. Common practice, no source.
  */
 export const ELSEWHERE_LOSS_U = 0.04;
+/** What is left of the model's doubt for a cable whose fellow was tested on the same bench. Common practice, no source. */
+export const FELLOW_LOSS_U = 0.06;
 const LEAST_FACTOR = 0.1;
 const MOST_FACTOR = 10;
 

@@ -1,0 +1,109 @@
+import { cautionsFor, ESTIMATE_LINE } from '../../methods/current/cautions.ts';
+import type { RunAnswer } from '../../methods/current/runCheck/answer.ts';
+import type { RunQuestion } from '../../methods/current/runCheck/question.ts';
+import type { RunCheck } from '../../methods/current/runCheck/runCheck.ts';
+import { ZERO_CELSIUS } from '../../units/dimension.ts';
+import { answerText, betweenText, questionText, runSentence } from '../runWords.ts';
+import { displayWidth, printable } from './displayWidth.ts';
+import { ASCII, LINE_DRAWING } from './glyphs.ts';
+import { type TextColumn, tableHead, tableRow } from './textTable.ts';
+import { wrap } from './wrap.ts';
+
+export interface RunTableOptions {
+  width?: number;
+  ascii?: boolean;
+}
+
+const USUAL_WIDTH = 80;
+const LEAST_WIDTH = 60;
+const LEAST_NAME = 10;
+const WIDEST_NAME = 22;
+const GAP = 2;
+
+interface Planned {
+  column: TextColumn;
+  cell: (a: RunAnswer) => string;
+}
+
+const right = (head: string[], width: number, cell: (a: RunAnswer) => string): Planned => ({
+  column: { head, width, side: 'right' },
+  cell,
+});
+
+const amount = (x: number, decimals: number) => (Number.isFinite(x) ? x.toFixed(decimals) : '—');
+
+/** Columns in the order of what they are worth; the last ones go where the terminal is narrow. */
+const FIGURES: readonly Planned[] = [
+  right(['At the', 'load, V'], 7, (a) => amount(a.resting.atLoad.value, 2)),
+  right(['Lost', '%'], 5, (a) => amount(100 * a.drop.value, 1)),
+  right(['to', '%'], 5, (a) => amount(100 * a.drop.high, 1)),
+  right(['Heat', '°C'], 5, (a) => amount(a.resting.hottest.value - ZERO_CELSIUS, 0)),
+  right(['of', '°C'], 4, (a) => amount(a.cable.rating - ZERO_CELSIUS, 0)),
+  right(['Fuse', 'A'], 5, (a) => a.fuse.rating?.toString() ?? 'none'),
+  right(['Runs'], 4, (a) => a.parallel?.toString() ?? '—'),
+  right(['Mass', 'kg'], 5, (a) => (a.mass === null ? '—' : a.mass.toFixed(2))),
+  right(['Lost', 'W'], 5, (a) => amount(a.resting.watts.value, 1)),
+];
+
+/**
+ * A run check for a terminal: the question, what does, a row for each cable with nominal sizes below the measured ones, what to know of
+ * each, and the cautions. No line is wider than `width`. Ends with a line break.
+ */
+export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptions = {}): string {
+  const width = Math.max(LEAST_WIDTH, Math.floor(options.width ?? USUAL_WIDTH));
+  const glyphs = options.ascii ? ASCII : LINE_DRAWING;
+  const shown = (text: string) => glyphs.write(printable(text)).trim();
+  const lines = (text: string) => (text === '' ? [] : wrap(shown(text), width));
+  if (check.problems.length > 0) return `${check.problems.flatMap(lines).join('\n')}\n`;
+  const longest = Math.max(LEAST_NAME, ...check.answers.map((a) => displayWidth(shown(a.cable.name))));
+  const nameWidth = Math.min(longest, WIDEST_NAME);
+  const figures = [...FIGURES];
+  const room = () => figures.reduce((sum, { column }) => sum + column.width + GAP, nameWidth);
+  while (room() > width) figures.pop();
+  const name: Planned = {
+    column: { head: ['Cable'], width: nameWidth, side: 'left', cut: true },
+    cell: (a) => a.cable.name,
+  };
+  const plan: Planned[] = [name, ...figures].map(({ column, cell }) => ({
+    column: { ...column, head: column.head.map(shown) },
+    cell: (a) => shown(cell(a)),
+  }));
+  const columns = plan.map(({ column }) => column);
+  const row = (a: RunAnswer) =>
+    tableRow(
+      columns,
+      plan.map(({ cell }) => cell(a)),
+      glyphs.ellipsis,
+    );
+  const measured = check.answers.filter((a) => a.cable.measured);
+  const nominal = check.answers.filter((a) => !a.cable.measured);
+  const notes = measured.flatMap((a) => lines(noteText(a)));
+  const blocks = [
+    lines(questionText(q)),
+    lines(runSentence(check)),
+    [
+      ...tableHead(columns, glyphs.rule),
+      ...measured.flatMap(row),
+      ...(nominal.length > 0 && measured.length > 0 ? [shown('Nominal sizes, for reference')] : []),
+      ...nominal.flatMap(row),
+    ],
+    notes,
+    lines(
+      'Lost and heat are at the peak of the load, from the supply at rest unless charging loses more; “to” is the far end of every doubt together. Runs: how many side by side meet volts and heat. Fuse: for one run.',
+    ),
+    [...lines(ESTIMATE_LINE), ...cautionsFor('run check', 'fuse', 'terminals').flatMap((c) => lines(`- ${c}`))],
+  ];
+  return `${blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.map((line) => line.trimEnd()).join('\n'))
+    .join('\n\n')}\n`;
+}
+
+/** What to know of one measured cable: outcome, current it carries, fuse. */
+function noteText(a: RunAnswer): string {
+  const rating = a.cable.ratingAssumed ? ' (no rating stated: the lowest usual one was taken)' : '';
+  const cost = a.cost ? ` Costs ${a.cost.amount.toFixed(2)}${a.cost.currency ? ` ${a.cost.currency}` : ''}.` : '';
+  return `${answerText(a)} It carries ${betweenText(a.carrying, 0)} A there${rating}. ${fuseText(a)}${cost}`;
+}
+
+const fuseText = ({ fuse }: RunAnswer): string => (fuse.rating === null ? fuse.text : `Fuse: ${fuse.text}`);
