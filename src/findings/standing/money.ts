@@ -5,9 +5,12 @@ import { priceOf } from '../plan/prices.ts';
 import type { CableFindings, Measured } from '../schema.ts';
 import type { ValueForMoney } from '../shapes/decide.ts';
 
-/** Price per metre with the currency as typed; null when the price does not say. */
-export function metrePrice(cable: Cable): { amount: number; currency: string } | null {
-  const known = priceOf(cable);
+/** Price per metre, its currency as the trial's cables tell it; null when the price does not say. */
+export function metrePrice(
+  cable: Cable,
+  cables: readonly Cable[] = [cable],
+): { amount: number; currency: string } | null {
+  const known = priceOf(cable, cables);
   const amount = known && pricePerMetre(known.price);
   return known && amount !== null ? { amount, currency: known.currency } : null;
 }
@@ -59,8 +62,8 @@ function textOf(value: Omit<ValueForMoney, 'text'>, noCopper: boolean): string {
 }
 
 /** What the money buys: per mm² of real copper, and for one metre at one milliohm. */
-export function valueOfCable(cable: Cable, found: CableFindings): ValueForMoney {
-  const price = metrePrice(cable);
+export function valueOfCable(cable: Cable, found: CableFindings, cables: readonly Cable[] = [cable]): ValueForMoney {
+  const price = metrePrice(cable, cables);
   const unit = price?.currency || 'money';
   const resistance = found.resistance_20C;
   const copper = copperArea(found);

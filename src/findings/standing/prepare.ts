@@ -104,7 +104,7 @@ function furtherFound(further: FurtherFigures, area: number | null, settings: St
 
 function pricesFound(trial: Trial, area: number | null, settings: StandingSettings, warnings: Warning[]): Found[] {
   const priced = trial.cables.flatMap((cable) => {
-    const price = cable.role === 'control' ? null : metrePrice(cable);
+    const price = cable.role === 'control' ? null : metrePrice(cable, trial.cables);
     return price ? [{ cable, ...price }] : [];
   });
   if (priced.length === 0) return [];
@@ -183,7 +183,7 @@ export function prepareStanding(o: StandingGround): PreparedStanding | null {
     means: meanValues(drawn),
     outsideMeans: outside.length > 0 ? meanValues(draw(outside, OUTSIDE_DRAWS)) : new Float64Array(0),
     alike: likeCriteria(drawn),
-    value: grounds.map(({ found, readings }) => valueOfCable(readings.cable, found)),
+    value: grounds.map(({ found, readings }) => valueOfCable(readings.cable, found, trial.cables)),
     warnings,
     seed,
   };
