@@ -16,6 +16,7 @@ export const NOTE_TABLE: TableShape = {
     text('which', 'Name of the cable, piece or reading that it is about'),
     text('text', 'What it says'),
     text('photo', 'SHA-256 of the photo in hexadecimal, or the name of its file'),
+    text('thumbnail', 'SHA-256 of a small version of the photo, which lists show instead'),
     text('shot', 'What the photo proves', { values: PROOF_SHOTS }),
     text('at', 'When', { moment: true }),
     text('by', 'Who wrote it'),

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { phone } from '../store/media.ts';
+import { DamagedHere } from './damagedHere.tsx';
 import { Header } from './header.tsx';
 import { KeptWhere } from './keptWhere.tsx';
 import { Mark } from './mark.tsx';
@@ -44,6 +45,7 @@ export function Frame({ title, places, trial, units = false, compact = false, ch
         </>
       )}
       <main id="main" ref={main} tabIndex={-1}>
+        <DamagedHere />
         <NotTaken />
         {children}
       </main>
@@ -66,6 +68,10 @@ function CompactHead({ places }: { places: readonly PlaceOnRuler[] }) {
         <summary>
           <Mark />
           {places.find((place) => place.here)?.name ?? 'Cupel'}
+          <svg class="opens" width="16" height="16" viewBox="0 0 16 16" aria-hidden="true" focusable="false">
+            <path d="M2 4h12M2 8h12M2 12h12" stroke="var(--ink)" stroke-width="2" />
+          </svg>
+          <span class="hidden">, all places</span>
         </summary>
         <Places places={places} />
       </details>

@@ -26,7 +26,6 @@ export async function writeNote(subject: About, text: string): Promise<void> {
 export async function addPhoto(subject: About, file: File, shot: string, text = ''): Promise<void> {
   const trial = folded.value?.trial;
   if (trial === undefined) throw new Error('No trial is open.');
-  const photo = await keepPhoto(trial, file);
-  await keepNote(subject, { photo, shot, text });
+  await keepNote(subject, { ...(await keepPhoto(trial, file)), shot, text });
   announce('Kept: the photo.');
 }

@@ -13,13 +13,14 @@ interface TrialRow {
   store: string;
 }
 
-/** A photo or log as it was handed over, until the bench computer has it too. */
+/** A photo or log as it was handed over. It stays here, so that it can be sent again to a store that has lost it. */
 export interface KeptBlob {
   trial: string;
   /** SHA-256 of the bytes, in hexadecimal. */
   name: string;
   bytes: Uint8Array<ArrayBuffer>;
-  sent: boolean;
+  /** Name of the store that is known to have it; empty until one is. */
+  sent: string;
 }
 
 export type Database = IDBDatabase;
@@ -74,8 +75,8 @@ export async function writeBlob(database: Database, blob: KeptBlob): Promise<voi
   await done;
 }
 
-/** Photos that the bench computer has not got yet. */
-export async function blobsToSend(database: Database, trial: string): Promise<KeptBlob[]> {
+/** Photos that the store of this name is not known to have. */
+export async function blobsToSend(database: Database, trial: string, store: string): Promise<KeptBlob[]> {
   const all = await answered<KeptBlob[]>(database.transaction('blobs').objectStore('blobs').getAll(ofTrial(trial)));
-  return all.filter((blob) => !blob.sent);
+  return all.filter((blob) => blob.sent !== store);
 }

@@ -11,8 +11,10 @@ export interface Journal {
   outbox(): Outbox;
   /** Takes a new state; settles once it is on disk here. */
   change(step: (now: Outbox) => Outbox): Promise<void>;
-  /** Hands over photos that wait; false when the bench computer is away. */
-  sendPhotos(): Promise<boolean>;
+  /** Hands over photos that the store of this name may not have; answers what stood in the way. */
+  sendPhotos(store: string): Promise<string | null>;
+  /** Hears what of the trial the bench computer can no longer read; empty when nothing. */
+  damaged(sentence: string): void;
   tell(link: Link, sentence: string): void;
 }
 
@@ -70,8 +72,8 @@ export class Exchange {
       if (ids.length + why.size === 0) return 'The bench computer took nothing of what was sent.';
       await this.#journal.change((now) => refused(acknowledged(met(now, store || now.store), ids), why));
     }
-    if (!(await this.#journal.sendPhotos())) return 'The bench computer did not take a photo.';
-    return this.#readOn(trial);
+    // Photos last: only now is the name of the store certain.
+    return (await this.#readOn(trial)) ?? this.#journal.sendPhotos(this.#journal.outbox().store);
   }
 
   async #readOn(trial: string): Promise<string | null> {
@@ -79,7 +81,8 @@ export class Exchange {
       const { after, store } = this.#journal.outbox();
       const page = await readOn(trial, after);
       if (!page.ok) return page.sentence;
-      const { entries, next, store: name = '' } = page.value;
+      const { entries, next, store: name = '', damaged } = page.value;
+      this.#journal.damaged(damaged === undefined ? '' : `${damaged.found} ${damaged.advice}`);
       // Another store than before answers: what it said belongs to an old cursor, so the reading begins again.
       const strange = store !== '' && name !== '' && name !== store;
       const step = (now: Outbox) => met(now, name || now.store);

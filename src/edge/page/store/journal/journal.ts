@@ -22,6 +22,8 @@ export interface Held {
   link: Link;
   /** What the bench computer, or the lack of it, said last; empty when all is well. */
   sentence: string;
+  /** What of the trial the bench computer can no longer read, and what to do; empty when nothing. */
+  damaged: string;
   /** True once the bench computer was asked, whatever came of it. */
   asked: boolean;
 }
@@ -60,17 +62,20 @@ export function ownDatabase(): Promise<Database | null> {
 export async function openJournal(trial: string): Promise<void> {
   if (held.value?.trial === trial) return exchange?.nudge();
   closeJournal();
-  held.value = { trial, outbox: emptyOutbox(trial), keeps: true, link: 'asking', sentence: '', asked: false };
+  const outbox = emptyOutbox(trial);
+  held.value = { trial, outbox, keeps: true, link: 'asking', sentence: '', damaged: '', asked: false };
   const own = await ownDatabase();
-  const outbox = own === null ? emptyOutbox(trial) : await readOutbox(own, trial).catch(() => emptyOutbox(trial));
+  const kept = own === null ? outbox : await readOutbox(own, trial).catch(() => outbox);
   if (held.value?.trial !== trial || exchange !== null) return;
-  noteIds(outbox.journal);
-  alter({ outbox, keeps: own !== null });
+  noteIds(kept.journal);
+  alter({ outbox: kept, keeps: own !== null });
   hearOtherTabs(trial);
   exchange = new Exchange({
     outbox: () => held.value?.outbox ?? emptyOutbox(trial),
     change: (step) => change(trial, step),
-    sendPhotos: () => photosFor(trial),
+    sendPhotos: (store) => photosFor(trial, store),
+    damaged: (sentence) =>
+      held.value?.trial === trial && held.value.damaged !== sentence && alter({ damaged: sentence }),
     tell: (link, sentence) => held.value?.trial === trial && alter({ link, sentence, asked: true }),
   });
 }

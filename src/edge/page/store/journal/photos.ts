@@ -1,38 +1,62 @@
 /** Photos: hashed and kept here first, then handed to the bench computer under that hash. */
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
+import { blobKind, KINDS_TAKEN } from '../../../store/blobKind.ts';
 import { blobsToSend, writeBlob } from './database.ts';
 import { ownDatabase } from './journal.ts';
-import { sendBlob } from './wire.ts';
+import { thumbnailOf } from './thumbnail.ts';
+import { hasBlob, sendBlob } from './wire.ts';
 
 /** Largest photo that the bench computer takes, bytes. */
 const LARGEST = 32 * 1024 * 1024;
 
+/** A photo that is kept, by name; `thumbnail` is empty where no small version could be made. */
+export interface KeptPhoto {
+  photo: string;
+  thumbnail: string;
+}
+
 /**
- * Keeps a photo in this browser and answers its name, the SHA-256 of its bytes.
+ * Keeps a photo and a small version of it in this browser, and answers their names: the SHA-256 of the bytes of each.
  *
- * @throws with a sentence for the person when it is too large, or this browser keeps nothing
+ * @throws with a sentence for the person when it is too large or no photo, or this browser keeps nothing
  */
-export async function keepPhoto(trial: string, file: File): Promise<string> {
+export async function keepPhoto(trial: string, file: File): Promise<KeptPhoto> {
   if (file.size > LARGEST)
     throw new Error(`Found a photo of ${Math.round(file.size / 1e6)} MB; expected at most 32 MB.`);
   const own = await ownDatabase();
   if (own === null) throw new Error('This browser keeps nothing, so it cannot hold a photo. Write a note instead.');
   const bytes = new Uint8Array(await file.arrayBuffer());
-  // Not `crypto.subtle`: a page that came over plain http from another computer has none.
-  const name = bytesToHex(sha256(bytes));
-  await writeBlob(own, { trial, name, bytes, sent: false });
-  return name;
+  // The bench computer would refuse it as well, but later.
+  if (blobKind(bytes) === null) throw new Error(`Found a file of another kind; expected ${KINDS_TAKEN}.`);
+  const small = await thumbnailOf(file);
+  const keep = async (content: Uint8Array<ArrayBuffer>) => {
+    // Not `crypto.subtle`: a page that came over plain http from another computer has none.
+    const name = bytesToHex(sha256(content));
+    await writeBlob(own, { trial, name, bytes: content, sent: '' });
+    return name;
+  };
+  return { thumbnail: small === null ? '' : await keep(small), photo: await keep(bytes) };
 }
 
-/** Hands over every photo that waits; false when the bench computer could not be reached. */
-export async function photosFor(trial: string): Promise<boolean> {
+/**
+ * Hands over every photo that the store of this name is not known to have: small ones first, so that lists are soon complete.
+ * Answers what stood in the way; null when nothing did.
+ */
+export async function photosFor(trial: string, store: string): Promise<string | null> {
   const own = await ownDatabase();
-  if (own === null) return true;
-  for (const blob of await blobsToSend(own, trial)) {
-    const sent = await sendBlob(trial, blob.name, blob.bytes);
-    if (!sent.ok) return false;
-    await writeBlob(own, { ...blob, sent: true });
+  if (own === null) return null;
+  const waiting = await blobsToSend(own, trial, store);
+  waiting.sort((a, b) => a.bytes.length - b.bytes.length);
+  for (const blob of waiting) {
+    // Another store had it, and this one may: after a restore most are there.
+    const there = wasSent(blob.sent) && (await hasBlob(trial, blob.name));
+    const sent = there ? null : await sendBlob(trial, blob.name, blob.bytes);
+    if (sent?.ok === false) return sent.sentence;
+    await writeBlob(own, { ...blob, sent: store });
   }
-  return true;
+  return null;
 }
+
+/** Earlier versions of this page noted only whether it was sent. */
+const wasSent = (sent: string | boolean): boolean => sent !== '' && sent !== false;
