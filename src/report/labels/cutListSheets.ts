@@ -1,7 +1,9 @@
 import type { CablePlan, TrialPlan } from '../../findings/plan.ts';
+import { type DisplayUnits, defaultDisplayUnits } from '../../units/display.ts';
 import { DISPLAY, group, label, line } from '../svg.ts';
 import { fittedLines } from '../textFit.ts';
 import { paperTheme } from '../theme.ts';
+import { lengthWords } from '../words/lengthWords.ts';
 import { MARGIN, PAPERS, type Paper, points, sheet } from './paper.ts';
 import { PURPOSES } from './pieceLabels.ts';
 
@@ -26,25 +28,26 @@ interface Line {
   kind: 'cable' | 'piece' | 'note';
 }
 
-const millimetres = (length: number) => `${Math.round(length * 1000)} mm`;
+type Units = Pick<DisplayUnits, 'perLength'>;
 
-function linesOf(cable: CablePlan): Line[] {
+function linesOf(cable: CablePlan, units: Units): Line[] {
+  const words = (length: number) => lengthWords(length, units);
   const pieces = cable.pieces.map(
     (piece): Line => ({
       kind: 'piece',
       cells: [
         piece.code,
         piece.specimen,
-        piece.length === null ? 'as bought' : millimetres(piece.length),
+        piece.length === null ? 'as bought' : words(piece.length),
         piece.cutFrom ?? '',
         PURPOSES[piece.kind] ?? '',
       ],
     }),
   );
-  const short = cable.shortBy > 0 ? `, ${millimetres(cable.shortBy)} too little` : '';
-  const got = cable.bought === null ? `buy ${cable.toBuy.toFixed(2)} m` : `bought ${cable.bought.toFixed(2)} m${short}`;
+  const short = cable.shortBy > 0 ? `, ${words(cable.shortBy)} too little` : '';
+  const got = cable.bought === null ? `buy ${words(cable.toBuy)}` : `bought ${words(cable.bought)}${short}`;
   const cuts = cable.cuts === 1 ? 'one cut' : `${cable.cuts} cuts`;
-  const note = `Needs ${millimetres(cable.needed)} with what the saw takes at ${cuts}; ${got}.`;
+  const note = `Needs ${words(cable.needed)} with what the saw takes at ${cuts}; ${got}.`;
   return [{ kind: 'cable', cells: [cable.name] }, ...pieces, { kind: 'note', cells: [note] }];
 }
 
@@ -67,10 +70,10 @@ function drawLine({ kind, cells }: Line, y: number, width: number): string {
 }
 
 /** Cables kept whole on a page where they fit. */
-function pagesOfLines(cables: readonly CablePlan[], room: number): Line[][] {
+function pagesOfLines(cables: readonly CablePlan[], room: number, units: Units): Line[][] {
   const pages: Line[][] = [];
   for (const cable of cables) {
-    const lines = linesOf(cable);
+    const lines = linesOf(cable, units);
     const page = pages[pages.length - 1];
     if (page && page.length + lines.length <= room) page.push(...lines);
     else for (let at = 0; at < lines.length; at += room) pages.push(lines.slice(at, at + room));
@@ -79,12 +82,17 @@ function pagesOfLines(cables: readonly CablePlan[], room: number): Line[][] {
 }
 
 /** The cut list for the bench: every piece of every cable, what it is cut from, and what to buy. One SVG for each sheet. */
-export function cutListSheets(plan: Pick<TrialPlan, 'cables'>, title: string, paper: Paper): string[] {
+export function cutListSheets(
+  plan: Pick<TrialPlan, 'cables'>,
+  title: string,
+  paper: Paper,
+  units: Units = defaultDisplayUnits,
+): string[] {
   const { width, height } = PAPERS[paper];
   const room = width - 2 * MARGIN;
   const top = MARGIN + TITLE + 4;
   const first = top + LINE + 2;
-  const pages = pagesOfLines(plan.cables, Math.floor((height - first - MARGIN - FOOT) / LINE));
+  const pages = pagesOfLines(plan.cables, Math.floor((height - first - MARGIN - FOOT) / LINE), units);
   return pages.map((lines, number) => {
     const [heading] = fittedLines(`Cut list: ${title}`, room, TITLE, 1);
     const heads = COLUMNS.map(({ head, at }) =>

@@ -1,4 +1,6 @@
 import type { TrialPlan } from '../../findings/plan.ts';
+import { type DisplayUnits, defaultDisplayUnits } from '../../units/display.ts';
+import { lengthWords } from '../words/lengthWords.ts';
 import type { QrMatrix } from './qrMarks.ts';
 
 /** What stands on the label of one piece, as text. */
@@ -6,7 +8,7 @@ export interface PieceLabel {
   code: string;
   /** Name of the piece; empty while the trial is blind. */
   specimen: string;
-  /** `300 mm`, `whole length`. */
+  /** `300 mm`, `29 1/2 in`, `whole length`. */
   length: string;
   /** What the piece is for, in a word or two. */
   purpose: string;
@@ -30,17 +32,19 @@ export interface PieceLabelOptions {
   linkOf: ((code: string) => string) | null;
   /** Makes the modules of a text. */
   matrixOf: (text: string) => QrMatrix;
+  /** Units that lengths are printed in; metric when left out. */
+  units?: Pick<DisplayUnits, 'perLength'>;
 }
 
 /** A label for every piece of a plan, in the order of the codes, which says nothing of the cables. */
 export function pieceLabels(plan: Pick<TrialPlan, 'cables'>, options: PieceLabelOptions): PieceLabel[] {
-  const { blind, linkOf, matrixOf } = options;
+  const { blind, linkOf, matrixOf, units = defaultDisplayUnits } = options;
   return plan.cables
     .flatMap((cable) =>
       cable.pieces.map((piece) => ({
         code: piece.code,
         specimen: blind ? '' : piece.specimen,
-        length: piece.length === null ? 'whole length' : `${Math.round(piece.length * 1000)} mm`,
+        length: piece.length === null ? 'whole length' : lengthWords(piece.length, units),
         purpose: PURPOSES[piece.kind] ?? '',
         qr: linkOf === null ? null : matrixOf(linkOf(piece.code)),
         outerDiameter: cable.outerDiameter * 1000,

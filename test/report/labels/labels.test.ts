@@ -69,9 +69,19 @@ describe('labels of a plan', () => {
     const codes = plan.cables.flatMap((c) => c.pieces.map((p) => p.code));
     expect(labels.map((l) => l.code)).toEqual([...codes].sort());
     expect(labels.find((l) => l.specimen === 'harrow-a1')).toMatchObject({
-      length: '300 mm',
+      length: '300\u00a0mm',
       purpose: 'strip and weigh',
     });
+  });
+
+  it('and the cut list give lengths in the units that were chosen', () => {
+    const units = { perLength: 'ft' } as const;
+    const inches = pieceLabels(plan, { ...options, units }).find((l) => l.specimen === 'harrow-a1')!;
+    expect(inches.length.replaceAll('\u00a0', ' ')).toBe('11 13/16 in');
+    const list = cutListSheets(plan, 'Club trial', 'Letter', units).join('').replaceAll('\u00a0', ' ');
+    expect(list).toContain('>11 13/16 in<');
+    expect(list).toContain('bought 9 ft 10 1/8 in.');
+    expect(list).not.toMatch(/\d mm\b|\d m\b/);
   });
 
   it('name no piece and no cable while the trial is blind', () => {
@@ -126,15 +136,15 @@ describe('the cut list on paper', () => {
       expect(svg).toContain(`>${code}<`);
       expect(svg).toContain(`>${specimen}<`);
     }
-    expect(svg).toMatch(/Needs \d+ mm with what the saw takes at 3 cuts; bought 3\.00 m\./);
+    expect(svg).toMatch(/Needs [\d.]+\u00a0m?m with what the saw takes at 3 cuts; bought 3\.00\u00a0m\./);
   });
 
   it('says what to buy, and how much is lacking', () => {
     const short = cable('harrow', { bought_length: '0.5' });
     const none = cable('sedge', { bought_length: '' });
     const [svg] = cutListSheets(planOf(trialOf(short, none), { draws: 0 }), 'Club trial', 'A4');
-    expect(svg).toMatch(/bought 0\.50 m, \d+ mm too little\./);
-    expect(svg).toMatch(/buy \d\.\d\d m\./);
+    expect(svg).toMatch(/bought 500\u00a0mm, [\d.]+\u00a0m?m too little\./);
+    expect(svg).toMatch(/buy \d\.\d\d\u00a0m\./);
   });
 
   it('goes on to further sheets, and keeps each cable together', () => {

@@ -33,8 +33,14 @@ describe('a length to cut or to buy', () => {
     [0.0004, 'm', '0 mm'],
     [1, 'm', '1.00 m'],
     [3.048, 'm', '3.05 m'],
-    [0.3, 'ft', '11.8 in'],
-    [3.048, 'ft', '10.00 ft'],
+    [0.3, 'ft', '11 13/16 in'],
+    [0.75, 'ft', '29 1/2 in'],
+    [0.762, 'ft', '30 in'],
+    [0.0095, 'ft', '3/8 in'],
+    [3.048, 'ft', '10 ft'],
+    [1.6764, 'ft', '5 ft 6 in'],
+    [3, 'ft', '9 ft 10 1/8 in'],
+    [12, 'ft', '39.37 ft'],
   ] as const)('%f m by the %s is %s', (length, perLength, words) => {
     expect(plain(lengthWords(length, { perLength }))).toBe(words);
   });

@@ -6,6 +6,7 @@ import type { Paper } from '../../../report/labels/paper.ts';
 import type { Photo } from '../../../report/package/photos.ts';
 import type { Refusal } from '../../../report/package/refusal.ts';
 import type { Reading } from '../../../trial/trial.ts';
+import type { DisplayUnits } from '../../../units/display.ts';
 
 /** One file as the browser handed it over: its path inside what was dropped, and its bytes. */
 export interface BroughtFile {
@@ -60,7 +61,14 @@ export interface Jobs {
   plan: { ask: { entries: readonly Entry[]; draws: number; withSmallest: boolean }; answer: TrialPlan };
   /** Entries to sheets for the printer, an SVG each. `linkTo` is what a code is put behind for its QR; null for none. */
   sheets: {
-    ask: { entries: readonly Entry[]; what: SheetKind; paper: Paper; blind: boolean; linkTo: string | null };
+    ask: {
+      entries: readonly Entry[];
+      what: SheetKind;
+      paper: Paper;
+      blind: boolean;
+      linkTo: string | null;
+      units: DisplayUnits;
+    };
     answer: string[];
   };
   /** Entries, and the photos that are to come along, to the bytes of a .zip that anyone can read and compute again. */

@@ -9,12 +9,12 @@ import { fold } from '../../../trial/fold.ts';
 import type { Jobs } from './jobs.ts';
 
 /** Entries to what a plan prints: one SVG for each sheet of paper. */
-export function sheetsJob({ entries, what, paper, blind, linkTo }: Jobs['sheets']['ask']): string[] {
+export function sheetsJob({ entries, what, paper, blind, linkTo, units }: Jobs['sheets']['ask']): string[] {
   const trial = fold(entries);
   const plan = planOf(trial, { draws: 0 });
-  if (what === 'cut-list') return cutListSheets(plan, trial.title || trial.trial, paper);
+  if (what === 'cut-list') return cutListSheets(plan, trial.title || trial.trial, paper, units);
   const linkOf = linkTo === null ? null : (code: string) => `${linkTo}${encodeURIComponent(code)}`;
-  const labels = pieceLabels(plan, { blind: blind || trial.blinding.blind, linkOf, matrixOf });
+  const labels = pieceLabels(plan, { blind: blind || trial.blinding.blind, linkOf, matrixOf, units });
   return what === 'flags' ? flagSheets(labels, paper) : labelSheets(labels, paper);
 }
 

@@ -9,6 +9,7 @@ import { entries } from '../../store/journal/journal.ts';
 import { drawSheets, linkAddress, paper, sheets, withCodes, withNames } from '../../store/plan/sheets.ts';
 import { goTo } from '../../store/route.ts';
 import { addressOf } from '../../store/routeOf.ts';
+import { units } from '../../store/units.ts';
 import type { SheetKind } from '../../worker/jobs.ts';
 
 const TITLES: Readonly<Record<SheetKind, string>> = {
@@ -24,13 +25,14 @@ export function Sheets({ trial, what }: { trial: Trial; what: SheetKind }) {
   const link = linkAddress.value;
   useEffect(() => {
     void drawSheets(said, what, trial.trial, blind);
-  }, [said, what, paper.value, withNames.value, withCodes.value, link, blind]);
+  }, [said, what, paper.value, withNames.value, withCodes.value, link, blind, units.value]);
   const now = sheets.value;
   return (
     <Frame
       title={`${TITLES[what]}: ${trial.title || trial.trial}`}
       places={trialPlaces(trial.trial, 'plan')}
       trial={{ title: trial.title || trial.trial, place: trial.place }}
+      units
     >
       <div class="sheets-view">
         <h1>{TITLES[what]}</h1>

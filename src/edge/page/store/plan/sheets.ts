@@ -4,6 +4,7 @@ import type { Entry } from '../../../../journal/entry.ts';
 import type { Paper } from '../../../../report/labels/paper.ts';
 import { Bench } from '../../worker/bench.ts';
 import type { SheetKind } from '../../worker/jobs.ts';
+import { units } from '../units.ts';
 
 export interface DrawnSheets {
   svgs: readonly string[];
@@ -41,7 +42,14 @@ export async function drawSheets(
   sheets.value = { ...sheets.peek(), busy: true };
   const linkTo = withCodes.peek() ? `${linkAddress.peek()}/trial/${encodeURIComponent(trial)}/bench?specimen=` : null;
   try {
-    const svgs = await bench.ask('sheets', { entries, what, paper: size, blind: blind || !withNames.peek(), linkTo });
+    const svgs = await bench.ask('sheets', {
+      entries,
+      what,
+      paper: size,
+      blind: blind || !withNames.peek(),
+      linkTo,
+      units: units.peek(),
+    });
     if (mine === asked) sheets.value = { svgs, paper: size, busy: false, sentence: '' };
   } catch (error) {
     const sentence = error instanceof Error ? error.message : String(error);
