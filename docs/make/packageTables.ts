@@ -22,6 +22,7 @@ const ONE_ROW_IS: Readonly<Record<EntryKind, string>> = {
   judgement: 'two pieces bent by hand, and which bends more easily',
   endurance: 'one piece abused until it failed or the test ended',
   current: 'one moment of a piece under current',
+  withdrawal: 'something entered by mistake put aside, or taken up again, and why',
   note: 'words or a photo about the trial, a cable, a piece or a reading',
   setting: 'one setting of the plan',
   blinding: 'from when on only codes were shown, or names again',

@@ -34,6 +34,7 @@ export const ENTRY_KINDS = [
   'judgement',
   'endurance',
   'current',
+  'withdrawal',
   'note',
   'setting',
   'blinding',

@@ -174,6 +174,13 @@ function noteProblem(row: Row): CellProblem | null {
   return { column: 'text', found: 'nothing', expected: 'words, or a photo' };
 }
 
+/** Only the trial itself needs no name. */
+function withdrawalProblem(row: Row): CellProblem | null {
+  const about = (row.about ?? '').trim().toLowerCase();
+  if (about === '' || about === 'trial' || (row.which ?? '').trim() !== '') return null;
+  return { column: 'which', found: 'nothing', expected: `the name of the ${about} that it is about` };
+}
+
 function settingProblem(row: Row): CellProblem | null {
   const expected = settingExpected(row.setting ?? '', row.value ?? '');
   return expected === null ? null : { column: 'value', found: shownCell((row.value ?? '').trim()), expected };
@@ -187,6 +194,7 @@ const OF_ITS_KIND: Readonly<Record<string, (row: Row) => CellProblem | null>> = 
   note: noteProblem,
   retag: retagProblem,
   setting: settingProblem,
+  withdrawal: withdrawalProblem,
 };
 
 /**

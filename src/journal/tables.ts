@@ -18,6 +18,7 @@ import { SETTING_TABLE } from './kinds/setting.ts';
 import { SPECIMEN_TABLE } from './kinds/specimen.ts';
 import { STRIKE_TABLE } from './kinds/strike.ts';
 import { TRIAL_TABLE } from './kinds/trial.ts';
+import { WITHDRAWAL_TABLE } from './kinds/withdrawal.ts';
 import type { TableShape } from './tableShape.ts';
 
 const BY_KIND: Readonly<Record<EntryKind, TableShape>> = {
@@ -34,6 +35,7 @@ const BY_KIND: Readonly<Record<EntryKind, TableShape>> = {
   judgement: JUDGEMENT_TABLE,
   endurance: ENDURANCE_TABLE,
   current: CURRENT_TABLE,
+  withdrawal: WITHDRAWAL_TABLE,
   note: NOTE_TABLE,
   setting: SETTING_TABLE,
   blinding: BLINDING_TABLE,

@@ -1,5 +1,7 @@
 /** A blind trial as it may be shown: cables and pieces by their codes, and nothing that gives a name away. */
 import type { Entry } from '../journal/entry.ts';
+import { rowKey } from '../journal/tableShape.ts';
+import { tableOfKind } from '../journal/tables.ts';
 import type { Trial } from './trial.ts';
 
 /** What of a cable's row says nothing of who made or sold it; its claims are kept too. */
@@ -37,15 +39,31 @@ function pieceNames({ specimens }: Trial, cables: Names): Names {
   );
 }
 
+/** Whether an entry stands aside, or anything said before it under the same name: none of it may come back. */
+function asideIn(trial: Trial): (entry: Entry) => boolean {
+  const ids = new Set(trial.aside.map(({ entry }) => entry));
+  const readings = trial.readings
+    .filter(({ standing }) => standing === 'aside')
+    .map(({ row }) => nameOf('reading', row));
+  const names = new Set([...trial.aside.map(({ kind, row }) => nameOf(kind, row)), ...readings]);
+  return ({ id, kind, body }) => ids.has(id) || (tableOfKind(kind)?.key != null && names.has(nameOf(kind, body)));
+}
+
+const nameOf = (kind: string, row: Entry['body']): string => {
+  const table = tableOfKind(kind);
+  return `${kind}\u001f${table === null ? '' : rowKey(table, row)}`;
+};
+
 /**
  * The entries of a blind trial with every cable and piece under its code: for computing what may be shown. Not for keeping:
- * makers, sellers, prices and notes are left out.
+ * makers, sellers, prices, notes and what was put aside are left out.
  *
  * @param trial the fold of the same entries
  */
 export function entriesByCode(entries: readonly Entry[], trial: Trial): Entry[] {
   const cables = cableNames(trial);
   const pieces = pieceNames(trial, cables);
+  const isAside = asideIn(trial);
   const cell = (kind: string, column: string, text: string): [string, string][] => {
     const name = text.trim();
     if (OF_CABLES.has(column)) return [[column, cables.get(name) ?? 'another cable']];
@@ -54,7 +72,7 @@ export function entriesByCode(entries: readonly Entry[], trial: Trial): Entry[] 
     return open && column !== 'note' ? [[column, text]] : [];
   };
   return entries
-    .filter(({ kind }) => kind !== 'note')
+    .filter((entry) => entry.kind !== 'note' && entry.kind !== 'withdrawal' && !isAside(entry))
     .map((entry) => ({
       ...entry,
       body: Object.fromEntries(Object.entries(entry.body).flatMap(([column, text]) => cell(entry.kind, column, text))),

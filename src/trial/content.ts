@@ -1,7 +1,8 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalRow } from '../journal/importedId.ts';
-import type { Trial, TypedRow } from './trial.ts';
+import { withAside } from './setAside.ts';
+import type { AsideKind, Trial, TypedRow } from './trial.ts';
 
 const canonicalRows = (rows: readonly TypedRow[]): string[] =>
   rows.map(({ row }) => JSON.stringify(canonicalRow(row))).sort();
@@ -22,20 +23,22 @@ const filled = (tables: Readonly<Record<string, readonly TypedRow[]>>): Record<s
  */
 export function trialContent(trial: Trial): string {
   const described = trial.described?.row ?? {};
+  const all = (kind: AsideKind, standing: readonly TypedRow[]) => canonicalRows(withAside(trial, kind, standing));
   return JSON.stringify({
     trial: JSON.stringify(canonicalRow({ ...described, trial: trial.trial })),
-    cables: canonicalRows(trial.cables),
-    fittings: canonicalRows(trial.fittings),
-    instruments: canonicalRows(trial.instruments),
-    specimens: canonicalRows(trial.specimens),
-    evidence: canonicalRows(trial.evidence),
+    cables: all('cable', trial.cables),
+    fittings: all('fitting', trial.fittings),
+    instruments: all('instrument', trial.instruments),
+    specimens: all('specimen', trial.specimens),
+    evidence: all('evidence', trial.evidence),
     readings: canonicalRows(trial.readings),
     strikes: canonicalRows(trial.strikes),
-    judgements: canonicalRows(trial.judgements),
-    endurance: canonicalRows(trial.endurance),
-    currents: canonicalRows(trial.currents),
+    judgements: all('judgement', trial.judgements),
+    endurance: all('endurance', trial.endurance),
+    currents: all('current', trial.currents),
     ...filled({
-      checks: trial.checks,
+      checks: withAside(trial, 'check', trial.checks),
+      withdrawals: trial.withdrawals,
       retags: trial.retags,
       notes: trial.notes,
       settings: trial.settingRows,

@@ -5,10 +5,12 @@ import { rowKey, type TableShape } from '../journal/tableShape.ts';
 import { tableOfKind } from '../journal/tables.ts';
 import { typedText } from '../units/typedText.ts';
 import { cell, type Row } from './cells.ts';
-import type { Retag, Trial } from './trial.ts';
+import { rowName } from './rowName.ts';
+import { withAside } from './setAside.ts';
+import type { Retag, Trial, Withdrawal } from './trial.ts';
 
 export interface Correction {
-  what: 'replaced' | 'struck' | 'retagged' | 'changed';
+  what: 'replaced' | 'struck' | 'retagged' | 'changed' | 'put aside' | 'taken up again';
   /** The entry that corrects. */
   entry: string;
   /** When, ISO 8601 in UTC, by the clock of the device. */
@@ -23,8 +25,17 @@ export interface Correction {
   text: string;
 }
 
-/** Plans change without being wrong, a reveal, a seal and a reply correct nothing; strikes and repairs tell for themselves. */
-const NOT_CORRECTED: ReadonlySet<string> = new Set(['setting', 'blinding', 'strike', 'retag', 'seal', 'reply']);
+/** Plans change without being wrong, a reveal, a seal and a reply correct nothing; strikes, repairs and
+ * what is put aside tell for themselves. */
+const NOT_CORRECTED: ReadonlySet<string> = new Set([
+  'setting',
+  'blinding',
+  'strike',
+  'retag',
+  'withdrawal',
+  'seal',
+  'reply',
+]);
 const MOST_CHANGES_NAMED = 4;
 const LONGEST_SHOWN = 60;
 
@@ -43,6 +54,8 @@ const KIND_NAMES: Readonly<Record<string, string>> = {
   specimen: 'Piece',
   reading: 'Reading',
   judgement: 'Judgement',
+  evidence: 'Look',
+  endurance: 'Endurance row',
   note: 'Note',
 };
 
@@ -102,12 +115,39 @@ function retagged(retag: Retag, trial: Trial): Told {
   return { what: 'retagged', cable: null, readings: moved, text: `${done}${because(why)}` };
 }
 
+/** What an act was about, as a person calls it: `Look 3fa2, cable quill`, `Cable quill`. */
+function thingNamed({ about, which, triedWith }: Withdrawal, trial: Trial): string {
+  if (about === 'trial') return 'The trial';
+  const cable = about === 'evidence' ? lookedAt(which, trial) : '';
+  const tried = triedWith === null ? '' : `, as tried with ${triedWith}`;
+  return `${KIND_NAMES[about] ?? about} ${which}${cable === '' ? '' : ` at cable ${cable}`}${tried}`;
+}
+
+/** The cable that a look of that name was at; empty when it is not on record. */
+function lookedAt(name: string, trial: Trial): string {
+  const looks = withAside(trial, 'evidence', trial.evidence);
+  const row = looks.find((look) => rowName('evidence', look.row) === name)?.row;
+  return row === undefined ? '' : cell(row, 'cable');
+}
+
+function putAside(act: Withdrawal, trial: Trial, cableOf: CableOf): Told {
+  const what = act.again ? 'taken up again' : 'put aside';
+  const ofCable: Partial<Record<Withdrawal['about'], string>> = {
+    cable: act.which,
+    specimen: cableOf.piece.get(act.which) ?? '',
+    evidence: act.about === 'evidence' ? lookedAt(act.which, trial) : '',
+  };
+  const text = `${thingNamed(act, trial)} was ${what}.${because(act.why)}`;
+  return { what, cable: ofCable[act.about] || null, readings: [], text };
+}
+
 /** What one entry corrects, given what was said before it. */
 class Teller {
   readonly #said = new Map<string, Map<string, Row>>();
   /** Every reading as said last: by the clock of another device, a correction may stand before what it corrects. */
   readonly #readings: ReadonlyMap<string, Row>;
   readonly #retags: ReadonlyMap<string, Retag>;
+  readonly #withdrawals: ReadonlyMap<string, Withdrawal>;
   readonly #cableOf: CableOf;
   readonly #trial: Trial;
 
@@ -117,8 +157,11 @@ class Teller {
       entries.filter(({ kind }) => kind === 'reading').map(({ body }) => [cell(body, 'reading'), body]),
     );
     this.#retags = new Map(trial.retags.map((retag) => [retag.entry, retag]));
+    this.#withdrawals = new Map(trial.withdrawals.map((act) => [act.entry, act]));
     this.#cableOf = {
-      piece: new Map(trial.specimens.map(({ specimen, cable }) => [specimen, cable])),
+      piece: new Map(
+        withAside(trial, 'specimen', trial.specimens).map(({ row }) => [cell(row, 'specimen'), cell(row, 'cable')]),
+      ),
       reading: new Map(trial.readings.map(({ reading, cable }) => [reading, cable])),
     };
   }
@@ -150,13 +193,15 @@ class Teller {
       told.push(struck(body, this.#typed(key), this.#cableOf));
     const retag = this.#retags.get(id);
     if (retag) told.push(retagged(retag, this.#trial));
+    const act = this.#withdrawals.get(id);
+    if (act) told.push(putAside(act, this.#trial, this.#cableOf));
     return told.filter((one) => one !== null);
   }
 }
 
 /**
  * The corrections of a trial in the order of its journal: readings replaced or struck out, pieces swapped or tags put right,
- * and rows described anew. It names readings, pieces and cables as they are named, so a trial that is blind must not show it.
+ * things put aside or taken up again, and rows described anew. It names readings, pieces and cables as they are named, so a trial that is blind must not show it.
  *
  * A package carries only the last row of each name, so after an import the rows described anew are no longer known; replaced,
  * struck and repaired readings are.

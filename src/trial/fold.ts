@@ -22,11 +22,14 @@ import { makeEvidence, makeFitting, makeSpecimen } from './makePieces.ts';
 import { makeReading } from './makeReading.ts';
 import { makeReply } from './makeReply.ts';
 import { makeRetag } from './makeRetag.ts';
+import { withdrawalsOf } from './makeWithdrawal.ts';
 import { remarksOn } from './remarks.ts';
 import { repointJudgements, repointReadings, repointRows } from './repoint.ts';
+import { rowName } from './rowName.ts';
+import { SetAside } from './setAside.ts';
 import { settingsOf } from './settingsOf.ts';
 import { withStanding } from './standing.ts';
-import type { Remark, Trial, TypedRow } from './trial.ts';
+import type { Fitting, OnPiece, Remark, Trial, TypedRow, Withdrawal } from './trial.ts';
 import { withChecks } from './withChecks.ts';
 
 const present = <T>(thing: T | null): thing is T => thing !== null;
@@ -50,6 +53,11 @@ function nameOfTrial(entries: readonly Entry[]): string {
   const other = entries.find((entry) => entry.trial !== trial);
   if (other) throw new RangeError(`entries of two trials, "${trial}" and "${other.trial}", cannot be folded into one`);
   return trial;
+}
+
+function fittingAside(aside: SetAside, { fitting, triedWith }: Fitting): Withdrawal | null {
+  const cableAside = triedWith === null ? null : aside.act('cable', triedWith);
+  return cableAside ?? aside.act('fitting', fitting, triedWith);
 }
 
 /**
@@ -78,39 +86,68 @@ export function fold(entries: readonly Entry[]): Trial {
   const checkCells = new CellReader(CHECK_TABLE, remarks);
   const retagCells = new CellReader(RETAG_TABLE, remarks);
 
-  const specimens = latest.specimen.map((entry) => makeSpecimen(entry, specimenCells));
-  const cableOf = new Map(specimens.map((piece) => [piece.specimen, piece.cable]));
+  const withdrawals = withdrawalsOf(latest.withdrawal, openedOn, remarks);
+  const aside = new SetAside(withdrawals);
+
+  const pieces = latest.specimen.map((entry) => makeSpecimen(entry, specimenCells));
+  const cableOf = new Map(pieces.map((piece) => [piece.specimen, piece.cable]));
+  const ofPiece = (specimen: string, cable = cableOf.get(specimen) ?? '') =>
+    aside.act('specimen', specimen) ?? aside.act('cable', cable);
+  const onPiece = ({ specimen }: OnPiece) => ofPiece(specimen);
+
   const strikes = timed(latest.strike).map(typedRow);
   const read = timed(latest.reading).map((entry) => makeReading(entry, readingCells, cableOf));
   const retags = timed(latest.retag)
     .map((entry) => makeRetag(entry, retagCells))
     .filter(present);
-  const readings = repointReadings(withStanding(read.filter(present), strikes), retags, openedOn, cableOf);
+  const meant = repointReadings(withStanding(read.filter(present), strikes), retags, openedOn, cableOf);
+  const readings = aside.readings(meant, ofPiece);
 
   const cables = latest.cable.map((entry) => makeCable(entry, cableCells));
   const fittings = latest.fitting.map((entry) => makeFitting(entry, fittingCells)).filter(present);
   const tools = latest.instrument.map((entry) => makeInstrument(entry, instrumentCells)).filter(present);
-  const checks = timed(latest.check)
+  const allChecks = timed(latest.check)
     .map((entry) => makeCheck(entry, checkCells))
     .filter(present);
+  const checks = aside.standing(
+    'check',
+    allChecks,
+    (one) => aside.act('check', one.check) ?? aside.act('instrument', one.instrument),
+  );
+  const standingTools = aside.standing('instrument', tools, (tool) => aside.act('instrument', tool.instrument));
+  const judged = repointJudgements(timed(latest.judgement).map(makeJudgement), retags, openedOn);
+  const endurance = repointRows(timed(latest.endurance).map(makeOnPiece), retags, openedOn);
+  const currents = repointRows(latest.current.map(makeOnPiece), retags, openedOn);
   const sealRows = timed(latest.seal).map(typedRow);
   const settingRows = latest.setting.map(typedRow);
 
   const folded: Trial = {
     trial,
     ...described,
-    cables,
-    fittings,
-    instruments: withChecks(tools, checks, readings, remarks),
+    cables: aside.standing('cable', cables, ({ cable }) => aside.act('cable', cable)),
+    fittings: aside.standing('fitting', fittings, (one) => fittingAside(aside, one)),
+    instruments: withChecks(standingTools, checks, readings, remarks),
     checks,
-    specimens,
-    evidence: timed(latest.evidence).map(makeEvidence),
+    specimens: aside.standing('specimen', pieces, ({ specimen, cable }) => ofPiece(specimen, cable)),
+    evidence: aside.standing(
+      'evidence',
+      timed(latest.evidence).map(makeEvidence),
+      ({ row, cable }) => aside.act('evidence', rowName('evidence', row)) ?? aside.act('cable', cable),
+    ),
     readings,
     strikes,
     retags,
-    judgements: repointJudgements(timed(latest.judgement).map(makeJudgement), retags, openedOn),
-    endurance: repointRows(timed(latest.endurance).map(makeOnPiece), retags, openedOn),
-    currents: repointRows(latest.current.map(makeOnPiece), retags, openedOn),
+    judgements: aside.standing(
+      'judgement',
+      judged,
+      ({ judgement, left, right }) => aside.act('judgement', judgement) ?? ofPiece(left) ?? ofPiece(right),
+    ),
+    endurance: aside.standing(
+      'endurance',
+      endurance,
+      (one) => aside.act('endurance', rowName('endurance', one.row)) ?? onPiece(one),
+    ),
+    currents: aside.standing('current', currents, onPiece),
     notes: timed(latest.note).map(makeNote),
     settings: settingsOf(settingRows),
     settingRows,
@@ -118,6 +155,9 @@ export function fold(entries: readonly Entry[]): Trial {
     parts: makeParts(sealRows, remarks),
     sealRows,
     replies: latest.reply.map(makeReply),
+    withdrawals,
+    aside: aside.rows,
+    putAway: aside.act('trial', trial),
     remarks,
   };
   remarks.push(...remarksOn(folded));

@@ -56,6 +56,7 @@ export function latestRows(entries: readonly Entry[]): LatestRows {
     judgement: rowsOf('judgement'),
     endurance: rowsOf('endurance'),
     current: rowsOf('current'),
+    withdrawal: rowsOf('withdrawal'),
     note: rowsOf('note'),
     setting: rowsOf('setting'),
     blinding: rowsOf('blinding'),

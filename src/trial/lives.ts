@@ -4,9 +4,9 @@ import { inOrder, mergeEntries } from '../journal/merge.ts';
 import { typedText } from '../units/typedText.ts';
 import { cell } from './cells.ts';
 import { NOT_RETAGGED } from './repoint.ts';
-import type { Reading, Trial } from './trial.ts';
+import type { Reading, Trial, Withdrawal } from './trial.ts';
 
-export type LifeWhat = 'said' | 'said again' | 'replaced' | 'struck' | 'retagged';
+export type LifeWhat = 'said' | 'said again' | 'replaced' | 'struck' | 'retagged' | 'put aside' | 'taken up again';
 
 /** One thing that happened to a reading. */
 export interface LifeEvent {
@@ -84,6 +84,12 @@ function movedBy(trial: Trial): Map<string, string[]> {
   return moved;
 }
 
+/** Readings that went aside, or came back, with their piece or cable. */
+function concernedBy({ about, which }: Withdrawal, trial: Trial): string[] {
+  if (about !== 'specimen' && about !== 'cable') return [];
+  return trial.readings.filter((reading) => reading[about] === which).map(({ reading }) => reading);
+}
+
 /**
  * The life of every reading of a journal, by its name, in the order in which they were first said.
  *
@@ -93,12 +99,17 @@ function movedBy(trial: Trial): Map<string, string[]> {
 export function readingLives(entries: readonly Entry[], trial: Trial): Map<string, ReadingLife> {
   const lives = new Lives(trial);
   const moved = movedBy(trial);
+  const acts = new Map(trial.withdrawals.map((act) => [act.entry, act]));
   const lastSaid = new Map(trial.retags.map(({ entry, retag }) => [entry, retag]));
   for (const entry of inOrder(entries) ? entries : mergeEntries(entries)) {
     const why = cell(entry.body, 'why');
     if (entry.kind === 'reading') lives.said(entry);
     else if (entry.kind === 'strike') lives.happened(cell(entry.body, 'reading'), event('struck', entry, { why }));
-    else if (entry.kind === 'retag') {
+    else if (entry.kind === 'withdrawal') {
+      const act = acts.get(entry.id);
+      const what = act?.again ? 'taken up again' : 'put aside';
+      for (const reading of act ? concernedBy(act, trial) : []) lives.happened(reading, event(what, entry, { why }));
+    } else if (entry.kind === 'retag') {
       const retag = lastSaid.get(entry.id);
       for (const reading of (retag !== undefined && moved.get(retag)) || [])
         lives.happened(reading, event('retagged', entry, { why, with: retag! }));

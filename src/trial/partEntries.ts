@@ -75,6 +75,8 @@ const PLACE_OF: Readonly<Record<string, PartPlace>> = {
 /** Rows that every part holds: what was compared, by what tools, on which pieces. */
 const ALWAYS: ReadonlySet<string> = new Set(['trial', 'cable', 'instrument', 'check', 'specimen', 'retag', 'blinding']);
 
+const aboutOf = (body: Entry['body']): string => cell(body, 'about').toLowerCase();
+
 /**
  * The part of a journal that a part of the trial holds. What belongs to other places is left out of it altogether, so that nothing
  * of a later part can be read out of its data.
@@ -97,7 +99,9 @@ export function partEntries(
     if (kind === 'reading' || kind === 'strike') return held.has(cell(body, 'reading'));
     if (kind === 'note') return cell(body, 'about').toLowerCase() !== 'reading' || held.has(cell(body, 'which'));
     if (kind === 'setting') return places.includes('standing') || !cell(body, 'setting').startsWith('standing_');
-    const place = PLACE_OF[kind];
+    // What a part holds is held with what put it aside, or the part would count what the trial does not.
+    const place = PLACE_OF[kind === 'withdrawal' ? aboutOf(body) : kind];
+    if (kind === 'withdrawal' && ALWAYS.has(aboutOf(body))) return true;
     return place !== undefined && places.includes(place);
   };
   return said.filter(belongs);

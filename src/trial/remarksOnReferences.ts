@@ -1,4 +1,5 @@
 import { cell } from './cells.ts';
+import { withAside } from './setAside.ts';
 import type { Reading, Remark, Trial } from './trial.ts';
 
 const CODE = 'not-yet-described';
@@ -46,9 +47,12 @@ function namedAndThere({ readings, notes }: Trial): Set<string> {
 
 /** References that point nowhere yet: on two devices, the reading may arrive before the piece that it was taken from. */
 export function remarksOnReferences(trial: Trial): Remark[] {
-  const cables = new Set(trial.cables.map((cable) => cable.cable));
-  const pieces = new Set(trial.specimens.map((piece) => piece.specimen));
+  const cables = new Set(withAside(trial, 'cable', trial.cables).map(({ row }) => cell(row, 'cable')));
+  const pieces = new Set(withAside(trial, 'specimen', trial.specimens).map(({ row }) => cell(row, 'specimen')));
   const tools = new Set(trial.instruments.map((tool) => tool.instrument));
+  const toolsAside = new Set(
+    trial.aside.filter(({ kind }) => kind === 'instrument').map(({ row }) => cell(row, 'instrument')),
+  );
   const readings = namedAndThere(trial);
   const missing = missingOf(trial.readings, pieces, tools, readings);
   const remarks: Remark[] = [];
@@ -59,7 +63,16 @@ export function remarksOnReferences(trial: Trial): Remark[] {
   for (const [piece, ids] of missing.pieces)
     remarks.push(notDescribed(`Piece ${piece} has readings but is not described yet; they are not used.`, null, ids));
   for (const [tool, ids] of missing.tools)
-    remarks.push(notDescribed(`Tool ${tool} is not described yet; a usual limit of error is assumed.`, null, ids));
+    remarks.push(
+      toolsAside.has(tool)
+        ? {
+            code: 'tool-aside',
+            cable: null,
+            readings: ids,
+            text: `Tool ${tool} is put aside; a usual limit of error is assumed.`,
+          }
+        : notDescribed(`Tool ${tool} is not described yet; a usual limit of error is assumed.`, null, ids),
+    );
   for (const [earlier, ids] of missing.earlier)
     remarks.push(notDescribed(`Reading ${earlier} is said to be replaced but is not on record.`, null, ids));
   for (const { check, instrument } of trial.checks)

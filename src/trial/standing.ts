@@ -1,6 +1,14 @@
 import { cell } from './cells.ts';
 import type { Reading, Standing, TypedRow } from './trial.ts';
 
+/** How a reading stands, as it is said after it. */
+export const STANDING_WORDS: Readonly<Record<Standing, string>> = {
+  counted: 'counted',
+  struck: 'struck',
+  replaced: 'replaced',
+  aside: 'put aside',
+};
+
 interface Fate {
   standing: Standing;
   why: string;

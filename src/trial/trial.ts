@@ -1,4 +1,5 @@
 import type { PartPlace } from '../journal/kinds/seal.ts';
+import type { WithdrawnKind } from '../journal/kinds/withdrawal.ts';
 
 /**
  * What the journal means: a trial as plain data, in SI units (m, kg, Ω, K), with what was typed kept beside each number.
@@ -44,6 +45,12 @@ export interface Trial {
   sealRows: TypedRow[];
   /** What makers were asked and what they replied. */
   replies: Reply[];
+  /** Every act of putting something aside or taking it up again, in the order in which they were said. */
+  withdrawals: Withdrawal[];
+  /** Rows that stand aside now, with everything that hangs on them: they are in no table above. */
+  aside: Aside[];
+  /** The act that put the whole trial away; null while it is not. */
+  putAway: Withdrawal | null;
   /** Things worth saying that did not stop anything: an unlikely value, a reference that points nowhere yet. */
   remarks: Remark[];
 }
@@ -172,8 +179,8 @@ export interface Evidence extends TypedRow {
   seen: string;
 }
 
-/** Where a reading stands: counted, struck out with a reason, or replaced by a later one. */
-export type Standing = 'counted' | 'struck' | 'replaced';
+/** Where a reading stands: counted, struck out with a reason, replaced by a later one, or aside with its piece or cable. */
+export type Standing = 'counted' | 'struck' | 'replaced' | 'aside';
 
 export interface Reading extends TypedRow, Repointed {
   reading: string;
@@ -252,6 +259,34 @@ export interface Note extends TypedRow {
   by: string;
   footage: string;
   timecode: string;
+}
+
+/** One thing put aside, or taken up again. */
+export interface Withdrawal extends TypedRow {
+  withdrawal: string;
+  /** True where it takes up again what was put aside. */
+  again: boolean;
+  about: WithdrawnKind;
+  /** Name of the thing; the trial's own name for the trial. */
+  which: string;
+  /** Of a fitting: only where this cable was tried in it; null: everywhere. */
+  triedWith: string | null;
+  why: string;
+  at: string | null;
+  by: string;
+}
+
+/** Tables of which rows can stand aside. */
+export type AsideKind = Exclude<WithdrawnKind, 'trial'> | 'current';
+
+/** A row that stands aside, as typed. */
+export interface Aside extends TypedRow {
+  kind: AsideKind;
+  /** Its place among all rows of its table. */
+  place: number;
+  /** Name of the act that put it aside, or put aside what it hangs on. */
+  withdrawal: string;
+  why: string;
 }
 
 /** Whether names are hidden behind codes. */

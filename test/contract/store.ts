@@ -116,6 +116,18 @@ export function storeContract(name: string, open: () => Promise<Store>): void {
       ]);
     });
 
+    it('lists why a trial was put away, and counts no cable that was put aside, until they are taken up again', async () => {
+      const act = (n: number, about: string, which: string, done = 'put aside') =>
+        entryOf(n, { kind: 'withdrawal', body: { withdrawal: `w${n}`, act: done, about, which, why: 'made twice' } });
+      const cable = (n: number, name: string) => entryOf(n, { kind: 'cable', body: { cable: name } });
+      await store.append('fen', [cable(1, 'a'), cable(2, 'b'), act(3, 'cable', 'b'), act(4, 'trial', '')]);
+      expect(await store.trials()).toMatchObject([{ trial: 'fen', cables: 1, putAway: 'made twice' }]);
+      await store.append('fen', [act(5, 'trial', '', 'taken up again'), act(6, 'cable', 'b', 'taken up again')]);
+      expect(await store.trials()).toEqual([
+        { trial: 'fen', title: 'fen', place: '', cables: 2, entries: 6, openedOn: null },
+      ]);
+    });
+
     it('has a name of its own that stays', async () => {
       const name = await store.name();
       expect(name).toMatch(/^[0-9a-f-]{32,36}$/);

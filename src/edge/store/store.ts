@@ -12,6 +12,8 @@ export interface TrialLine {
   entries: number;
   /** As typed, usually a date; null when nothing was stated. */
   openedOn: string | null;
+  /** Why it was put away; missing while it stands on the shelf. */
+  putAway?: string;
 }
 
 /** What came of an append: entries that are new, and entries that were there already and stayed as they were. */

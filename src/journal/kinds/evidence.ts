@@ -6,6 +6,7 @@ export const EVIDENCE_TABLE: TableShape = {
   file: 'evidence.csv',
   key: null,
   columns: [
+    text('evidence', 'Short name of the look, so that it can be put aside'),
     needed('cable', 'Cable looked at', { refersTo: 'cable' }),
     needed('look', 'What was done: scraped_strand, magnet, print_on_jacket …'),
     text('where', 'Outer, middle or centre strand'),

@@ -1,7 +1,8 @@
 import Papa from 'papaparse';
 import type { TableShape } from '../../journal/tableShape.ts';
 import { tableOfKind } from '../../journal/tables.ts';
-import type { Trial, TypedRow } from '../../trial/trial.ts';
+import { withAside } from '../../trial/setAside.ts';
+import type { AsideKind, Trial, TypedRow } from '../../trial/trial.ts';
 import { describePackage, type WrittenTable } from './describePackage.ts';
 import type { WrittenPhoto } from './photos.ts';
 
@@ -11,21 +12,26 @@ const rows = (typed: readonly TypedRow[]): Row[] => typed.map(({ row }) => row);
 
 /** The rows of each table, in the order in which they are folded again. */
 function rowsByKind(trial: Trial): [string, Row[]][] {
+  const all = (kind: AsideKind, standing: readonly TypedRow[]): [string, Row[]] => [
+    kind,
+    rows(withAside(trial, kind, standing)),
+  ];
   const described = { ...(trial.described?.row ?? {}), trial: trial.trial };
   return [
     ['trial', [described]],
-    ['cable', rows(trial.cables)],
-    ['fitting', rows(trial.fittings)],
-    ['instrument', rows(trial.instruments)],
-    ['check', rows(trial.checks)],
-    ['specimen', rows(trial.specimens)],
-    ['evidence', rows(trial.evidence)],
+    all('cable', trial.cables),
+    all('fitting', trial.fittings),
+    all('instrument', trial.instruments),
+    all('check', trial.checks),
+    all('specimen', trial.specimens),
+    all('evidence', trial.evidence),
     ['reading', rows(trial.readings)],
     ['strike', rows(trial.strikes)],
     ['retag', rows(trial.retags)],
-    ['judgement', rows(trial.judgements)],
-    ['endurance', rows(trial.endurance)],
-    ['current', rows(trial.currents)],
+    all('judgement', trial.judgements),
+    all('endurance', trial.endurance),
+    all('current', trial.currents),
+    ['withdrawal', rows(trial.withdrawals)],
     ['note', rows(trial.notes)],
     ['setting', rows(trial.settingRows)],
     ['blinding', rows(trial.blinding.acts)],

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Entry } from '../../../../journal/entry.ts';
 import { type LifeEvent, type ReadingLife, readingLives } from '../../../../trial/lives.ts';
+import { STANDING_WORDS } from '../../../../trial/standing.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { pieceWords, quantityHead } from '../../store/bench/names.ts';
 import { readingWords, whenWords } from './whatWasSaid.ts';
@@ -51,7 +52,7 @@ function Life({ trial, life }: { trial: Trial; life: ReadingLife }) {
       <b>
         <bdi dir="auto">{head}</bdi>
       </b>{' '}
-      <span class="note">{now === null ? 'cannot be read' : now.standing}</span>
+      <span class="note">{now === null ? 'cannot be read' : STANDING_WORDS[now.standing]}</span>
       <ol>
         {life.events.map((event) => (
           <li key={`${event.entry} ${event.what}`}>
@@ -79,5 +80,7 @@ function eventWords(trial: Trial, event: LifeEvent): string {
   if (event.what === 'said') return `read as ${event.with}`;
   if (event.what === 'said again') return `written anew as ${event.with}`;
   if (event.what === 'replaced') return `replaced by ${readingWords(trial, event.with)}`;
+  if (event.what === 'put aside') return 'put aside with its piece or cable';
+  if (event.what === 'taken up again') return 'taken up again with it';
   return event.what === 'struck' ? 'struck out' : 'moved with its piece when a mix-up was put right';
 }

@@ -20,6 +20,7 @@ const NAMES: Readonly<Record<string, string>> = {
   note: 'Note',
   setting: 'Plan',
   blinding: 'Blinding',
+  withdrawal: 'Put aside',
 };
 
 export interface Said {
@@ -72,11 +73,24 @@ export function whatWasSaid({ kind, body }: Entry, trial: Trial): Said {
             .join(', '),
         ),
       );
+    case 'withdrawal': {
+      const again = cell('act').toLowerCase() === 'taken up again';
+      return { ...said(thingWords(cell('about'), cell('which'), trial)), ...(again ? { what: 'Taken up again' } : {}) };
+    }
     case 'trial':
       return said(cell('title'));
     default:
       return said('');
   }
+}
+
+const THINGS: Readonly<Record<string, string>> = { trial: 'the trial', instrument: 'tool', evidence: 'look' };
+
+/** What was put aside: `tool scale`, `KR, piece to take apart`. A cable's name is left out while names are hidden. */
+function thingWords(about: string, which: string, trial: Trial): string {
+  if (about === 'specimen') return pieceWords(trial, which);
+  const isHidden = about === 'trial' || (about === 'cable' && trial.blinding.blind);
+  return [THINGS[about] ?? about, isHidden ? '' : which].join(' ').trim();
 }
 
 /** A reading as typed, by its name. */

@@ -1,3 +1,4 @@
+import { STANDING_WORDS } from '../../../../trial/standing.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { typedText } from '../../../../units/typedText.ts';
 
@@ -23,7 +24,7 @@ export function typedReading({ reading, specimen, quantity, row, standing, why }
     what: `${specimen}, ${quantity.replaceAll('_', ' ')}`,
     typed: joined(row.value, row.unit),
     circumstances: circumstances.filter((words) => words !== '').join(', '),
-    aside: standing === 'counted' ? '' : why === '' ? standing : `${standing}: “${why}”`,
+    aside: standing === 'counted' ? '' : [STANDING_WORDS[standing], ...(why === '' ? [] : [`“${why}”`])].join(': '),
   };
 }
 
