@@ -15,6 +15,7 @@ import { inProject, stopWith } from './parts/root.mjs';
 import { setUp } from './parts/setUp.mjs';
 
 const INSIDE = '/trial/fenwater-2-awg/inside';
+const BEND = '/trial/fenwater-2-awg/bend#quill';
 const DESK = { width: 1440, height: 1000 };
 const PHONE = { width: 390, height: 844 };
 
@@ -33,6 +34,7 @@ const PICTURES = [
   { file: 'inside-light.png', path: INSIDE, viewport: DESK, colorScheme: 'light', before: waitForDraws },
   { file: 'inside-dark.png', path: INSIDE, viewport: DESK, colorScheme: 'dark', before: waitForDraws },
   { file: 'phone.png', path: INSIDE, viewport: PHONE, colorScheme: 'light', sharp: true, before: waitForDraws },
+  { file: 'bend.png', path: BEND, viewport: DESK, colorScheme: 'light', wholePage: true, before: waitForSheet },
 ];
 
 const { values } = parseArgs({ options: { into: { type: 'string', default: inProject('docs', 'pictures') } } });
@@ -96,4 +98,10 @@ async function fillFields(page) {
 
 async function waitForDraws(page) {
   await page.locator('.held').waitFor({ timeout: 120_000 });
+}
+
+async function waitForSheet(page) {
+  await page.locator('.bend-sheet svg').first().waitFor({ timeout: 60_000 });
+  // The open sheet comes into sight by itself; the picture begins at the top.
+  await page.evaluate(() => scrollTo(0, 0));
 }
