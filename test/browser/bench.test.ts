@@ -248,7 +248,7 @@ describe('what is typed', () => {
   it('takes contacts and temperature along', async () => {
     const { page, trial } = await atBench();
     await page.getByLabel('Between the voltage contacts').fill('1900 mm');
-    await page.getByLabel('Copper, °C').fill('16.5');
+    await page.getByLabel('Copper, among the strands, °C').fill('16.5');
     await page.getByText(/3.5 °C from the 20 °C/).waitFor();
     await page.getByLabel('forward', { exact: true }).check();
     await page.locator('#bench-value').focus();

@@ -1,5 +1,5 @@
 /** What is in the big field. It belongs to the quantity and the piece in hand, and to no other. */
-import { effect, signal, untracked } from '@preact/signals';
+import { batch, effect, signal, untracked } from '@preact/signals';
 import { inHand, takeUp } from './inHand.ts';
 
 /** The text in the field, exactly as typed. */
@@ -14,9 +14,15 @@ export const position = signal('');
 /** Puts into the field what a keyboard made of it. */
 export function write(text: string): void {
   holdOn();
-  typed.value = text;
-  trouble.value = '';
-  refused.value = 0;
+  fill(text);
+}
+
+function fill(text: string): void {
+  batch(() => {
+    typed.value = text;
+    trouble.value = '';
+    refused.value = 0;
+  });
 }
 
 /** Adds to the field, as a key does; takes the place of what was refused. */
@@ -49,9 +55,7 @@ export function eraseLast(): void {
 }
 
 export function clearField(): void {
-  typed.value = '';
-  trouble.value = '';
-  refused.value = 0;
+  fill('');
 }
 
 /** Whoever begins to type means what is in hand now, whatever comes in meanwhile from another device. */

@@ -2,7 +2,7 @@
 import { computed, signal } from '@preact/signals';
 import { folded } from '../journal/journal.ts';
 import { isTexts, keptSignal } from '../kept.ts';
-import { takeUp } from './inHand.ts';
+import { type Chosen, inHand, takeUp } from './inHand.ts';
 import { valueWords } from './names.ts';
 import { type JustKept, lastKept } from './sitting.ts';
 
@@ -35,8 +35,8 @@ export const asked = computed<OpenQuestion | null>(
   () => openQuestions.value.find(({ about }) => about.reading === lastKept.value?.reading) ?? null,
 );
 
-/** The reading that the next one is to replace, after "measure again". */
-export const again = signal<OpenQuestion['about'] | null>(null);
+/** The reading that the next one is to replace, after "measure again", and what was in hand when that was said. */
+export const again = signal<(OpenQuestion['about'] & { then: Chosen | null }) | null>(null);
 
 export function ask(reading: string, text: string): void {
   asking.value = Object.fromEntries([...Object.entries(asking.value), [reading, text]].slice(-MOST_KEPT));
@@ -50,6 +50,7 @@ export function keepIt({ about }: OpenQuestion): void {
 
 /** Takes the piece up again: the next reading on it replaces the one in doubt, and until then the question stands. */
 export function measureAgain({ about }: OpenQuestion): void {
+  const now = inHand.value?.item;
   takeUp(about);
-  again.value = about;
+  again.value = { ...about, then: now === undefined ? null : { specimen: now.specimen, quantity: now.quantity } };
 }

@@ -77,11 +77,13 @@ export async function record(): Promise<void> {
   if (wrong !== '') return turnAway(wrong);
   const question = questionFor(trial, { specimen: '', quantity: '', value: '', unit: '', ...row });
   const kept: JustKept = { ...about(act), reading: row.reading!, shown: valueWords(row.value!, row.unit!), pressed };
+  const then = row.replaces === undefined ? null : (again.value?.then ?? null);
   clearField();
   again.value = null;
   timecodeTyped.value = '';
-  goOnFrom(act);
-  const partner = act.item.left === 0 ? partnerOf(act) : null;
+  if (then === null) goOnFrom(act);
+  else takeUp(then);
+  const partner = then === null && act.item.left === 0 ? partnerOf(act) : null;
   if (partner !== null) takeUp({ specimen: act.item.specimen, quantity: partner });
   try {
     await say('reading', row);
