@@ -1,7 +1,10 @@
 import { cell, nameOrNull } from './cells.ts';
 import type { Blinding, TypedRow } from './trial.ts';
 
-/** Whether names are hidden, after every act in its turn. A reveal with nothing hidden reveals nothing. */
+/**
+ * Whether names are hidden, after every act in its turn. A reveal with nothing hidden reveals nothing; showing them to
+ * whoever cuts leaves the trial blind.
+ */
 export function makeBlinding(acts: TypedRow[]): Blinding {
   const blinding: Blinding = { blind: false, how: '', since: null, revealed: false, revealedAt: null, acts };
   for (const { row } of acts) {

@@ -6,8 +6,8 @@ export const BLINDING_TABLE: TableShape = {
   file: 'blinding.csv',
   key: null,
   columns: [
-    needed('act', 'blind: from here on only codes are shown; reveal: the names are shown', {
-      values: ['blind', 'reveal'],
+    needed('act', 'blind: from here on only codes are shown; show: names were shown to whoever cuts; reveal: to all', {
+      values: ['blind', 'show', 'reveal'],
     }),
     text('at', 'When', { moment: true }),
     text('by', 'Who did it'),

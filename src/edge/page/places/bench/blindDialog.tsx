@@ -1,13 +1,16 @@
 import { useState } from 'preact/hooks';
 import { WAYS_OF_BLINDING } from '../../../../journal/settings.ts';
+import type { Trial } from '../../../../trial/trial.ts';
+import { codesWereSeen, NewCodes } from '../../parts/newCodes.tsx';
 import { goBlind } from '../../store/bench/putRight.ts';
 import { DialogForm } from './dialogForm.tsx';
 
 /** Goes by codes alone from here on. */
-export function BlindDialog() {
+export function BlindDialog({ trial }: { trial: Trial }) {
+  const [newCodes, setNewCodes] = useState(codesWereSeen(trial));
   const [how, setHow] = useState<string>('sleeve');
   const hide = async () => {
-    await goBlind(how);
+    await goBlind(how, newCodes);
     return null;
   };
   return (
@@ -26,6 +29,7 @@ export function BlindDialog() {
           ))}
         </select>
       </p>
+      <NewCodes trial={trial} on={newCodes} onTurn={setNewCodes} />
     </DialogForm>
   );
 }

@@ -31,7 +31,7 @@ export function BenchDialogs() {
   if (open === null || trial === null) return null;
   if (open === 'keys') return <Keys />;
   if (open === 'reveal') return <RevealDialog />;
-  if (open === 'blind') return <BlindDialog />;
+  if (open === 'blind') return <BlindDialog trial={trial} />;
   if (open === 'mix-up') return <MixUpDialog trial={trial} />;
   if (act === null) return null;
   if (open === 'choose') return <ChooseDialog trial={trial} act={act} />;

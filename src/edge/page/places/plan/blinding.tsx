@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { WAYS_OF_BLINDING } from '../../../../journal/settings.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { codesWereSeen, NewCodes } from '../../parts/newCodes.tsx';
 import { goBlind, reveal } from '../../store/bench/putRight.ts';
 import { SettingChoice } from './settingChoice.tsx';
 
@@ -16,6 +17,7 @@ export function Blinding({ trial }: { trial: Trial }) {
   const { blind, how, since, revealed } = trial.blinding;
   // Only where it stands at first: an act inside must not fold it away.
   const [opened] = useState(blind);
+  const [newCodes, setNewCodes] = useState(true);
   return (
     <details class="blinding" open={opened || undefined}>
       <summary>
@@ -37,9 +39,16 @@ export function Blinding({ trial }: { trial: Trial }) {
       {blind ? (
         <Reveal onReveal={() => void reveal()} />
       ) : (
-        <button type="button" class="button" onClick={() => void goBlind(trial.settings.blind_how ?? 'open')}>
-          Go by codes from here on
-        </button>
+        <>
+          <NewCodes trial={trial} on={newCodes} onTurn={setNewCodes} />
+          <button
+            type="button"
+            class="button"
+            onClick={() => void goBlind(trial.settings.blind_how ?? 'open', newCodes && codesWereSeen(trial))}
+          >
+            Go by codes from here on
+          </button>
+        </>
       )}
     </details>
   );

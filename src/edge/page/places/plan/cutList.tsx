@@ -31,10 +31,9 @@ export function CutList({ trial, laid }: { trial: Trial; laid: Planned | null })
         onAccept={() => putOnRecord(proposed)}
       />
       <Changed trial={trial} cables={plan.cables} />
-      {trial.blinding.blind && <p>The trial is blind: codes stand on the labels, not here.</p>}
       <div class="cut-cables">
         {plan.cables.map((cable) => (
-          <OneCable key={cable.cable} cable={cable} blind={trial.blinding.blind} show={units.value} />
+          <OneCable key={cable.cable} cable={cable} show={units.value} />
         ))}
       </div>
       <p>
@@ -129,7 +128,7 @@ function Changed({ trial, cables }: { trial: Trial; cables: readonly CablePlan[]
   );
 }
 
-function OneCable({ cable, blind, show }: { cable: CablePlan; blind: boolean; show: DisplayUnits }) {
+function OneCable({ cable, show }: { cable: CablePlan; show: DisplayUnits }) {
   return (
     <table class="pieces">
       <caption>
@@ -150,7 +149,7 @@ function OneCable({ cable, blind, show }: { cable: CablePlan; blind: boolean; sh
       <tbody>
         {cable.pieces.map((piece) => (
           <tr key={piece.specimen} class={piece.onRecord ? '' : 'proposed'} title={piece.why}>
-            <td class="code">{blind ? '' : piece.code}</td>
+            <td class="code">{piece.code}</td>
             <th scope="row">
               <bdi dir="auto">{piece.specimen}</bdi>
               {!piece.onRecord && <span class="note"> proposed</span>}

@@ -1,8 +1,10 @@
 import { useEffect } from 'preact/hooks';
+import type { TrialPlan } from '../../../../findings/plan.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { folded, held, openJournal } from '../../store/journal/journal.ts';
+import { namesShown } from '../../store/plan/namesShown.ts';
 import { followPlan, outlook, planned } from '../../store/plan/planned.ts';
 import type { SheetKind } from '../../worker/jobs.ts';
 import { BeforeWork } from './beforeWork.tsx';
@@ -11,6 +13,7 @@ import { Claims } from './claims/claims.tsx';
 import { CutList } from './cutList.tsx';
 import { LookAhead, planSentence } from './lookAhead.tsx';
 import { Methods } from './methods.tsx';
+import { NamesPutBy, NamesStandHere } from './namesPutBy.tsx';
 import { ProofShots } from './proofShots.tsx';
 import { Sheets } from './sheets.tsx';
 import { Tools } from './tools/tools.tsx';
@@ -24,7 +27,9 @@ export function Plan({ trial, sheet }: { trial: string; sheet: SheetKind | null 
     return followPlan();
   }, [trial]);
   const now = folded.value?.trial === trial ? folded.value : null;
-  if (now !== null && sheet !== null) return <Sheets trial={now} what={sheet} />;
+  const hidden = now?.blinding.blind === true && !namesShown(trial, now.blinding.since);
+  // The cut list names cables beside codes; labels bear codes alone while the trial is blind.
+  if (now !== null && sheet !== null && !(hidden && sheet === 'cut-list')) return <Sheets trial={now} what={sheet} />;
   return (
     <Frame
       title={`Plan of ${now?.title || trial}`}
@@ -33,7 +38,7 @@ export function Plan({ trial, sheet }: { trial: string; sheet: SheetKind | null 
       units
       compact
     >
-      {now === null ? <Waiting /> : <Laid trial={now} />}
+      {now === null ? <Waiting /> : hidden ? <ByCodes trial={now} /> : <Laid trial={now} />}
     </Frame>
   );
 }
@@ -76,6 +81,24 @@ function Waiting() {
   );
 }
 
+/** The plan while the trial goes by codes: nothing that names a cable. */
+function ByCodes({ trial }: { trial: Trial }) {
+  const plan = planned.value?.trial === trial.trial ? planned.value.plan : null;
+  return (
+    <div class="plan">
+      <h1>The trial goes by codes.</h1>
+      <NamesPutBy trial={trial} />
+      <Methods trial={trial} plan={plan} />
+      <Tools trial={trial} />
+      <WorkOrder trial={trial} plan={plan} />
+      <Blinding trial={trial} />
+      <ToPrint trial={trial.trial} pieces={piecesIn(plan)} byCodes />
+    </div>
+  );
+}
+
+const piecesIn = (plan: TrialPlan | null) => plan?.cables.reduce((sum, cable) => sum + cable.pieces.length, 0) ?? 0;
+
 function Laid({ trial }: { trial: Trial }) {
   const laid = planned.value?.trial === trial.trial ? planned.value : null;
   const ahead = outlook.value?.trial === trial.trial ? outlook.value : null;
@@ -88,6 +111,7 @@ function Laid({ trial }: { trial: Trial }) {
           {laid.sentence}
         </p>
       )}
+      {trial.blinding.blind && <NamesStandHere trial={trial} />}
       <OnThisPage />
       <LookAhead trial={trial} ahead={ahead} plan={plan} />
       <BeforeWork plan={plan} />
@@ -98,7 +122,7 @@ function Laid({ trial }: { trial: Trial }) {
       <WorkOrder trial={trial} plan={plan} />
       <Blinding trial={trial} />
       <ProofShots plan={plan} />
-      <ToPrint trial={trial.trial} pieces={plan?.cables.reduce((sum, cable) => sum + cable.pieces.length, 0) ?? 0} />
+      <ToPrint trial={trial.trial} pieces={piecesIn(plan)} />
     </div>
   );
 }

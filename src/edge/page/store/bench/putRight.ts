@@ -1,5 +1,6 @@
 /** Puts things right without erasing anything: strike out, undo, pieces swapped, a wrong tag, the reveal. */
-import { folded, say } from '../journal/journal.ts';
+import { freshCodes } from '../../../../findings/plan/freshCodes.ts';
+import { entries, folded, say } from '../journal/journal.ts';
 import { trouble } from './field.ts';
 import { freshName } from './freshName.ts';
 import { takeUp } from './inHand.ts';
@@ -104,10 +105,20 @@ export async function reveal(): Promise<void> {
   announce('The names are shown.');
 }
 
-/** Goes by codes alone from here on. */
-export async function goBlind(how: string): Promise<void> {
+const SEED_BYTES = 16;
+
+/**
+ * Goes by codes alone from here on. New codes are drawn after the names are hidden, so that they never stand beside one.
+ *
+ * @param newCodes whether the pieces get other codes than they had
+ */
+export async function goBlind(how: string, newCodes = false): Promise<void> {
   await say('blinding', { act: 'blind', how, at: new Date().toISOString() });
-  announce('From here on only codes are shown.');
+  const trial = folded.value;
+  if (!newCodes || trial === null) return announce('From here on only codes are shown.');
+  const seed = [...crypto.getRandomValues(new Uint8Array(SEED_BYTES))].map((byte) => byte.toString(16)).join('');
+  for (const row of freshCodes(trial, entries.value, seed)) await say('specimen', row);
+  announce('From here on only codes are shown, and they are new: labels printed so far are void.');
 }
 
 /** By quantity across the pieces, or piece by piece. */
