@@ -54,7 +54,7 @@ export function runJson(q: RunQuestion, check: RunCheck): unknown {
   return {
     question: questionText(q),
     problems: check.problems,
-    sentence: runSentence(check),
+    sentence: runSentence(q, check),
     least_size: check.leastSize,
     meets: check.meets,
     cables: check.answers.map(answerJson),

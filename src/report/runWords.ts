@@ -43,7 +43,7 @@ export function answerText({ cable, outcomes, parallel, resting }: RunAnswer): s
 }
 
 /** The whole check in one or two sentences. */
-export function runSentence(check: RunCheck): string {
+export function runSentence(q: RunQuestion, check: RunCheck): string {
   if (check.problems.length > 0) return check.problems.join(' ');
   const measured = check.answers.filter((a) => a.cable.measured);
   const named = check.meets.map((id) => measured.find((a) => a.cable.id === id)!.cable.name);
@@ -57,5 +57,11 @@ export function runSentence(check: RunCheck): string {
   const size = check.leastSize
     ? `The least nominal copper size that does is ${check.leastSize}.`
     : 'No nominal size in the list does with one run.';
-  return [first, nominal ? size : ''].filter((s) => s !== '').join(' ');
+  const unknown =
+    q.back.kind === 'body unknown' &&
+    check.meets.length === 0 &&
+    check.answers.some((a) => a.outcomes.drop === 'not settled')
+      ? 'The unknown ohms of the body keep it open: measure them, plus side and minus side under load.'
+      : '';
+  return [first, nominal ? size : '', unknown].filter((s) => s !== '').join(' ');
 }

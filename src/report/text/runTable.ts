@@ -80,7 +80,7 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
   const notes = measured.flatMap((a) => lines(noteText(a)));
   const blocks = [
     lines(questionText(q)),
-    lines(runSentence(check)),
+    lines(runSentence(q, check)),
     [
       ...tableHead(columns, glyphs.rule),
       ...measured.flatMap(row),
@@ -91,13 +91,21 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
     lines(
       'Lost and heat are at the peak of the load, from the supply at rest unless charging loses more; “to” is the far end of every doubt together. Runs: how many side by side meet volts and heat. Fuse: for one run.',
     ),
-    [...lines(ESTIMATE_LINE), ...cautionsFor('run check', 'fuse', 'terminals').flatMap((c) => lines(`- ${c}`))],
+    [...lines(ESTIMATE_LINE), ...cautionsOf(measured).flatMap((c) => lines(`- ${c}`))],
   ];
   return `${blocks
     .filter((block) => block.length > 0)
     .map((block) => block.map((line) => line.trimEnd()).join('\n'))
     .join('\n\n')}\n`;
 }
+
+const cautionsOf = (measured: readonly RunAnswer[]): string[] =>
+  cautionsFor(
+    'run check',
+    'fuse',
+    'terminals',
+    ...(measured.some((a) => /aluminium/.test(a.cable.heated.metal.name)) ? (['clad aluminium'] as const) : []),
+  );
 
 /** What to know of one measured cable: outcome, current it carries, fuse. */
 function noteText(a: RunAnswer): string {
