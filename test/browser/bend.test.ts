@@ -160,8 +160,10 @@ describe('judging pairs', () => {
     await page.keyboard.press('ArrowRight');
     const rows = await storedBodies(bench.store, trial, 'judgement', 3);
     expect(rows.map((row) => row.result)).toEqual(['left', 'same', 'right']);
-    expect(rows[0]!.judgement).toBe(rows[1]!.judgement);
-    expect(rows[2]!.judgement).not.toBe(rows[0]!.judgement);
+    expect(await storedBodies(bench.store, trial, 'withdrawal', 1)).toMatchObject([
+      { about: 'judgement', which: rows[0]!.judgement, act: 'put aside' },
+    ]);
+    expect(rows[1]).toMatchObject({ left: rows[0]!.left, right: rows[0]!.right, round: '1' });
     expect(rows[2]).toMatchObject({ by: 'first judge', blinded: 'sleeve', round: '2', left: rows[0]!.right });
     expect(await page.locator('.judge-progress').textContent()).toContain('2 of 3');
     expect(troubles).toEqual([]);

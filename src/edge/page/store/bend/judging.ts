@@ -5,8 +5,8 @@ import { computed, signal } from '@preact/signals';
 import { planSettings } from '../../../../findings/plan/settings.ts';
 import { nextPair, roundOf } from '../../../../methods/flex/pairs/nextPair.ts';
 import type { Trial } from '../../../../trial/trial.ts';
-import { signOf } from '../bench/names.ts';
 import { freshName } from '../bench/freshName.ts';
+import { signOf } from '../bench/names.ts';
 import { room, roomUnit } from '../bench/room.ts';
 import { announce } from '../bench/said.ts';
 import { deviceName, recorder } from '../journal/device.ts';
@@ -20,8 +20,8 @@ export type Answer = 'left' | 'right' | 'same';
 export interface PairInHand {
   left: string;
   right: string;
-  /** The judgement that is answered anew; null for a new one. */
-  again: { judgement: string; round: string } | null;
+  /** Handed over once more because the answer before was taken back. */
+  again: boolean;
 }
 
 /** An answer that was just kept. */
@@ -29,7 +29,6 @@ export interface JustJudged {
   judgement: string;
   left: string;
   right: string;
-  round: string;
   /** `KR bends more easily than VN`. */
   words: string;
 }
@@ -86,7 +85,7 @@ export function takeNextPair(): void {
   pairInHand.value = {
     left: pieces[next.left]!.piece.specimen,
     right: pieces[next.right]!.piece.specimen,
-    again: null,
+    again: false,
   };
 }
 
@@ -97,7 +96,7 @@ export function choosePair(left: string, right: string): void {
     cableOf(left) === cableOf(right)
       ? 'Found two pieces of one cable, which say nothing of cables; choose another.'
       : '';
-  if (judgeTrouble.value === '') pairInHand.value = { left, right, again: null };
+  if (judgeTrouble.value === '') pairInHand.value = { left, right, again: false };
 }
 
 let busy = false;
@@ -110,8 +109,8 @@ export async function judge(result: Answer): Promise<void> {
   judgeTrouble.value = '';
   const { soFar, judge: number } = ofJudge(trial);
   const own = soFar.handed.filter((each) => each.judge === number);
-  const round = pair.again?.round ?? String(roundOf(piecesToJudge(trial).pieces.length, own) + 1);
-  const judgement = pair.again?.judgement ?? freshName('j');
+  const round = String(roundOf(piecesToJudge(trial).pieces.length, own) + 1);
+  const judgement = freshName('j');
   const warm = room.peek().trim();
   try {
     await say('judgement', {
@@ -126,7 +125,7 @@ export async function judge(result: Answer): Promise<void> {
       ...(warm === '' ? {} : { temperature: warm, temperature_unit: roomUnit.peek() }),
     });
     const words = answerWords(trial, pair, result);
-    lastJudged.value = { judgement, left: pair.left, right: pair.right, round, words };
+    lastJudged.value = { judgement, left: pair.left, right: pair.right, words };
     announce(`Kept: ${words}.`, { kept: true });
     takeNextPair();
   } catch (error) {
@@ -143,13 +142,30 @@ function answerWords(trial: Trial, { left, right }: PairInHand, result: Answer):
   return result === 'left' ? `${a} bends more easily than ${b}` : `${b} bends more easily than ${a}`;
 }
 
-/** Hands the pair before over once more: the next answer stands in place of the one that was given. */
-export function judgeAgain(): void {
+/** Takes the last answer back, with the reason on record, and hands its pair over once more. */
+export async function undoJudgement(): Promise<void> {
   const last = lastJudged.peek();
-  if (last === null) return;
-  pairInHand.value = { left: last.left, right: last.right, again: { judgement: last.judgement, round: last.round } };
-  lastJudged.value = null;
-  announce('Judge this pair again; until then the answer before stands.');
+  if (busy || last === null) return;
+  busy = true;
+  try {
+    await say('withdrawal', {
+      withdrawal: freshName('w'),
+      act: 'put aside',
+      about: 'judgement',
+      which: last.judgement,
+      why: 'undone at once by whoever judged',
+      at: new Date().toISOString(),
+      by: saidBy(),
+    });
+    pairInHand.value = { left: last.left, right: last.right, again: true };
+    lastJudged.value = null;
+    announce('Taken back. Judge this pair again.');
+  } catch (error) {
+    judgeTrouble.value = `Not taken back. ${error instanceof Error ? error.message : String(error)}`;
+    announce(judgeTrouble.value);
+  } finally {
+    busy = false;
+  }
 }
 
 /** Lets go of everything, as when judging is opened. */

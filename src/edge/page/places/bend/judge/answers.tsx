@@ -1,4 +1,4 @@
-import { judge, judgeAgain, lastJudged } from '../../../store/bend/judging.ts';
+import { judge, lastJudged, undoJudgement } from '../../../store/bend/judging.ts';
 import { handheld } from '../../../store/media.ts';
 
 /** The three answers under the thumb, and the way back. */
@@ -15,7 +15,7 @@ export function Answers() {
             <p>
               Kept: <bdi dir="auto">{last.words}</bdi>.
             </p>
-            <button type="button" class="link" onClick={judgeAgain}>
+            <button type="button" class="link" onClick={() => void undoJudgement()}>
               Undo{keys && <span class="key-hint"> U</span>}
             </button>
           </>

@@ -1,4 +1,4 @@
-import { type Answer, judge, judgeAgain } from '../../../store/bend/judging.ts';
+import { type Answer, judge, undoJudgement } from '../../../store/bend/judging.ts';
 
 /** Arrows answer by the hand that holds it; down or the space bar says that both bend alike. */
 const ANSWERS: Readonly<Record<string, Answer>> = {
@@ -16,7 +16,7 @@ export function judgeKeys(event: KeyboardEvent): void {
   if (event.key === ' ' && at.matches('button, a, summary')) return;
   const answer = Object.hasOwn(ANSWERS, event.key) ? ANSWERS[event.key] : undefined;
   if (answer !== undefined) void judge(answer);
-  else if (event.key.toLowerCase() === 'u') judgeAgain();
+  else if (event.key.toLowerCase() === 'u') void undoJudgement();
   else return;
   event.preventDefault();
 }

@@ -20,7 +20,7 @@ export function JudgePlace({ trial }: { trial: string }) {
   const who = judgeName.value;
   useEffect(() => beginJudging(), [trial]);
   useEffect(() => {
-    if (ready && pairInHand.peek()?.again == null) takeNextPair();
+    if (ready) takeNextPair();
   }, [ready, who]);
   useEffect(() => {
     document.addEventListener('keydown', judgeKeys);

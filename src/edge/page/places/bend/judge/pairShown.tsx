@@ -10,9 +10,7 @@ export function PairShown({ trial, pair }: { trial: Trial; pair: PairInHand }) {
   const named = !trial.blinding.blind && blindedHow.value === 'open';
   return (
     <>
-      <h1 class="judge-question">
-        {pair.again === null ? 'Which bends more easily?' : 'Once more: which bends more easily?'}
-      </h1>
+      <h1 class="judge-question">{pair.again ? 'Once more: which bends more easily?' : 'Which bends more easily?'}</h1>
       <div class="judge-pair">
         <Held trial={trial} specimen={pair.left} hand="left hand" named={named} />
         <Held trial={trial} specimen={pair.right} hand="right hand" named={named} />
