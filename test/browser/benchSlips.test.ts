@@ -98,7 +98,7 @@ describe('questions', () => {
     for (const value of ['0.88', '0.881']) await enter(page, value);
     await waitForDone(page, 2);
     const lacking = page.getByRole('region', { name: 'The contacts of KR' });
-    await lacking.getByText('2 readings without it').waitFor();
+    await lacking.getByText('2 readings without the distance').waitFor();
     await page.getByText('the ohms count once the distance').first().waitFor();
     await lacking.getByLabel('Distance, mm').fill('5 ft 6 in');
     await lacking.getByRole('button', { name: 'Add it' }).click();

@@ -66,3 +66,26 @@ describe('the readings of a piece so far', () => {
     expect(pieceSoFar(trial, 'cable-1-apart', 'conductor_mass', 'g').farOff).toEqual([4]);
   });
 });
+
+describe('the figure beside the readings so far', () => {
+  const meanOf = (quantity: string, unit: string, ...values: string[]) =>
+    pieceSoFar(
+      trialWith(...values.map((value, i) => reading(`m${i}`, value, 800 + i, { quantity, unit }))),
+      'cable-1-apart',
+      quantity,
+      unit,
+    ).mean;
+
+  it.each([
+    ['resistance', 'mohm', ['.948 mohm'], '.948'],
+    ['resistance', 'mohm', ['.948', '0.000001'], '0.474'],
+    ['conductor_length', 'in', ['1 3/8'], '1 3/8'],
+    ['conductor_length', 'in', ['14 3/8 in'], '14 3/8'],
+    ['conductor_length', 'in', ['14 3/8', '14 1/4'], '14.31'],
+    ['conductor_length', 'mm', ['14 3/8 in'], '365.1'],
+    ['conductor_mass', 'g', ['39.27', '39.3'], '39.3'],
+    ['strand_count', '', ['665'], '665'],
+  ])('%s in %s of %s: %s', (quantity, unit, values, shown) => {
+    expect(meanOf(quantity, unit, ...values)).toBe(shown);
+  });
+});

@@ -57,10 +57,10 @@ describe('typedReading', () => {
       .readings.filter((reading) => reading.cable === 'quill')
       .map(typedReading);
     expect(rows.map(({ reading, typed, aside }) => [reading, typed, aside])).toEqual([
-      ['a', '95,6 gr', ''],
+      ['a', '95,6 g', ''],
       ['b', '59.6 g', 'struck: “digits swapped”'],
-      ['c', '0.7 mohm', 'replaced: “lead slipped”'],
-      ['d', '0.76 mohm', ''],
+      ['c', '0.7 mΩ', 'replaced: “lead slipped”'],
+      ['d', '0.76 mΩ', ''],
     ]);
     expect(rows[0]).toMatchObject({ what: 's, conductor mass', circumstances: 'scale' });
     expect(rows[2]?.circumstances).toBe('over 1500 mm');

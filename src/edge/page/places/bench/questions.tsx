@@ -5,6 +5,7 @@ import { show } from '../../store/bench/dialogs.ts';
 import { inHand } from '../../store/bench/inHand.ts';
 import { quantityHead, signOf } from '../../store/bench/names.ts';
 import { asked, keepIt, measureAgain, type OpenQuestion, openQuestions } from '../../store/bench/questions.ts';
+import { lastKept } from '../../store/bench/sitting.ts';
 import { backToField } from './dialogs.tsx';
 
 /**
@@ -15,14 +16,19 @@ export function Questions({ trial }: { trial: Trial }) {
   const now = asked.value;
   const earlier = openQuestions.value.filter((each) => each !== now);
   const lacking = lackingContacts.value;
+  // One distance is asked for at a time: of the piece just read, else of the one in hand.
+  const first = [lastKept.value?.specimen, inHand.value?.item.specimen]
+    .map((specimen) => lacking.find((each) => each.specimen === specimen))
+    .find((each) => each !== undefined);
+  const others = lacking.filter((each) => each !== first);
+  const folded = earlier.length + others.length;
   return (
     <>
       {now !== null && <Question trial={trial} question={now} label="A question about the reading before" />}
-      {earlier.length > 0 && (
+      {first !== undefined && <LackingContacts key={first.specimen} trial={trial} {...first} />}
+      {folded > 0 && (
         <details class="open-questions">
-          <summary>
-            {earlier.length === 1 ? '1 question is still open' : `${earlier.length} questions are still open`}
-          </summary>
+          <summary>{folded === 1 ? '1 question is still open' : `${folded} questions are still open`}</summary>
           {earlier.map((each) => (
             <Question
               key={each.about.reading}
@@ -31,11 +37,11 @@ export function Questions({ trial }: { trial: Trial }) {
               label={`A question about ${each.about.shown}`}
             />
           ))}
+          {others.map((each) => (
+            <LackingContacts key={each.specimen} trial={trial} {...each} />
+          ))}
         </details>
       )}
-      {lacking.map(({ specimen, readings }) => (
-        <LackingContacts key={specimen} sign={signOf(trial, specimen)} specimen={specimen} readings={readings} />
-      ))}
     </>
   );
 }
@@ -69,13 +75,14 @@ function Question({ trial, question, label }: { trial: Trial; question: OpenQues
 }
 
 interface LackingProps {
-  sign: string;
+  trial: Trial;
   specimen: string;
   readings: readonly Reading[];
 }
 
 /** Ohms that were kept without the distance that they were read over: it can be added, or said to be unknown. */
-function LackingContacts({ sign, specimen, readings }: LackingProps) {
+function LackingContacts({ trial, specimen, readings }: LackingProps) {
+  const sign = signOf(trial, specimen);
   const [text, setText] = useState<string | null>(null);
   const [trouble, setTrouble] = useState('');
   const shown = text ?? (inHand.value?.item.specimen === specimen ? contacts.value : '');
@@ -95,7 +102,8 @@ function LackingContacts({ sign, specimen, readings }: LackingProps) {
           <b>
             <bdi dir="auto">{sign}</bdi>: how far apart were the voltage contacts?
           </b>{' '}
-          {quantityHead('resistance')}: {count} without it. Until it is added, they say nothing about the metal.
+          {quantityHead('resistance')}, {count} without the distance: until it is added, the ohms say nothing about the
+          metal.
         </p>
         <div class="buttons">
           <p class="small-field">
