@@ -17,7 +17,7 @@ export const UNITS: Partial<Record<Dimension, readonly string[]>> = {
   resistance: ['mohm', 'uohm', 'ohm'],
   voltage: ['mV', 'uV', 'V'],
   current: ['A', 'mA'],
-  force: ['N', 'kgf', 'gf', 'lbf'],
+  force: ['gf', 'N', 'kgf', 'lbf'],
   angle: ['deg', 'rad'],
   ratio: ['%'],
 };
