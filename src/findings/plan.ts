@@ -4,6 +4,7 @@ import { blindCodes } from '../methods/decide/blindCodes.ts';
 import { lengthToBuy } from '../methods/decide/lengthToBuy.ts';
 import { soakHours } from '../methods/decide/soak.ts';
 import { type WorkOrder, type WorkStep, workOrder } from '../methods/decide/workOrder.ts';
+import { asideCells } from '../trial/setAside.ts';
 import type { Cable, Trial } from '../trial/trial.ts';
 import { toCelsius } from '../units/display.ts';
 import { readLabel } from './claims/label.ts';
@@ -112,7 +113,9 @@ function planCable(
 /** Gives every piece without a code one of its own; the whole lengths too, since ohms are read on them. */
 function withCodes(cables: readonly CablePlan[], trial: Trial): CablePlan[] {
   const makers = trial.cables.flatMap((c) => [c.row.maker ?? '', c.row.model ?? '', c.cable]);
-  const taken = trial.specimens.map((s) => s.code).filter((code) => code !== '');
+  const taken = [...trial.specimens.map((s) => s.code), ...asideCells(trial, 'specimen', 'code')].filter(
+    (code) => code !== '',
+  );
   const uncoded = cables.flatMap((c) => c.pieces.filter((p) => p.code === ''));
   const codes = blindCodes(uncoded.length, { seed: seedOf(trial.trial, 'codes'), names: makers, taken });
   const codeOf = new Map(uncoded.map((piece, i) => [piece.specimen, codes[i]!]));
@@ -159,7 +162,8 @@ function apartLengths(trial: Trial, settings: PlanSettings, tools: BenchTools) {
 export function planOf(trial: Trial, { draws = DRAWS, withSmallest = false, onTried }: PlanOptions = {}): TrialPlan {
   const settings = planSettings(trial.settings);
   const tools = benchTools(trial);
-  const names = new Set(trial.specimens.map((s) => s.specimen));
+  // A new piece under the name of one that was put aside would stand aside as well.
+  const names = new Set([...trial.specimens.map((s) => s.specimen), ...asideCells(trial, 'specimen', 'specimen')]);
   const cables = withCodes(
     trial.cables.map((cable) => planCable(trial, cable, settings, tools, names)),
     trial,

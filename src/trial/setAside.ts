@@ -1,5 +1,6 @@
 /** Things entered by mistake: out of what counts, and still on record. */
 import type { WithdrawnKind } from '../journal/kinds/withdrawal.ts';
+import { cell } from './cells.ts';
 import type { Aside, AsideKind, Reading, Trial, TypedRow, Withdrawal } from './trial.ts';
 
 /** The acts that hold now: the last about each thing, unless it takes it up again. */
@@ -45,6 +46,11 @@ export class SetAside {
 
 const keyOf = (about: WithdrawnKind, which: string, triedWith: string | null) =>
   [about, which, triedWith ?? ''].join('\u001f');
+
+/** Cells of a column in the rows of a table that stand aside, such as names and codes that nothing new may take. */
+export function asideCells(trial: Pick<Trial, 'aside'>, kind: AsideKind, column: string): string[] {
+  return trial.aside.filter((one) => one.kind === kind).map(({ row }) => cell(row, column));
+}
 
 /** All rows of a table as they were typed, those put aside in their places among the others. */
 export function withAside(trial: Pick<Trial, 'aside'>, kind: AsideKind, standing: readonly TypedRow[]): TypedRow[] {

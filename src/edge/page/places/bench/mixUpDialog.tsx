@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Trial } from '../../../../trial/trial.ts';
+import { Reason } from '../../parts/reason.tsx';
 import { pieceWords, quantityHead, valueWords } from '../../store/bench/names.ts';
 import { repair } from '../../store/bench/putRight.ts';
 import { DialogForm } from './dialogForm.tsx';
@@ -63,16 +64,7 @@ export function MixUpDialog({ trial }: { trial: Trial }) {
           ))}
         </select>
       </p>
-      <p class="written">
-        <label for="mix-why">How you know</label>
-        <input
-          id="mix-why"
-          type="text"
-          maxLength={500}
-          value={why}
-          onInput={(event) => setWhy(event.currentTarget.value)}
-        />
-      </p>
+      <Reason id="mix-why" label="How you know" why={why} onWhy={setWhy} />
     </DialogForm>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
 import type { Reading, Trial } from '../../../../trial/trial.ts';
+import { Reason } from '../../parts/reason.tsx';
 import { dialogAbout } from '../../store/bench/dialogs.ts';
 import { pieceWords, quantityHead, valueWords } from '../../store/bench/names.ts';
 import { strikeOut } from '../../store/bench/putRight.ts';
@@ -44,25 +45,7 @@ export function StrikeDialog({ trial, act }: { trial: Trial; act: BenchAct }) {
           </label>
         ))}
       </fieldset>
-      <fieldset class="choice-list reasons">
-        <legend>Why</legend>
-        {REASONS.map((reason) => (
-          <label key={reason}>
-            <input type="radio" name="reason" checked={why === reason} onChange={() => setWhy(reason)} />
-            <span>{reason}</span>
-          </label>
-        ))}
-      </fieldset>
-      <p class="written">
-        <label for="strike-why">The reason in your words</label>
-        <input
-          id="strike-why"
-          type="text"
-          maxLength={500}
-          value={why}
-          onInput={(event) => setWhy(event.currentTarget.value)}
-        />
-      </p>
+      <Reason id="strike-why" label="The reason in your words" why={why} onWhy={setWhy} usual={REASONS} />
     </DialogForm>
   );
 }

@@ -5,7 +5,9 @@ import { PURPOSES } from '../../../../report/labels/pieceLabels.ts';
 import { lengthWords } from '../../../../report/words/lengthWords.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import type { DisplayUnits } from '../../../../units/display.ts';
+import { AsideList } from '../../parts/asideList.tsx';
 import { Name } from '../../parts/name.tsx';
+import { PutAside } from '../../parts/putAside.tsx';
 import { say } from '../../store/journal/journal.ts';
 import { correctRow, type Row } from '../../store/plan/correct.ts';
 import type { Planned } from '../../store/plan/planned.ts';
@@ -36,6 +38,7 @@ export function CutList({ trial, laid }: { trial: Trial; laid: Planned | null })
           <OneCable key={cable.cable} cable={cable} show={units.value} />
         ))}
       </div>
+      <AsideList trial={trial} kind="specimen" nameOf={({ specimen = '' }) => specimen} />
       <p>
         <b>All together:</b>{' '}
         {lengthWords(
@@ -47,6 +50,9 @@ export function CutList({ trial, laid }: { trial: Trial; laid: Planned | null })
     </section>
   );
 }
+
+/** Why pieces are usually put aside. */
+const USUAL = ['lost', 'spoilt in cutting', 'entered by mistake'];
 
 type Pieces = CablePlan['pieces'];
 
@@ -161,7 +167,20 @@ function OneCable({ cable, show }: { cable: CablePlan; show: DisplayUnits }) {
             <td>
               <bdi dir="auto">{piece.cutFrom ?? ''}</bdi>
             </td>
-            <td>{PURPOSES[piece.kind] ?? ''}</td>
+            <td>
+              {PURPOSES[piece.kind] ?? ''}
+              {piece.onRecord && (
+                <span class="act">
+                  <PutAside
+                    about="specimen"
+                    which={piece.specimen}
+                    name={piece.specimen}
+                    along="What was read on it goes with it, and the plan proposes another."
+                    usual={USUAL}
+                  />
+                </span>
+              )}
+            </td>
           </tr>
         ))}
       </tbody>

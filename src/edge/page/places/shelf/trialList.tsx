@@ -1,5 +1,8 @@
+import { useState } from 'preact/hooks';
 import type { TrialLine } from '../../../store/store.ts';
 import { Name } from '../../parts/name.tsx';
+import { PutAsideDialog } from '../../parts/putAsideDialog.tsx';
+import { putTrialAway } from '../../store/putAway.ts';
 import { addressOf } from '../../store/routeOf.ts';
 import { loadShelf, shelf } from '../../store/shelf.ts';
 
@@ -18,6 +21,8 @@ export function TrialList() {
     );
   }
   if (now.trials.length === 0) return null;
+  const sorted = [...now.trials].sort(latestFirst);
+  const away = sorted.filter(({ putAway }) => putAway !== undefined);
   return (
     <>
       {now.sentence !== '' && (
@@ -31,36 +36,59 @@ export function TrialList() {
           </button>
         </div>
       )}
-      <table class="trials">
-        <thead>
-          <tr>
-            <th scope="col">Trial</th>
-            <th scope="col">Where</th>
-            <th scope="col" class="number">
-              Cables
-            </th>
-            <th scope="col" class="number">
-              Entries
-            </th>
-            <th scope="col" class="number">
-              Opened
-            </th>
-          </tr>
-        </thead>
-        <tbody>{[...now.trials].sort(latestFirst).map(Line)}</tbody>
-      </table>
+      <Lines trials={sorted.filter(({ putAway }) => putAway === undefined)} />
+      {away.length > 0 && (
+        <details class="put-away">
+          <summary>Put away: {away.length}</summary>
+          <Lines trials={away} />
+        </details>
+      )}
     </>
   );
 }
 
-function Line(line: TrialLine) {
+function Lines({ trials }: { trials: readonly TrialLine[] }) {
+  if (trials.length === 0) return null;
+  return (
+    <table class="trials">
+      <thead>
+        <tr>
+          <th scope="col">Trial</th>
+          <th scope="col">Where</th>
+          <th scope="col" class="number">
+            Cables
+          </th>
+          <th scope="col" class="number">
+            Entries
+          </th>
+          <th scope="col" class="number">
+            Opened
+          </th>
+          <td />
+        </tr>
+      </thead>
+      <tbody>
+        {trials.map((line) => (
+          <Line key={line.trial} line={line} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Line({ line }: { line: TrialLine }) {
   const href = addressOf({ place: 'inside', trial: line.trial, cable: null });
   return (
-    <tr key={line.trial}>
+    <tr>
       <th scope="row">
         <a href={href}>
           <Name>{line.title || line.trial}</Name>
         </a>
+        {line.putAway !== undefined && (
+          <span class="note">
+            “<bdi dir="auto">{line.putAway}</bdi>”
+          </span>
+        )}
       </th>
       <td class={line.place === '' ? 'empty' : ''}>
         <bdi dir="auto">{line.place}</bdi>
@@ -72,7 +100,41 @@ function Line(line: TrialLine) {
         {line.entries}
       </td>
       <td class="number">{openedText(line.openedOn)}</td>
+      <td class="act">
+        <PutAway line={line} />
+      </td>
     </tr>
+  );
+}
+
+/** Why trials are usually put away. */
+const USUAL = ['made twice', 'for trying out', 'given up'];
+
+function PutAway({ line }: { line: TrialLine }) {
+  const [asking, setAsking] = useState(false);
+  const again = line.putAway !== undefined;
+  const name = line.title || line.trial;
+  return (
+    <>
+      <button
+        type="button"
+        class="link"
+        aria-label={`${again ? 'Take up again' : 'Put away'}: ${name}`}
+        onClick={() => setAsking(true)}
+      >
+        {again ? 'take up again' : 'put away'}
+      </button>
+      {asking && (
+        <PutAsideDialog
+          name={name}
+          again={again}
+          along={again ? '' : 'It stands folded at the foot of the shelf and can be opened as before.'}
+          usual={USUAL}
+          onAct={(why) => putTrialAway(line.trial, why, again)}
+          onClose={() => setAsking(false)}
+        />
+      )}
+    </>
   );
 }
 

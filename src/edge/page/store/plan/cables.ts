@@ -2,6 +2,7 @@
 import { computed, signal } from '@preact/signals';
 import { cablesFromPasted, type PastedRefusal } from '../../../../findings/pastedRows.ts';
 import { CABLE_TABLE } from '../../../../journal/kinds/cable.ts';
+import { asideCells } from '../../../../trial/setAside.ts';
 import type { Cable, Trial } from '../../../../trial/trial.ts';
 import { folded, say } from '../journal/journal.ts';
 import { correctRow, type Row } from './correct.ts';
@@ -14,18 +15,21 @@ export async function addCable(trial: Trial): Promise<void> {
   const last = trial.cables.filter(({ role }) => role !== 'control').at(-1);
   const number = trial.cables.filter(({ role }) => role !== 'control').length + 1;
   await say('cable', {
-    cable: newName(`c${number}`, trial.cables),
+    cable: newName(`c${number}`, namesOf(trial)),
     maker: `Cable ${number}`,
     claimed_size: last?.label.size ?? '2 AWG',
     claimed_metal: last?.label.metal ?? '',
   });
 }
 
+/** Names of all cables, those that were put aside too: a new one under such a name would stand aside as well. */
+const namesOf = (trial: Trial) => [...trial.cables.map(({ cable }) => cable), ...asideCells(trial, 'cable', 'cable')];
+
 const LETTERS = 'bcdfghjkmnpqrstvwxz';
 
 /** A name that no cable has. Two letters by chance, so that two people who add a cable at once do not correct each other. */
-function newName(start: string, cables: readonly Cable[]): string {
-  const taken = new Set(cables.map(({ cable }) => cable));
+function newName(start: string, names: readonly string[]): string {
+  const taken = new Set(names);
   for (;;) {
     const [a, b] = crypto.getRandomValues(new Uint8Array(2));
     const name = `${start}${LETTERS[a! % LETTERS.length]}${LETTERS[b! % LETTERS.length]}`;
@@ -76,7 +80,7 @@ export const pasted = computed<PastedReady | null>(() => {
     at: '',
     newId: () => '',
     now: Date.now(),
-    cables: trial.cables.map(({ cable }) => cable),
+    cables: namesOf(trial),
   });
   const into = fillUnnamed.value ? unnamedCables(trial) : [];
   const rows = read.entries.map(({ body }, i) => {

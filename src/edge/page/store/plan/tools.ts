@@ -3,6 +3,7 @@ import { OWNED_TOOLS, type OwnedTool } from '../../../../findings/starter/ownedT
 import { readKnownThing } from '../../../../journal/knownThing.ts';
 import { checkDoubt } from '../../../../trial/checkDoubt.ts';
 import { checksThatCount } from '../../../../trial/checksThatCount.ts';
+import { asideCells } from '../../../../trial/setAside.ts';
 import type { Check, Instrument, Trial } from '../../../../trial/trial.ts';
 import { findUnit } from '../../../../units/unit.ts';
 import { say } from '../journal/journal.ts';
@@ -10,7 +11,8 @@ import { correctRow, type Row, type Troubles } from './correct.ts';
 
 /** Adds a tool with the step that such tools usually have; a second one of a kind gets a number. */
 export async function addTool(trial: Trial, { tool, kind, resolution, unit }: OwnedTool): Promise<void> {
-  const taken = new Set(trial.instruments.map(({ instrument }) => instrument));
+  const aside = asideCells(trial, 'instrument', 'instrument');
+  const taken = new Set([...trial.instruments.map(({ instrument }) => instrument), ...aside]);
   let instrument = tool;
   for (let number = 2; taken.has(instrument); number++) instrument = `${tool} ${number}`;
   await say('instrument', { instrument, kind, resolution, unit });

@@ -1,8 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { Cable, Trial } from '../../../../../trial/trial.ts';
+import { AsideList } from '../../../parts/asideList.tsx';
 import { EditField } from '../../../parts/editField.tsx';
 import { Name } from '../../../parts/name.tsx';
+import { PutAside } from '../../../parts/putAside.tsx';
 import { addCable, pastedText, sameAsAbove } from '../../../store/plan/cables.ts';
+import type { Row } from '../../../store/plan/correct.ts';
 import { MAIN_COLUMNS, MORE_COLUMNS } from './claimColumns.ts';
 import { PasteRows } from './pasteRows.tsx';
 
@@ -58,6 +61,7 @@ export function Claims({ trial }: { trial: Trial }) {
           </tbody>
         </table>
       )}
+      <AsideList trial={trial} kind="cable" nameOf={cableName} />
       <div class="buttons">
         <button type="button" class="button" onClick={() => void addCable(trial)}>
           Add a cable
@@ -67,6 +71,9 @@ export function Claims({ trial }: { trial: Trial }) {
     </section>
   );
 }
+
+const cableName = ({ maker = '', model = '', cable = '' }: Row) =>
+  [maker, model].filter((words) => words !== '').join(' ') || cable;
 
 interface CableRowsProps {
   cable: Cable;
@@ -125,6 +132,12 @@ function CableRows({ cable, above, open, onTurn, onSaid }: CableRowsProps) {
               as above
             </button>
           )}
+          <PutAside
+            about="cable"
+            which={cable.cable}
+            name={cable.name}
+            along="Its pieces and everything read on them go with it."
+          />
         </td>
       </tr>
       {open && (

@@ -4,7 +4,9 @@ import { limitSource, limitWords } from '../../../../../report/words/limitWords.
 import type { Instrument, Trial } from '../../../../../trial/trial.ts';
 import { usualKinds } from '../../../../../trial/usualLimits.ts';
 import { findUnit } from '../../../../../units/unit.ts';
+import { AsideList } from '../../../parts/asideList.tsx';
 import { EditField } from '../../../parts/editField.tsx';
+import { PutAside } from '../../../parts/putAside.tsx';
 import { addTool, checksOf, toolsToAdd, zeroSpan } from '../../../store/plan/tools.ts';
 import { CheckDialog } from './checkDialog.tsx';
 
@@ -56,6 +58,7 @@ export function Tools({ trial }: { trial: Trial }) {
           </tbody>
         </table>
       )}
+      <AsideList trial={trial} kind="instrument" nameOf={({ instrument = '' }) => instrument} />
       <AddTool trial={trial} />
       {tool !== null && <CheckDialog tool={tool} onClose={() => setChecking(null)} />}
     </section>
@@ -102,6 +105,12 @@ function ToolRow({ trial, tool, refused, onCheck }: ToolRowProps) {
             check
           </button>
         )}
+        <PutAside
+          about="instrument"
+          which={tool.instrument}
+          name={tool.instrument}
+          along="Its checks go with it; what was read with it counts on, with a usual limit of error."
+        />
       </td>
     </tr>
   );
