@@ -31,10 +31,12 @@ function salvagedLines({ entries, blobs, lost, lostBlobs, unreadable }: Salvaged
     );
   }
   if (unreadable !== null) lines.push(`Not all of the shelf that was there could be read (${unreadable}).`);
-  for (const { trial, numbers } of lost)
-    lines.push(
-      `Beyond reading in trial "${trial}": ${numbers.length === 1 ? 'entry' : 'entries'} number ${numberRanges(numbers)}. Devices that still hold ${numbers.length === 1 ? 'it' : 'them'} send ${numbers.length === 1 ? 'it' : 'them'} again.`,
-    );
+  for (const { trial, numbers } of lost) {
+    const which = `${numbers.length === 1 ? 'entry' : 'entries'} ${numberRanges(numbers)}`;
+    const again =
+      numbers.length === 1 ? 'A device that still holds it sends it' : 'Devices that still hold them send them';
+    lines.push(`Beyond reading in trial "${trial}": ${which}. ${again} again.`);
+  }
   if (lostBlobs > 0) lines.push(`Beyond reading: ${counted(lostBlobs, 'photo or log', 'photos or logs')}.`);
   return lines;
 }

@@ -62,7 +62,7 @@ function sorted(trial: string, list: readonly unknown[], now: number): SortedEnt
     const problem = checkBody(entry, now);
     if (problem === null) outcome.good.push(entry);
     else {
-      const found = `${problem.found} as ${problem.column} of the ${rowName(entry)}`;
+      const found = `${problem.found} (${problem.column} of the ${rowName(entry)})`;
       const no = refused(place, entry.id, found, problem.expected, problem.advice);
       outcome.impossible.push({ entry, refused: no });
     }

@@ -186,7 +186,7 @@ describe('what cannot be taken among what can', () => {
     ['a unit of another quantity', { body: { ...entryOf(1).body, unit: 'mm' } }, 'value of the reading "r1"'],
     ['a unit that is none', { body: { ...entryOf(1).body, unit: 'stonk' } }, 'stonk"'],
     ['less than nothing', { body: { ...entryOf(1).body, value: '-3' } }, '"-3'],
-    ['no piece', { body: { ...entryOf(1).body, specimen: '' } }, 'nothing as specimen of the reading "r1"'],
+    ['no piece', { body: { ...entryOf(1).body, specimen: '' } }, 'nothing (specimen of the reading "r1")'],
     ['a day to come', { body: { ...entryOf(1).body, at: '2026-09-01' } }, 'in the future'],
   ])('%s is told like at the other doors', async (_what, changes, found) => {
     app = benchOn(page, store, { now: () => Date.UTC(2026, 4, 2) });

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'libsql';
 import { describe, expect, it } from 'vitest';
@@ -263,6 +263,75 @@ describe('a shelf that is overwritten anywhere', () => {
     expect(saved).toBeGreaterThan(0.9 * WOUNDS * AFTER);
     expect(missing).toBeGreaterThan(0);
   }, 120_000);
+});
+
+describe('a log that the disk damaged after a crash', () => {
+  /** The files of a shelf as a crash leaves them: everything of the log, nothing of it folded into the file. */
+  async function crashed() {
+    const home = join(folder, `crash ${homes++}`);
+    const live = join(home, 'live.sqlite');
+    const path = join(home, 'shelf.sqlite');
+    const store = openSqliteStore(live);
+    for (let n = 1; n <= 60; n += 1) await store.append('fen', numbered(n, 1));
+    await store.append('fen', [entryOf(61, { body: { ...entryOf(1).body, note: 'long '.repeat(1500) } })]);
+    const photo = await store.putBlob('fen', Uint8Array.from([0xff, 0xd8, 0xff, ...Array(9000).keys()]));
+    for (let n = 62; n <= 70; n += 1) await store.append('fen', numbered(n, 1));
+    for (const ending of ['', '-wal']) copyFileSync(`${live}${ending}`, `${path}${ending}`);
+    await closed(store);
+    return { path, list: join(home, 'backups.jsonl'), photo };
+  }
+  const spoilLog = (path: string, change: (bytes: Buffer) => void) => {
+    const bytes = readFileSync(`${path}-wal`);
+    change(bytes);
+    writeFileSync(`${path}-wal`, bytes);
+  };
+  const FRAME = 24 + PAGE;
+  const told = Array.from({ length: 70 }, (_, n) => idOf(n + 1));
+
+  it.each<[string, (bytes: Buffer) => void, RegExp?]>([
+    ['not at all', () => {}],
+    ['in its head', (bytes) => bytes.fill(0, 0, 12), /: 70 entries and 1 photo or log could/],
+    [
+      'in its first frame',
+      (bytes) => bytes.fill(0x5a, 32 + 24 + 100, 32 + 24 + 200),
+      /: 70 entries and 1 photo or log could/,
+    ],
+    [
+      'in its middle',
+      (bytes) => bytes.fill(0x5a, 32 + 60 * FRAME + 500, 32 + 61 * FRAME),
+      /: \d+ entries and 1 photo or log could/,
+    ],
+    [
+      'in the sum of a frame',
+      (bytes) => bytes.fill(1, 32 + 80 * FRAME + 16, 32 + 80 * FRAME + 24),
+      /: \d+ entries and 1 photo or log could/,
+    ],
+  ])('%s loses nothing that it still holds further on', async (_what, change, sentence) => {
+    const { path, list, photo } = await crashed();
+    spoilLog(path, change);
+    const said: string[] = [];
+    const store = await openShelf({ kind: 'sqlite', path }, list, (text) => void said.push(text));
+    expect(said).toHaveLength(sentence === undefined ? 0 : 1);
+    if (sentence !== undefined) expect(said[0]).toMatch(sentence);
+    expect((await store.entries('fen')).map(({ id }) => id)).toEqual(told);
+    expect(await store.getBlob('fen', photo)).not.toBeNull();
+    await closed(store);
+  });
+
+  it('is read by a restore, too', async () => {
+    const { path } = await crashed();
+    spoilLog(path, (bytes) => bytes.fill(0x5a, 32 + 40 * FRAME + 500, 32 + 41 * FRAME));
+    expect(await restoreSqlite(null, path, NOW)).toMatchObject({ salvaged: { entries: 70, blobs: 1, lost: [] } });
+    expect(await idsOf(path)).toEqual(told);
+  });
+
+  it('is passed over when only its end is torn, as by a power cut', async () => {
+    const { path, list } = await crashed();
+    truncateSync(`${path}-wal`, readFileSync(`${path}-wal`).length - 1000);
+    const store = await openShelf({ kind: 'sqlite', path }, list);
+    expect((await store.entries('fen')).map(({ id }) => id)).toEqual(told.slice(0, 69));
+    await closed(store);
+  });
 });
 
 describe('a bench that was not stopped', () => {

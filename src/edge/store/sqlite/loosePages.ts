@@ -1,20 +1,18 @@
 /**
  * The pages of a SQLite file one by one, without the trees that lead to them: what is left where a tree can no longer be
- * walked. Source of the layout: https://www.sqlite.org/fileformat.html, sections 1.6 (b-tree pages), 2.1 (records) and 4.1 (log).
+ * walked. Source of the layout: https://www.sqlite.org/fileformat.html, sections 1.6 (b-tree pages) and 2.1 (records).
  */
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 
 export type Cell = string | number | Uint8Array | null;
 
-const PAGE_SIZE = 4096;
+/** Every shelf has pages of this length, bytes: what SQLite takes when nobody says otherwise. */
+export const PAGE_SIZE = 4096;
 /** The first page begins with the header of the file. */
 const FILE_HEADER = 100;
 const INDEX_INTERIOR = 0x02;
 const INDEX_LEAF = 0x0a;
 const TABLE_LEAF = 0x0d;
-/** The log: a header, then frames of a header and a page. */
-const LOG_HEADER = 32;
-const FRAME_HEADER = 24;
 
 /** A row as a page holds it: its columns in the order of the table's key and rest. */
 export interface LooseRow {
@@ -23,7 +21,7 @@ export interface LooseRow {
   cells: Cell[];
 }
 
-/** Every row that any page of the file, or of the log beside it, still holds. Rows may be old, damaged, or come twice. */
+/** Every row that any page of the file still holds. Rows may be old, damaged, or come twice. */
 export function* looseRows(path: string): Generator<LooseRow> {
   const file = openSync(path, 'r');
   try {
@@ -36,27 +34,18 @@ export function* looseRows(path: string): Generator<LooseRow> {
   }
 }
 
-/** The same of the log, whose pages are newer than those of the file. Long rows, which go on in other pages, are left out. */
-export function* looseRowsOfLog(path: string): Generator<LooseRow> {
-  const log = openSync(path, 'r');
-  try {
-    const { size } = fstatSync(log);
-    for (let at = LOG_HEADER; at + FRAME_HEADER + PAGE_SIZE <= size; at += FRAME_HEADER + PAGE_SIZE)
-      yield* rowsOf(bytesAt(log, at + FRAME_HEADER, PAGE_SIZE), 0, () => null);
-  } finally {
-    closeSync(log);
-  }
-}
-
-function bytesAt(file: number, position: number, length: number): Buffer {
+/** A stretch of an open file; zeros where it ends before. */
+export function bytesAt(file: number, position: number, length: number): Buffer {
   const bytes = Buffer.alloc(length);
   readSync(file, bytes, 0, length, position);
   return bytes;
 }
 
-type PageOf = (number: number) => Buffer | null;
+/** A page by its number; null where there is none. */
+export type PageOf = (number: number) => Buffer | null;
 
-function* rowsOf(page: Buffer, start: number, pageOf: PageOf): Generator<LooseRow> {
+/** The rows of one page that begins at `start` with what a page of a tree begins with. */
+export function* rowsOf(page: Buffer, start: number, pageOf: PageOf): Generator<LooseRow> {
   const type = page[start]!;
   if (type !== INDEX_LEAF && type !== INDEX_INTERIOR && type !== TABLE_LEAF) return;
   const count = page.readUInt16BE(start + 3);

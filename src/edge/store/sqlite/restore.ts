@@ -9,6 +9,7 @@ import { StoreRefusal } from '../store.ts';
 import { isBusy, notADatabase } from './damage.ts';
 import { closeDatabase } from './prepared.ts';
 import { releaseClosed } from './release.ts';
+import { addRemains, remainsOfLog } from './remainsOfLog.ts';
 import { type Salvaged, salvageInto } from './salvage.ts';
 
 /**
@@ -22,8 +23,15 @@ export async function restoreSqlite(file: string | null, path: string, now: Date
   const beside = `${path}.restoring`;
   const candidate = file === null ? await emptyCandidate(beside) : await candidateFrom(file, beside);
   try {
+    // Before anything opens the shelf, which would drop what stands behind a damaged place of the log.
+    const remains = remainsOfLog(path);
     await refuseHeld(path);
     const salvaged = exactly || !existsSync(path) ? null : await salvageInto(path, candidate.store);
+    if (salvaged !== null) {
+      const more = await addRemains(remains, candidate.store);
+      salvaged.entries += more.entries;
+      salvaged.blobs += more.blobs;
+    }
     if (file === null) refuseNothing(path, salvaged);
     const grown = (salvaged?.entries ?? 0) + (salvaged?.blobs ?? 0) > 0;
     const held = grown ? await sealOf(candidate.store, '') : candidate.held;

@@ -5,7 +5,7 @@ import type { Store } from '../store.ts';
 import { getBlob } from './blobs.ts';
 import { damageIn, notADatabase, unlessDamaged } from './damage.ts';
 import { type Before, heldBefore, type LostEntries } from './heldBefore.ts';
-import { type LooseRow, looseRows, looseRowsOfLog } from './loosePages.ts';
+import { looseRows } from './loosePages.ts';
 import { type LooseBlob, type LooseEntry, looseBlobOf, looseEntryOf } from './looseRows.ts';
 import { migrate } from './migrations.ts';
 import { closeDatabase } from './prepared.ts';
@@ -82,7 +82,7 @@ async function salvageLoose(copy: string, into: Store, salvaged: Salvaged, befor
     found.delete(trial);
     salvaged.entries += (await into.append(trial, entries)).added;
   };
-  for (const row of everyLooseRow(copy)) {
+  for (const row of looseRows(copy)) {
     const loose = looseEntryOf(row);
     const blob = loose === null ? looseBlobOf(row) : null;
     if (blob !== null) await addBlob(blob, into, salvaged);
@@ -106,11 +106,6 @@ function gapsIn(numbers: ReadonlySet<number>): number[] {
   const gaps: number[] = [];
   for (let number = 1; number <= last; number += 1) if (!numbers.has(number)) gaps.push(number);
   return gaps;
-}
-
-function* everyLooseRow(copy: string): Generator<LooseRow> {
-  yield* looseRows(copy);
-  if (existsSync(`${copy}-wal`)) yield* looseRowsOfLog(`${copy}-wal`);
 }
 
 async function addBlob({ trial, bytes }: LooseBlob, into: Store, salvaged: Salvaged): Promise<void> {
