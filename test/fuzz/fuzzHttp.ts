@@ -62,9 +62,11 @@ async function sendOne(
 }
 
 function note(made: MadeRequest, answered: string, acknowledged: Acknowledged, fuzzed: Fuzzed): void {
-  const { accepted, refused } = JSON.parse(answered) as { accepted: string[]; refused: { id: string | null }[] };
+  const { accepted, refused } = JSON.parse(answered) as { accepted: string[]; refused: { entry: number }[] };
   const { trial, entries } = JSON.parse(textOf(made)) as { trial: string; entries: Entry[] };
-  const sent = new Map([...entries].reverse().map((entry) => [entry.id, JSON.stringify(entry.body)]));
+  const not = new Set(refused.map(({ entry }) => entry - 1));
+  const taken = entries.filter((_, place) => !not.has(place));
+  const sent = new Map(taken.reverse().map((entry) => [entry.id, JSON.stringify(entry.body)]));
   const held = acknowledged.get(trial) ?? new Map<string, string>();
   acknowledged.set(trial, held);
   if (accepted.length + refused.length !== entries.length)

@@ -57,12 +57,12 @@ export function entriesApi(store: Store, live: LiveHub, now: () => number): Hono
 
 /** Keeps what may be kept, and tells what was not. An entry that was kept once is acknowledged again, whatever is sent. */
 async function keep(store: Store, live: LiveHub, { trial, good, impossible, refused }: SortedEntries) {
-  const { added, known, last } = await store.append(trial, good);
-  if (added > 0) live.tell(trial, last);
   const there = await store.heldIds(
     trial,
     impossible.map(({ entry }) => entry.id),
   );
+  const { added, known, last } = await store.append(trial, good);
+  if (added > 0) live.tell(trial, last);
   const not = impossible.filter(({ entry }) => !there.has(entry.id)).map(({ refused: why }) => why);
   const again = impossible.filter(({ entry }) => there.has(entry.id)).map(({ entry }) => entry);
   return {

@@ -205,6 +205,13 @@ describe('what cannot be taken among what can', () => {
     expect(await held()).toEqual([idOf(1)]);
   });
 
+  it('is not taken for another entry of the same id in the same list', async () => {
+    const { accepted, refused } = await sent(impossible(1, { value: 'many' }), entryOf(1));
+    expect(accepted).toEqual([idOf(1)]);
+    expect(refused).toMatchObject([{ entry: 1, id: idOf(1) }]);
+    expect(await store.entries('fen')).toEqual([entryOf(1)]);
+  });
+
   it('is never something that was acknowledged: what an earlier version let in stays', async () => {
     const old = impossible(2, { unit: 'furlong' });
     await store.append('fen', [old]);
