@@ -37,18 +37,19 @@ function rowOf(act: BenchAct, reading: string, text: string): Record<string, str
   const { number, unit: own } = splitTyped(text);
   const warmth = temperatureFor(quantity).trim();
   const replaced = again.value?.specimen === specimen && again.value.quantity === quantity ? again.value : null;
+  // A unit typed behind the number is the one that counts; `5 ft 6 in` carries its own.
+  const goesWith = own || (CARRIES_UNITS.test(number) ? '' : unit.value);
   return {
     reading,
     specimen,
     quantity,
     value: number,
-    // A unit typed behind the number is the one that counts; `5 ft 6 in` carries its own.
-    unit: own || (CARRIES_UNITS.test(number) ? '' : unit.value),
+    unit: goesWith,
     instrument: instrument ?? '',
     at: now.toISOString(),
     ...(warmth === '' ? {} : { temperature: warmth, temperature_unit: roomUnit.value }),
     ...(OVER_CONTACTS.has(quantity) ? contactCells(contacts.value) : {}),
-    ...(bendActOf(quantity) === null ? { position: position.value } : bendCells(act, text, unit.value)),
+    ...(bendActOf(quantity) === null ? { position: position.value } : bendCells(act, number, goesWith)),
     ...(replaced === null ? {} : { replaces: replaced.reading, why: 'measured again' }),
     ...inFootage(now.getTime()),
   };
