@@ -53,7 +53,7 @@ function commandLine() {
     root: inProject(),
     logLevel: 'silent',
     publicDir: false,
-    ssr: { noExternal: true, external: ['libsql', 'pg'] },
+    ssr: { noExternal: true, external: ['libsql', 'pg', '@myriaddreamin/typst-ts-node-compiler', '@resvg/resvg-js'] },
     build: {
       ssr: true,
       target: 'node20',

@@ -4,6 +4,7 @@ import { backupCommand } from './commands/backup.ts';
 import { benchCommand } from './commands/bench.ts';
 import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
+import { reportCommand } from './commands/report.ts';
 import { restoreCommand } from './commands/restore.ts';
 import { runCommand } from './commands/run.ts';
 import { sealCommand } from './commands/seal.ts';
@@ -27,6 +28,7 @@ export function program(version: string): Command {
     runCommand(),
     importCommand(),
     exportCommand(),
+    reportCommand(),
     sealCommand(),
     verifyCommand(),
     backupCommand(),

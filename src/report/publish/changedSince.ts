@@ -1,5 +1,7 @@
 import type { CableFindings, Claim, Findings } from '../../findings/schema.ts';
+import type { Entry } from '../../journal/entry.ts';
 import type { Correction } from '../../trial/corrections.ts';
+import type { SealedPart } from '../../trial/trial.ts';
 import { countText, measuredText, percentText, UNKNOWN } from '../figures.ts';
 
 /** One thing that a published part would say otherwise today. */
@@ -70,21 +72,27 @@ const toldOf = (findings: Findings, c: CableFindings): Map<string, string> =>
   new Map([...inside(c), ...bending(findings, c.cable), ...jacket(findings, c.cable), ...place(findings, c.cable)]);
 
 /**
+ * The corrections said after a part was sealed: by the order of the journal where the journal is the one it was sealed in, else by
+ * the clock.
+ */
+export function correctionsAfter(
+  corrections: readonly Correction[],
+  { upTo, at }: Pick<SealedPart, 'upTo' | 'at'>,
+  entries: readonly Entry[],
+): Correction[] {
+  if (entries.some(({ id }) => id === upTo)) return corrections.filter(({ entry }) => entry > upTo);
+  return at === null ? [...corrections] : corrections.filter((c) => c.at > at);
+}
+
+/**
  * What a sealed part would say otherwise today: figures whose shown digits differ, outcomes and bands that moved, and the
  * corrections said since.
  *
  * @param sealed findings of the part as sealed
  * @param now findings of the same places as they stand
- * @param corrections all corrections of the journal
- * @param upTo last entry of the part
+ * @param since the corrections that were said after the seal
  */
-export function changedSince(
-  sealed: Findings,
-  now: Findings,
-  corrections: readonly Correction[],
-  upTo: string,
-): ChangedSince {
-  const since = corrections.filter(({ entry }) => entry > upTo);
+export function changedSince(sealed: Findings, now: Findings, since: readonly Correction[]): ChangedSince {
   const lastFor = (cable: string): string | null => {
     const about = since.filter((c) => c.cable === cable || c.cable === null);
     return about.length > 0 ? about[about.length - 1]!.at : null;
@@ -106,6 +114,6 @@ export function changedSince(
       ...changes,
       ...gone.map(({ cable, name }) => ({ cable, name, text: 'is no longer part of it', at: lastFor(cable) })),
     ],
-    corrections: since,
+    corrections: [...since],
   };
 }

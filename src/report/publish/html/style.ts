@@ -1,0 +1,60 @@
+import { paperTheme } from '../../theme.ts';
+
+/** A font that travels inside the file. */
+export interface EmbeddedFont {
+  family: 'Source Sans 3' | 'Besley';
+  weight: 400 | 600;
+  /** woff2 in base 64. */
+  data: string;
+  /** Characters that it holds, as a style sheet's unicode-range; all when left out. */
+  range?: string;
+}
+
+export function fontFaces(fonts: readonly EmbeddedFont[]): string {
+  return fonts
+    .map(
+      ({ family, weight, data, range }) =>
+        `@font-face{font-family:'${family}';font-style:normal;font-weight:${weight};font-display:swap;src:url(data:font/woff2;base64,${data}) format('woff2')${range ? `;unicode-range:${range}` : ''}}`,
+    )
+    .join('\n');
+}
+
+const { ink, ink2, rule, edge, ground } = paperTheme;
+
+/** The look of the report on screen and on paper: white ground, rules and space, no boxes. */
+export const REPORT_STYLE = `
+:root{color-scheme:light}
+*{box-sizing:border-box}
+body{margin:0 auto;padding:40px 24px 64px;max-width:720px;background:${ground};color:${ink};font:15px/22px 'Source Sans 3','Source Sans Pro',system-ui,sans-serif;font-variant-numeric:tabular-nums;overflow-wrap:anywhere}
+h1,.wordmark,.lead-name{font-family:Besley,'Source Sans 3',serif;font-weight:600}
+h1{font-size:34px;line-height:40px;margin:24px 0 12px}
+h2{font:600 20px/26px 'Source Sans 3',system-ui,sans-serif;margin:40px 0 12px;padding-top:12px;border-top:2px solid ${ink};break-after:avoid}
+h3{font:600 17px/23px Besley,'Source Sans 3',serif;margin:28px 0 8px;break-after:avoid}
+p{margin:0 0 12px}
+.lead{font-size:18px;line-height:26px;max-width:38em}
+header.top{display:flex;justify-content:space-between;gap:16px;border-bottom:1px solid ${ink};padding-bottom:8px}
+.quiet,figcaption,caption,footer{color:${ink2};font-size:13px;line-height:18px}
+nav ol{columns:2;padding-left:20px;margin:0 0 24px}
+a{color:${ink};text-underline-offset:3px}
+a:focus-visible{outline:3px solid ${ink};outline-offset:3px}
+figure{margin:20px 0;break-inside:avoid}
+figure svg{display:block;max-width:100%;height:auto}
+figcaption{margin-top:8px}
+.scroll{overflow-x:auto;margin:16px 0}
+table{border-collapse:collapse;width:100%}
+caption{caption-side:bottom;text-align:left;padding-top:8px}
+th{font-weight:400;color:${ink2};font-size:13px;line-height:18px;text-align:left;vertical-align:bottom;border-bottom:1px solid ${ink}}
+th,td{padding:6px 12px 6px 0}
+th:last-child,td:last-child{padding-right:0}
+tbody th{vertical-align:top;color:${ink};font-size:15px;font-weight:600;border-bottom:1px solid ${rule}}
+td{border-bottom:1px solid ${rule};vertical-align:top}
+.right{text-align:right}
+b{font-weight:600}
+td span{color:${ink2}}
+ul{padding-left:20px;margin:0 0 12px}
+li{margin-bottom:4px}
+blockquote{margin:12px 0;padding-left:16px;border-left:2px solid ${edge};white-space:pre-wrap}
+footer{margin-top:48px;border-top:1px solid ${rule};padding-top:8px}
+@page{size:A4;margin:16mm 20mm 14mm}
+@media print{body{max-width:none;padding:0;font-size:9.5pt;line-height:13.5pt}nav{display:none}.scroll{overflow:visible}table,figure,blockquote{break-inside:avoid}tr{break-inside:avoid}h1{font-size:23pt;line-height:27pt}.lead{font-size:11.5pt;line-height:16pt}tbody th,td{font-size:9pt}.quiet,figcaption,caption,th,footer{font-size:8.5pt;line-height:11.5pt}}
+`.trim();
