@@ -82,6 +82,15 @@ describe('a shelf of which some rows are damaged', () => {
     await store.close();
   });
 
+  it('is not backed up as if it were whole; the backup that is good is named', async () => {
+    const { path, home, list, to } = await shelf();
+    spoilRows(path, 17);
+    const now = join(home, 'now.cupel');
+    const refused = takeBackup({ kind: 'sqlite', path }, now, list, NOW);
+    await expect(refused).rejects.toThrow(`cupel restore "${to}"`);
+    expect(existsSync(now)).toBe(false);
+  });
+
   it('names what to do where there is no backup', async () => {
     const { path, home } = await shelf();
     spoilRows(path, 17);

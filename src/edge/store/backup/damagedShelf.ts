@@ -2,8 +2,12 @@ import { DamagedShelf, isDamage } from '../sqlite/damage.ts';
 import { DamagedData, type Store, USUAL_ADVICE } from '../store.ts';
 import { lastGoodBackup } from './list.ts';
 
-/** An error of opening a shelf, with the last good backup named when the shelf is damaged and there is one. */
-export async function withLastBackup(error: unknown, list: string): Promise<unknown> {
+/** An error of the shelf in a file, with the last good backup named when the shelf is damaged and there is one. */
+export async function withLastBackup(error: unknown, list: string, path?: string): Promise<unknown> {
+  if (error instanceof DamagedData && path !== undefined) {
+    const named = await adviceFrom(list, path);
+    return named === null ? error : new DamagedData(error.found, named, { cause: error });
+  }
   if (!(error instanceof DamagedShelf)) return error;
   const advice = await adviceFrom(list, error.path);
   return advice === null ? error : new DamagedShelf(error.path, error.found, advice, { cause: error });

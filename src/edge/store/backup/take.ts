@@ -8,6 +8,7 @@ import type { ShelfPlace } from '../place.ts';
 import { backUpSqlite } from '../sqlite/backup.ts';
 import { releaseClosed } from '../sqlite/release.ts';
 import { StoreRefusal } from '../store.ts';
+import { withLastBackup } from './damagedShelf.ts';
 import { type BackupLine, noteBackup } from './list.ts';
 import type { Seal } from './seal.ts';
 
@@ -30,7 +31,8 @@ export async function takeBackup(place: ShelfPlace, to: string, list: string, no
     return line;
   } catch (error) {
     for (const ending of ['', '-journal', '-wal', '-shm']) rmSync(`${part}${ending}`, { force: true });
-    throw isFileTrouble(error) ? fileTrouble(to, error) : error;
+    if (isFileTrouble(error)) throw fileTrouble(to, error);
+    throw place.kind === 'sqlite' ? await withLastBackup(error, list, place.path) : error;
   }
 }
 

@@ -42,10 +42,10 @@ export function damageIn(database: Database.Database, thorough = false): string 
   try {
     const [row] = database.pragma(`${check}(1)`) as Record<string, string>[];
     const found = row?.[check] ?? 'no answer';
-    return found === 'ok' ? null : `${check}: ${inOneLine(found)}`;
+    return found === 'ok' ? null : `the disk changed a part of it: ${inOneLine(found)}`;
   } catch (error) {
     if (!isDamage(error)) throw error;
-    return inOneLine((error as Error).message);
+    return `the disk changed a part of it: ${inOneLine((error as Error).message)}`;
   }
 }
 
