@@ -34,7 +34,7 @@ describe('inside a trial', () => {
     await page.getByText(/not yet held against random draws/).waitFor();
     await page.getByRole('button', { name: 'Go on' }).click();
     await waitForDraws(page);
-    expect(await page.locator('.held').textContent()).toMatch(/held against [\d,]+ random draws/);
+    expect(await page.locator('.held').textContent()).toMatch(/held against [\d\u202f]+ random draws/);
   });
 
   it('opens and closes a sheet by keyboard, and keeps it through a reload', async () => {

@@ -1,3 +1,5 @@
+import { wholeText } from '../../../units/wholeText.ts';
+import { NO_ANSWER } from '../store/api.ts';
 import { held } from '../store/journal/journal.ts';
 import { phone, touch } from '../store/media.ts';
 
@@ -11,21 +13,31 @@ export function KeptWhere() {
   return (
     <p class="kept-where" role="status" data-state={state} title={now.sentence}>
       <Sign state={state} />
-      <span>{wordsFor(waits, refused, now.outbox.journal.length, now.link)}</span>
+      <span>{wordsFor(waits, refused, now.outbox.journal.length, now.link, now.sentence)}</span>
+      {now.link === 'away' && answered(now.sentence) && <span class="reason">{now.sentence}</span>}
       {unsafeToClose(now.link, now.keeps) && <b> Do not close this page.</b>}
     </p>
   );
 }
 
-function wordsFor(waits: number, refused: number, all: number, link: 'asking' | 'joined' | 'away'): string {
+/** Whether the bench computer said something, were it only a refusal. */
+const answered = (sentence: string) => sentence !== '' && sentence !== NO_ANSWER;
+
+function wordsFor(
+  waits: number,
+  refused: number,
+  all: number,
+  link: 'asking' | 'joined' | 'away',
+  sentence: string,
+): string {
   const here = touch.value ? 'on this phone' : 'in this browser';
-  if (waits > 0) return waits === 1 ? `1 waits ${here}` : `${waits.toLocaleString('en')} wait ${here}`;
+  if (waits > 0) return waits === 1 ? `1 waits ${here}` : `${wholeText(waits)} wait ${here}`;
   if (refused > 0)
     return refused === 1 ? `1 was not taken and is ${here}` : `${refused} were not taken and are ${here}`;
-  if (link === 'away') return 'The bench computer is out of reach';
-  if (link === 'asking') return `${all.toLocaleString('en')} entries ${here}`;
+  if (link === 'away') return answered(sentence) ? 'The bench computer refused:' : 'The bench computer is out of reach';
+  if (link === 'asking') return `${wholeText(all)} entries ${here}`;
   if (all === 1) return 'The one entry is on the bench computer';
-  return `All ${all.toLocaleString('en')}${phone.value ? '' : ' entries'} are on the bench computer`;
+  return `All ${wholeText(all)}${phone.value ? '' : ' entries'} are on the bench computer`;
 }
 
 /** Without a network, a page that came over plain http cannot be loaded again; and some browsers keep nothing at all. */

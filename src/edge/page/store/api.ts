@@ -98,15 +98,15 @@ function storedToken(): string {
   }
 }
 
+/** Said when nothing came back at all. */
+export const NO_ANSWER = 'The bench computer does not answer. Start Cupel again on it, then load this page again.';
+
 export async function ask<T>(path: string, init?: RequestInit): Promise<Answer<T>> {
   let response: Response;
   try {
     response = await fetch(path, withToken(init));
   } catch {
-    return {
-      ok: false,
-      sentence: 'The bench computer does not answer. Start Cupel again on it, then load this page again.',
-    };
+    return { ok: false, sentence: NO_ANSWER };
   }
   if (response.status === 401) turnedAway.value = true;
   const body: unknown = await response.json().catch(() => null);

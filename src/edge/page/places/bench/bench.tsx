@@ -1,3 +1,7 @@
+import '../../styles/bench.css';
+import '../../styles/benchMore.css';
+import '../../styles/benchSides.css';
+import '../../styles/keypad.css';
 import { useEffect } from 'preact/hooks';
 import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';

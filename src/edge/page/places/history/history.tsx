@@ -1,4 +1,6 @@
+import '../../styles/history.css';
 import { useEffect } from 'preact/hooks';
+import { wholeText } from '../../../../units/wholeText.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { entries, folded, held, openJournal } from '../../store/journal/journal.ts';
@@ -45,5 +47,5 @@ function sentence(count: number, back: boolean): string {
   if (back) return 'Looking back. Nothing is changed by it.';
   return count === 1
     ? 'One thing was said, and it stays.'
-    : `${count.toLocaleString('en')} things were said, and all of them stay.`;
+    : `${wholeText(count)} things were said, and all of them stay.`;
 }

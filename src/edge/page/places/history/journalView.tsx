@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Entry } from '../../../../journal/entry.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { wholeText } from '../../../../units/wholeText.ts';
 import { Photos } from '../../parts/photos.tsx';
 import { held } from '../../store/journal/journal.ts';
 import { addressOf } from '../../store/routeOf.ts';
@@ -37,7 +38,7 @@ export function JournalView({ trial, entries }: { trial: Trial; entries: readonl
       </table>
       {shown < entries.length && (
         <button type="button" class="button" onClick={() => setShown(shown + SHOWN)}>
-          Show {Math.min(SHOWN, entries.length - shown)} more of {entries.length.toLocaleString('en')}
+          Show {Math.min(SHOWN, entries.length - shown)} more of {wholeText(entries.length)}
         </button>
       )}
     </section>

@@ -3,6 +3,7 @@ import type { Entry } from '../../../../journal/entry.ts';
 import { type LifeEvent, type ReadingLife, readingLives } from '../../../../trial/lives.ts';
 import { STANDING_WORDS } from '../../../../trial/standing.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { wholeText } from '../../../../units/wholeText.ts';
 import { pieceWords, quantityHead } from '../../store/bench/names.ts';
 import { readingWords, whenWords } from './whatWasSaid.ts';
 
@@ -29,7 +30,7 @@ export function ReadingLives({ trial, entries }: { trial: Trial; entries: readon
       </ul>
       {shown < lives.length && (
         <button type="button" class="button" onClick={() => setShown(shown + SHOWN)}>
-          Show {Math.min(SHOWN, lives.length - shown)} more of {lives.length.toLocaleString('en')}
+          Show {Math.min(SHOWN, lives.length - shown)} more of {wholeText(lives.length)}
         </button>
       )}
     </details>
@@ -45,7 +46,7 @@ function Life({ trial, life }: { trial: Trial; life: ReadingLife }) {
   const { now } = life;
   const head =
     now === null
-      ? `Reading ${life.reading}`
+      ? 'A reading that cannot be read'
       : `${pieceWords(trial, now.specimen)}, ${quantityHead(now.quantity).toLowerCase()}`;
   return (
     <li>

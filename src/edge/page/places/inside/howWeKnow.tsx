@@ -1,5 +1,6 @@
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { wholeText } from '../../../../units/wholeText.ts';
 import { Name } from '../../parts/name.tsx';
 
 /** The statistics behind the page, for those who want them. */
@@ -49,7 +50,7 @@ export function HowWeKnow({ findings, entries }: { findings: Findings; entries: 
         </div>
         <div>
           <dt>Draws</dt>
-          <dd>{engine.draws === 0 ? 'none' : engine.draws.toLocaleString('en')}</dd>
+          <dd>{engine.draws === 0 ? 'none' : wholeText(engine.draws)}</dd>
         </div>
         <div>
           <dt>Seed</dt>
@@ -89,7 +90,7 @@ function Row(cable: CableFindings) {
 
 function drawsSentence(draws: CableFindings['monte_carlo']): string {
   if (draws === null) return 'not drawn';
-  const distance = `${draws.difference_in_u.toFixed(2)} u apart after ${draws.draws.toLocaleString('en')} draws`;
+  const distance = `${draws.difference_in_u.toFixed(2)} u apart after ${wholeText(draws.draws)} draws`;
   return `${draws.agrees ? 'agrees' : 'differs'}: ${distance}${draws.stable ? '' : ', not yet steady'}`;
 }
 

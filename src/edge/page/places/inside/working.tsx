@@ -1,3 +1,4 @@
+import { wholeText } from '../../../../units/wholeText.ts';
 import { type Assay, goOn, stopComputing } from '../../store/assay.ts';
 
 /** How far the computing is, and the way to stop it; once done, what the figures were held against. Always one line. */
@@ -26,7 +27,7 @@ export function Working({ now }: { now: Assay }) {
     <p class="working" role="status">
       <progress aria-label={WORDS[now.stage]} />
       {WORDS[now.stage]}
-      {now.drawn > 0 && ` ${now.drawn.toLocaleString('en')} so far.`}
+      {now.drawn > 0 && ` ${wholeText(now.drawn)} so far.`}
       {now.stage !== 'fetching' && (
         <button type="button" class="link" onClick={stopComputing}>
           Stop
@@ -38,8 +39,8 @@ export function Working({ now }: { now: Assay }) {
 
 function heldSentence({ entries, findings }: Assay): string {
   const draws = findings?.engine.draws ?? 0;
-  const from = `From ${entries.length.toLocaleString('en')} entries`;
-  return draws > 0 ? `${from}, held against ${draws.toLocaleString('en')} random draws.` : `${from}.`;
+  const from = `From ${wholeText(entries.length)} entries`;
+  return draws > 0 ? `${from}, held against ${wholeText(draws)} random draws.` : `${from}.`;
 }
 
 const WORDS = {

@@ -12,6 +12,7 @@ import { say } from '../../store/journal/journal.ts';
 import { correctRow, type Row } from '../../store/plan/correct.ts';
 import type { Planned } from '../../store/plan/planned.ts';
 import { units } from '../../store/units.ts';
+import { PlanSection } from './planSection.tsx';
 
 /** What to cut from each cable, from which piece, how much cable that takes and what it costs. */
 export function CutList({ trial, laid }: { trial: Trial; laid: Planned | null }) {
@@ -20,8 +21,13 @@ export function CutList({ trial, laid }: { trial: Trial; laid: Planned | null })
   const proposed = plan.cables.flatMap(({ pieces }) => pieces.filter(({ onRecord }) => !onRecord));
   const pieces = plan.cables.reduce((sum, cable) => sum + cable.pieces.length, 0);
   return (
-    <section class="cut-list" aria-labelledby="cutting">
-      <h2 id="cutting">Cut list</h2>
+    <PlanSection
+      id="cutting"
+      class="cut-list"
+      title="Cut list"
+      state={proposed.length === 0 ? `${pieces} pieces, on record` : `${proposed.length} of ${pieces} pieces proposed`}
+      next={proposed.length > 0}
+    >
       <p class="note">
         Lengths follow from the size claimed, the tools and the methods. A piece to take apart comes out of a bent one
         where that is long enough; bending spoils no copper.
@@ -47,7 +53,7 @@ export function CutList({ trial, laid }: { trial: Trial; laid: Planned | null })
         )}{' '}
         of cable with what the saw takes{plan.cost.length > 0 && `, ${plan.cost.map(moneyWords).join(' and ')}`}.
       </p>
-    </section>
+    </PlanSection>
   );
 }
 

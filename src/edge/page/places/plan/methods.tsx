@@ -4,6 +4,7 @@ import type { TrialPlan } from '../../../../findings/plan.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { EditField } from '../../parts/editField.tsx';
 import { tick, tickWish, wishesIn } from '../../store/plan/methods.ts';
+import { PlanSection } from './planSection.tsx';
 import { SettingChoice } from './settingChoice.tsx';
 import { SettingField } from './settingField.tsx';
 
@@ -39,8 +40,12 @@ export function Methods({ trial, plan }: { trial: Trial; plan: TrialPlan | null 
   const row = trial.described?.row ?? { trial: trial.trial };
   const usual = plan?.settings;
   return (
-    <section class="methods" aria-labelledby="methods">
-      <h2 id="methods">What is wanted</h2>
+    <PlanSection
+      id="methods"
+      class="methods"
+      title="What is wanted"
+      state={[...planSettings(settings).methods].join(', ')}
+    >
       <div class="three">
         <div>
           {GROUPS.map((group) => (
@@ -98,7 +103,7 @@ export function Methods({ trial, plan }: { trial: Trial; plan: TrialPlan | null 
         <summary>Lengths, the saw and the seller</summary>
         <Lengths settings={settings} usual={usual} />
       </details>
-    </section>
+    </PlanSection>
   );
 }
 

@@ -1,9 +1,13 @@
+import '../../styles/plan.css';
+import '../../styles/planTables.css';
+import '../../styles/sheets.css';
 import { useEffect } from 'preact/hooks';
 import type { TrialPlan } from '../../../../findings/plan.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { folded, held, openJournal } from '../../store/journal/journal.ts';
+import { phone } from '../../store/media.ts';
 import { namesShown } from '../../store/plan/namesShown.ts';
 import { followPlan, outlook, planned } from '../../store/plan/planned.ts';
 import type { SheetKind } from '../../worker/jobs.ts';
@@ -112,7 +116,7 @@ function Laid({ trial }: { trial: Trial }) {
         </p>
       )}
       {trial.blinding.blind && <NamesStandHere trial={trial} />}
-      <OnThisPage />
+      {!phone.value && <OnThisPage />}
       <LookAhead trial={trial} ahead={ahead} plan={plan} />
       <BeforeWork plan={plan} />
       <Claims trial={trial} />

@@ -2,6 +2,7 @@ import type { PlannedStep, TrialPlan } from '../../../../findings/plan.ts';
 import { minutesWords } from '../../../../report/words/minutesWords.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { BEFORE } from '../bench/beforeWords.ts';
+import { PlanSection } from './planSection.tsx';
 
 /** The work in its order with its minutes, the caution at each step, and the drawn order of the pieces. */
 export function WorkOrder({ trial, plan }: { trial: Trial; plan: TrialPlan | null }) {
@@ -9,8 +10,7 @@ export function WorkOrder({ trial, plan }: { trial: Trial; plan: TrialPlan | nul
   const codes = new Map(plan.cables.flatMap((cable) => cable.pieces.map((piece) => [piece.specimen, piece.code])));
   const called = (specimen: string) => (trial.blinding.blind ? (codes.get(specimen) ?? '') : specimen);
   return (
-    <section class="work-order" aria-labelledby="work-order">
-      <h2 id="work-order">Order of work</h2>
+    <PlanSection id="work-order" class="work-order" title="Order of work" state={minutesWords(plan.minutes)}>
       {plan.conditioning.text !== '' && <p>{plan.conditioning.text}</p>}
       <ol>
         {plan.steps.map((step) => (
@@ -25,7 +25,7 @@ export function WorkOrder({ trial, plan }: { trial: Trial; plan: TrialPlan | nul
         Minutes are estimates from common practice. Within a step the pieces come in an order drawn anew for each round,
         so that a warming room or a tiring hand falls on all cables alike.
       </p>
-    </section>
+    </PlanSection>
   );
 }
 

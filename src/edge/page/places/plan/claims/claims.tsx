@@ -4,8 +4,9 @@ import { AsideList } from '../../../parts/asideList.tsx';
 import { EditField } from '../../../parts/editField.tsx';
 import { Name } from '../../../parts/name.tsx';
 import { PutAside } from '../../../parts/putAside.tsx';
-import { addCable, pastedText, sameAsAbove } from '../../../store/plan/cables.ts';
+import { addCable, pastedText, sameAsAbove, unnamedCables } from '../../../store/plan/cables.ts';
 import type { Row } from '../../../store/plan/correct.ts';
+import { PlanSection } from '../planSection.tsx';
 import { MAIN_COLUMNS, MORE_COLUMNS } from './claimColumns.ts';
 import { PasteRows } from './pasteRows.tsx';
 
@@ -13,6 +14,7 @@ import { PasteRows } from './pasteRows.tsx';
 export function Claims({ trial }: { trial: Trial }) {
   const [open, setOpen] = useState<string | null>(null);
   const [said, setSaid] = useState('');
+  const unnamed = unnamedCables(trial).length;
   const paste = (event: ClipboardEvent) => {
     const text = event.clipboardData?.getData('text/plain') ?? '';
     if (!/[\t\n]./.test(text.trim())) return;
@@ -21,8 +23,13 @@ export function Claims({ trial }: { trial: Trial }) {
     setSaid('');
   };
   return (
-    <section class="claims-plan" aria-labelledby="claims">
-      <h2 id="claims">Cables, and what their labels claim</h2>
+    <PlanSection
+      id="claims"
+      class="claims-plan"
+      title="Cables, and what their labels claim"
+      state={`${trial.cables.length}${unnamed === 0 ? '' : `, ${unnamed} without a name`}`}
+      next={trial.cables.length === 0 || unnamed > 0}
+    >
       <p class="note">
         Type what the label says, word for word. A ditto mark (") takes the cell above; Enter and the arrows go up and
         down a column. What was typed stays on record; a correction is a new entry.
@@ -68,7 +75,7 @@ export function Claims({ trial }: { trial: Trial }) {
         </button>
       </div>
       <PasteRows trial={trial} said={said} onSaid={setSaid} />
-    </section>
+    </PlanSection>
   );
 }
 
@@ -132,12 +139,6 @@ function CableRows({ cable, above, open, onTurn, onSaid }: CableRowsProps) {
               as above
             </button>
           )}
-          <PutAside
-            about="cable"
-            which={cable.cable}
-            name={cable.name}
-            along="Its pieces and everything read on them go with it."
-          />
         </td>
       </tr>
       {open && (
@@ -153,6 +154,12 @@ function CableRows({ cable, above, open, onTurn, onSaid }: CableRowsProps) {
                 </div>
               ))}
             </div>
+            <PutAside
+              about="cable"
+              which={cable.cable}
+              name={cable.name}
+              along="Its pieces and everything read on them go with it."
+            />
           </td>
         </tr>
       )}

@@ -8,6 +8,7 @@ import { AsideList } from '../../../parts/asideList.tsx';
 import { EditField } from '../../../parts/editField.tsx';
 import { PutAside } from '../../../parts/putAside.tsx';
 import { addTool, checksOf, toolsToAdd, zeroSpan } from '../../../store/plan/tools.ts';
+import { PlanSection } from '../planSection.tsx';
 import { CheckDialog } from './checkDialog.tsx';
 
 const COLUMNS = [
@@ -23,10 +24,16 @@ const COLUMNS = [
 export function Tools({ trial }: { trial: Trial }) {
   const [checking, setChecking] = useState<string | null>(null);
   const tool = trial.instruments.find(({ instrument }) => instrument === checking) ?? null;
+  const assumed = trial.instruments.filter(({ limit }) => limit.assumed).length;
   const refused = new Set(refusedTools(trial).map(({ instrument }) => instrument));
   return (
-    <section class="tools" aria-labelledby="tools">
-      <h2 id="tools">Tools, and how wrong they may be</h2>
+    <PlanSection
+      id="tools"
+      class="tools"
+      title="Tools, and how wrong they may be"
+      state={`${trial.instruments.length}${assumed === 0 ? '' : `, ${assumed} with a usual limit`}`}
+      next={trial.instruments.length === 0}
+    >
       <p class="note">
         Limits as the box prints them: 0.5 % + 3 counts, ±0.02 mm. A blank one is taken as usual for such a tool, and
         said to be assumed. Better than any box is a check against something known.
@@ -61,7 +68,7 @@ export function Tools({ trial }: { trial: Trial }) {
       <AsideList trial={trial} kind="instrument" nameOf={({ instrument = '' }) => instrument} />
       <AddTool trial={trial} />
       {tool !== null && <CheckDialog tool={tool} onClose={() => setChecking(null)} />}
-    </section>
+    </PlanSection>
   );
 }
 
