@@ -1,4 +1,5 @@
 import type { Note } from '../../../../trial/trial.ts';
+import { Photo } from '../../parts/photos.tsx';
 import type { Assay } from '../../store/assay.ts';
 import { pieceDetail } from '../../store/bench/names.ts';
 import { bendRoute } from '../../store/bend/openInBend.ts';
@@ -25,12 +26,13 @@ export function PhotosOfPiece({ now, cable }: { now: Assay; cable: string }) {
         <ul class="plain">
           {photos.map((note) => (
             <li key={note.note}>
+              <Photo trial={trial.trial} note={note} />
               <a href={addressOf(bendRoute(trial.trial, { what: 'photo', note: note.note }))}>
                 Mark the droop in the photo
               </a>{' '}
-              <span class="note">
-                <bdi dir="auto">{note.text || pieceDetail(trial, pieceOf(note, trial) ?? '')}</bdi>
-              </span>
+              <bdi class="note" dir="auto">
+                {pieceDetail(trial, pieceOf(note, trial) ?? '')}
+              </bdi>
             </li>
           ))}
         </ul>
