@@ -17,7 +17,7 @@ describe('the history of a trial', () => {
     await bench.store.append('h1', plannedTrial('h1', ['KR']));
     const { page, troubles } = await bench.open('/trial/h1/bench');
     await page.getByText('This bench').click();
-    await page.getByLabel('Who records').fill('R. Tester');
+    await page.getByLabel('Who records', { exact: true }).fill('R. Tester');
     await page.locator('#bench-value').focus();
     await page.keyboard.type(await valueInHand(page));
     await page.keyboard.press('Enter');
