@@ -1,5 +1,6 @@
 /** Runs every benchmark and prints what each took. */
 import { assaySpeed } from '../bench/assaySpeed.mjs';
+import { currentSpeed } from '../bench/current.mjs';
 import { foldSpeed } from '../bench/fold.mjs';
 import { importToPageSpeed } from '../bench/importToPage.mjs';
 import { keystrokeSpeed } from '../bench/keystroke.mjs';
@@ -9,6 +10,7 @@ import { wholeProcess } from '../bench/wholeProcess.mjs';
 console.log(await wholeProcess());
 console.log(await foldSpeed());
 console.log(await assaySpeed());
+console.log(await currentSpeed());
 console.log(await keystrokeSpeed());
 console.log(await importToPageSpeed());
 console.log(await acknowledgedLatency());

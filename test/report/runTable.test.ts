@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { nominalCable, nominalSizes } from '../../src/methods/current/runCheck/nominal.ts';
+import { exactly, type RunQuestion } from '../../src/methods/current/runCheck/question.ts';
+import { runCheck } from '../../src/methods/current/runCheck/runCheck.ts';
+import { runJson } from '../../src/report/runJson.ts';
+import { runSentence } from '../../src/report/runWords.ts';
+import { displayWidth } from '../../src/report/text/displayWidth.ts';
+import { runTable } from '../../src/report/text/runTable.ts';
+
+const QUESTION: RunQuestion = {
+  supply: { resting: 12.6, charging: 14.2, ohms: exactly(0.004), direct: true },
+  load: { kind: 'amps', steady: 100, peak: null, efficiency: 1 },
+  length: 5,
+  back: { kind: 'same cable', length: 5 },
+  joints: [{ name: 'lug', count: 4, ohms: 1e-4 }],
+  surroundings: { ambient: 303.15, bundle: 1, layer: null },
+  allowedDrop: 0.06,
+  measured: null,
+};
+const cable = (id: string, name: string, mm2: number) => ({
+  ...nominalCable(id, name, mm2 * 1e-6, 353.15),
+  measured: true,
+});
+const CABLES = [
+  cable('a', 'Brackenfell', 34),
+  cable('b', 'Нить «№ 2» 🧵 <script>alert(1)</script> and far too long a name', 10),
+];
+const CHECK = runCheck(QUESTION, CABLES, nominalSizes('awg', 353.15));
+
+describe('a run check in words', () => {
+  it.each([60, 80, 100])('no line of the table is wider than %i columns', (width) => {
+    for (const ascii of [false, true]) {
+      const text = runTable(QUESTION, CHECK, { width, ascii });
+      for (const line of text.split('\n')) expect(displayWidth(line), line).toBeLessThanOrEqual(width);
+      expect(text.endsWith('\n')).toBe(true);
+      if (ascii) expect(/[–—─…]/.test(text)).toBe(false);
+    }
+  });
+
+  it('says what does, what does not, and that it is an estimate', () => {
+    const text = runTable(QUESTION, CHECK, { width: 100 }).replace(/\s+/g, ' ');
+    expect(text).toContain('Of the measured cables Brackenfell meets volts and heat with one run.');
+    expect(text).toContain('The least nominal copper size that does is');
+    expect(text).toContain('fuse at the source by the rule you work under; terminals are not judged');
+    expect(text).not.toMatch(/\b(safe|approved)\b/i);
+  });
+
+  it('of what cannot be answered says why, and nothing else', () => {
+    const q = { ...QUESTION, supply: { ...QUESTION.supply, resting: 96 } };
+    const text = runTable(q, runCheck(q, CABLES, []));
+    expect(text).toMatch(/above 60 V DC/);
+    expect(text.split('\n').length).toBeLessThan(5);
+  });
+
+  it('asks for the ohms of a body that keeps everything open', () => {
+    const q: RunQuestion = { ...QUESTION, back: { kind: 'body unknown', low: 0.0003, high: 0.006 } };
+    expect(runSentence(q, runCheck(q, CABLES, []))).toContain('measure them');
+  });
+
+  it('in its machine-readable form is plain JSON, temperatures in °C', () => {
+    const json = JSON.parse(JSON.stringify(runJson(QUESTION, CHECK)));
+    expect(json.cables).toHaveLength(11);
+    expect(json.cables[0]).toMatchObject({ cable: 'a', measured: true, rating_C: 80, outcomes: { all: 'meets' } });
+    expect(json.cables[0].resting.conductor_C.value).toBeGreaterThan(30);
+    expect(json.cables[0].resting.conductor_C.value).toBeLessThan(80);
+    expect(json.curves[0].points).toHaveLength(12);
+    const wide = runJson(
+      QUESTION,
+      runCheck({ ...QUESTION, load: { ...QUESTION.load, kind: 'watts', steady: 9000 } }, CABLES, []),
+    );
+    expect(JSON.stringify(wide)).not.toMatch(/NaN|Infinity/);
+  });
+});
