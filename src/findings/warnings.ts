@@ -1,4 +1,5 @@
 import { isKnownSight, knownSights } from '../methods/metal/eye.ts';
+import { pieceSign } from '../trial/plainWords.ts';
 import type { Trial } from '../trial/trial.ts';
 import { strandWarnings } from './cable/strands.ts';
 import { doubtfulLengths } from './rows/doubtfulLengths.ts';
@@ -8,12 +9,13 @@ import type { CableFindings, Control, Warning } from './schema.ts';
 function aboutSpecimens(c: CableReadings): Warning[] {
   const d = c.disagreement;
   if (!d) return [];
-  const which = d.odd ? `${d.odd} stands apart` : 'two pieces cannot tell which is wrong';
+  const sign = (specimen: string) => pieceSign(c, specimen);
+  const which = d.odd ? `${sign(d.odd)} stands apart` : 'two pieces cannot tell which is wrong';
   return [
     {
       code: 'specimens-disagree',
       cable: c.cable.cable,
-      text: `The pieces ${d.specimens.join(', ')} differ by ${(100 * d.spread).toFixed(1)} % in mass per length, more than scale and rule explain: ${which}. The interval was widened; weigh and measure them again.`,
+      text: `The pieces ${d.specimens.map(sign).join(', ')} differ by ${(100 * d.spread).toFixed(1)} % in mass per length, more than scale and rule explain: ${which}. The interval was widened; weigh and measure them again.`,
     },
   ];
 }

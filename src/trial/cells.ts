@@ -1,6 +1,8 @@
 import { cellQuantity, plainCellValue } from '../journal/cellQuantity.ts';
 import { leastProblem, outOfReach } from '../journal/impossible.ts';
+import { quantityNamed } from '../journal/quantities.ts';
 import type { Column, TableShape } from '../journal/tableShape.ts';
+import { columnWords } from './columnWords.ts';
 import type { Remark } from './trial.ts';
 
 export type Row = Readonly<Record<string, string>>;
@@ -20,9 +22,21 @@ export const cell = (row: Row, name: string): string => trimmed(row[name]);
 /** A cell that names something, or null when it is blank. */
 export const nameOrNull = (row: Row, name: string): string | null => cell(row, name) || null;
 
+/** What a row is of, as a person calls it: `Mass of the conductor of q1`, `Cable Fen Mark 2`; else its table and name. */
+function rowCalled(table: TableShape, key: string, row: Row): string {
+  if (table.kind === 'reading') {
+    const name = quantityNamed(cell(row, 'quantity').toLowerCase())?.name ?? 'a reading';
+    return `${name.charAt(0).toUpperCase()}${name.slice(1)} of ${cell(row, 'specimen') || 'no piece'}`;
+  }
+  const maker = [cell(row, 'maker'), cell(row, 'model')].filter((part) => part !== '').join(' ');
+  if (table.kind === 'cable') return `Cable ${maker || key}`;
+  return `${table.file}, ${key || 'a row without a name'}`;
+}
+
 /** Says that a cell cannot be read: the number is left out and nothing else is lost. */
-export function unreadable(table: TableShape, key: string, column: string, found: string, expected: string): Remark {
-  const text = `${table.file}, ${key || 'a row without a name'}: ${column} is ${found}; expected ${expected}. It is left out.`;
+export function unreadable(table: TableShape, row: Row, column: string, found: string, expected: string): Remark {
+  const key = (table.key ?? []).map((part) => cell(row, part)).join(' ');
+  const text = `${rowCalled(table, key, row)}: ${columnWords(column)} is ${found}; expected ${expected}. It is left out.`;
   return { code: 'cannot-be-read', cable: null, readings: table.kind === 'reading' ? [key] : [], text };
 }
 
@@ -67,7 +81,6 @@ export class CellReader {
   }
 
   remark(row: Row, column: string, found: string, expected: string): void {
-    const key = (this.#table.key ?? []).map((part) => cell(row, part)).join(' ');
-    this.#remarks.push(unreadable(this.#table, key, column, found, expected));
+    this.#remarks.push(unreadable(this.#table, row, column, found, expected));
   }
 }

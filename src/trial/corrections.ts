@@ -5,6 +5,8 @@ import { rowKey, type TableShape } from '../journal/tableShape.ts';
 import { tableOfKind } from '../journal/tables.ts';
 import { typedText } from '../units/typedText.ts';
 import { cell, type Row } from './cells.ts';
+import { columnWords } from './columnWords.ts';
+import { pieceSign, whatWasRead } from './plainWords.ts';
 import { rowName } from './rowName.ts';
 import { withAside } from './setAside.ts';
 import type { Retag, Trial, Withdrawal } from './trial.ts';
@@ -41,6 +43,7 @@ const LONGEST_SHOWN = 60;
 
 const quoted = (text: string): string => `"${text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text}"`;
 const because = (why: string): string => (why === '' ? '' : ` Reason given: ${why}`);
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 const typedValue = (row: Row): string => typedText(cell(row, 'value'), cell(row, 'unit'));
 
 type Told = Pick<Correction, 'what' | 'cable' | 'readings' | 'text'>;
@@ -65,15 +68,30 @@ function changes(earlier: Row, later: Row): string[] {
   return [...columns].sort().flatMap((name) => {
     const [was, is] = [cell(earlier, name), cell(later, name)];
     if (was === is) return [];
-    if (was === '') return [`${name} is now ${quoted(is)}`];
-    return [is === '' ? `${name} ${quoted(was)} taken back` : `${name} from ${quoted(was)} to ${quoted(is)}`];
+    const words = columnWords(name);
+    if (was === '') return [`${words} is now ${quoted(is)}`];
+    return [is === '' ? `${words} ${quoted(was)} taken back` : `${words} from ${quoted(was)} to ${quoted(is)}`];
   });
 }
 
-function changed(shape: TableShape, key: string, earlier: Row, later: Row, cableOf: CableOf): Told | null {
+/** The thing that a row describes, as a person calls it. */
+function called(kind: string, key: string, row: Row, trial: Trial): string {
+  if (kind === 'cable') return trial.cables.find(({ cable }) => cable === key)?.name || key;
+  if (kind === 'specimen') return pieceSign(trial, key);
+  if (kind === 'reading') return `of the ${whatWasRead(trial, cell(row, 'specimen'), cell(row, 'quantity'))}`;
+  return key.replaceAll('\u001f', ' with ');
+}
+
+function changed(
+  shape: TableShape,
+  key: string,
+  earlier: Row,
+  later: Row,
+  { cableOf, trial }: { cableOf: CableOf; trial: Trial },
+): Told | null {
   const differing = changes(earlier, later);
   if (differing.length === 0) return null;
-  const named = shape.kind === 'trial' ? '' : ` ${key.replaceAll('\u001f', ' with ')}`;
+  const named = shape.kind === 'trial' ? '' : ` ${called(shape.kind, key, later, trial)}`;
   const more = differing.length - MOST_CHANGES_NAMED;
   const listed = [...differing.slice(0, MOST_CHANGES_NAMED), ...(more > 0 ? [`${more} more`] : [])].join('; ');
   const cable = cell(later, 'cable') || cableOf.piece.get(cell(later, 'specimen')) || null;
@@ -91,22 +109,27 @@ interface CableOf {
   reading: ReadonlyMap<string, string>;
 }
 
-function replaced(row: Row, was: Row | undefined, cableOf: CableOf): Told {
+function replaced(row: Row, was: Row | undefined, cableOf: CableOf, trial: Trial): Told {
   const [reading, earlier] = [cell(row, 'reading'), cell(row, 'replaces')];
-  const before = was ? ` (${typedValue(was)})` : '';
-  const text = `Reading ${earlier}${before} was replaced by ${reading} (${typedValue(row)}).${because(cell(row, 'why'))}`;
+  const before = was ? ` ${typedValue(was)}` : ' a reading that is not on record';
+  const what = whatWasRead(trial, cell(row, 'specimen'), cell(row, 'quantity'));
+  const text = `${sentence(what)}:${before} was replaced by ${typedValue(row)}.${because(cell(row, 'why'))}`;
   return { what: 'replaced', cable: cableOf.reading.get(reading) || null, readings: [earlier, reading], text };
 }
 
-function struck(row: Row, was: Row | undefined, cableOf: CableOf): Told {
+function struck(row: Row, was: Row | undefined, cableOf: CableOf, trial: Trial): Told {
   const reading = cell(row, 'reading');
-  const text = `Reading ${reading}${was ? ` (${typedValue(was)})` : ''} was struck out.${because(cell(row, 'why'))}`;
+  const what = was
+    ? `${sentence(whatWasRead(trial, cell(was, 'specimen'), cell(was, 'quantity')))}: ${typedValue(was)}`
+    : `Reading ${reading}`;
+  const text = `${what} was struck out.${because(cell(row, 'why'))}`;
   return { what: 'struck', cable: cableOf.reading.get(reading) || null, readings: [reading], text };
 }
 
 function retagged(retag: Retag, trial: Trial): Told {
   const moved = trial.readings.filter(({ retagged: by }) => by.includes(retag.retag)).map(({ reading }) => reading);
-  const { specimen, becomes, kind, why } = retag;
+  const { kind, why } = retag;
+  const [specimen, becomes] = [pieceSign(trial, retag.specimen), pieceSign(trial, retag.becomes)];
   const count = moved.length === 1 ? '1 reading' : `${moved.length} readings`;
   const done =
     kind === 'swap'
@@ -120,7 +143,8 @@ function thingNamed({ about, which, triedWith }: Withdrawal, trial: Trial): stri
   if (about === 'trial') return 'The trial';
   const cable = about === 'evidence' ? lookedAt(which, trial) : '';
   const tried = triedWith === null ? '' : `, as tried with ${triedWith}`;
-  return `${KIND_NAMES[about] ?? about} ${which}${cable === '' ? '' : ` at cable ${cable}`}${tried}`;
+  const named = about === 'evidence' ? which : called(about, which, {}, trial);
+  return `${KIND_NAMES[about] ?? about} ${named}${cable === '' ? '' : ` at cable ${cable}`}${tried}`;
 }
 
 /** The cable that a look of that name was at; empty when it is not on record. */
@@ -185,12 +209,13 @@ class Teller {
     if (!shape || key === null) return [];
     const earlier = this.#earlier(kind, key, body);
     const told: (Told | null)[] = [];
-    if (earlier && !NOT_CORRECTED.has(kind)) told.push(changed(shape, key, earlier, body, this.#cableOf));
+    if (earlier && !NOT_CORRECTED.has(kind))
+      told.push(changed(shape, key, earlier, body, { cableOf: this.#cableOf, trial: this.#trial }));
     const replaces = kind === 'reading' ? cell(body, 'replaces') : '';
     if (replaces !== '' && replaces !== key && cell(earlier ?? {}, 'replaces') !== replaces)
-      told.push(replaced(body, this.#typed(replaces), this.#cableOf));
+      told.push(replaced(body, this.#typed(replaces), this.#cableOf, this.#trial));
     if (kind === 'strike' && (!earlier || cell(earlier, 'why') !== cell(body, 'why')))
-      told.push(struck(body, this.#typed(key), this.#cableOf));
+      told.push(struck(body, this.#typed(key), this.#cableOf, this.#trial));
     const retag = this.#retags.get(id);
     if (retag) told.push(retagged(retag, this.#trial));
     const act = this.#withdrawals.get(id);

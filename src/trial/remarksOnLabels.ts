@@ -1,4 +1,5 @@
 import { readSizeText } from '../units/sizeText.ts';
+import { pieceSign, quantityHead } from './plainWords.ts';
 import { GRAMS_IN_OUNCE } from './remarksOnValues.ts';
 import type { Reading, Remark, Trial } from './trial.ts';
 
@@ -32,6 +33,6 @@ export function remarksOnLabels(trial: Trial): Remark[] {
     code: 'looks-like-ounces',
     cable: readings[0]!.cable,
     readings: readings.map((reading) => reading.reading),
-    text: `conductor_mass of ${piece} is far too light for its label, and fits it if it was in ounces: check the unit.`,
+    text: `${quantityHead('conductor_mass')} of ${pieceSign(trial, piece)} is far too light for its label, and fits it if it was in ounces: check the unit.`,
   }));
 }

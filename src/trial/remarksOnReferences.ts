@@ -1,4 +1,5 @@
 import { cell } from './cells.ts';
+import { pieceSign } from './plainWords.ts';
 import { withAside } from './setAside.ts';
 import type { Reading, Remark, Trial } from './trial.ts';
 
@@ -58,7 +59,11 @@ export function remarksOnReferences(trial: Trial): Remark[] {
   const remarks: Remark[] = [];
   for (const piece of trial.specimens) {
     if (!cables.has(piece.cable))
-      remarks.push(notDescribed(`Piece ${piece.specimen} is of cable ${piece.cable}, which is not described yet.`));
+      remarks.push(
+        notDescribed(
+          `Piece ${pieceSign(trial, piece.specimen)} is of cable ${piece.cable}, which is not described yet.`,
+        ),
+      );
   }
   for (const [piece, ids] of missing.pieces)
     remarks.push(notDescribed(`Piece ${piece} has readings but is not described yet; they are not used.`, null, ids));

@@ -1,5 +1,6 @@
 import { median } from '../numerics/describe.ts';
 import { ZERO_CELSIUS } from '../units/dimension.ts';
+import { quantityHead } from './plainWords.ts';
 import type { Reading, Remark, Trial } from './trial.ts';
 
 /** From this distance on, K, the pieces were not at one temperature. */
@@ -52,7 +53,7 @@ function apartFromFellows(quantity: string, readings: readonly Reading[]): Remar
       code: 'temperature-apart',
       cable: cable || null,
       readings: apart.map((reading) => reading.reading),
-      text: `${quantity} was read at ${found}, most others at about ${celsius(middle)}: let all pieces come to one temperature, or check what was typed.`,
+      text: `${quantityHead(quantity)} was read at ${found}, most others at about ${celsius(middle)}: let all pieces come to one temperature, or check what was typed.`,
     };
   });
 }

@@ -1,5 +1,6 @@
 import { median } from '../numerics/describe.ts';
 import { typedText } from '../units/typedText.ts';
+import { pieceSigns, quantityHead } from './plainWords.ts';
 import { remarksOnWidths } from './remarksOnWidths.ts';
 import type { Reading, Remark, Trial } from './trial.ts';
 
@@ -32,6 +33,8 @@ const TEN_TIMES = 6;
 /** Readings of one quantity on one piece, brought to a figure that may be compared with other pieces. */
 interface Group {
   piece: string;
+  /** Code on the tag of the piece, where it has one. */
+  sign?: string;
   cable: string;
   quantity: string;
   readings: Reading[];
@@ -95,6 +98,9 @@ function typed(reading: Reading): string {
   return typedText(reading.row.value ?? '', reading.row.unit ?? '');
 }
 
+/** `Mass of the conductor of KR`. */
+const called = ({ quantity, piece, sign }: Group) => `${quantityHead(quantity)} of ${sign ?? piece}`;
+
 function remark(ounces: boolean, group: Group, readings: readonly Reading[], fellows: string): Remark {
   const found = [...new Set(readings.map(typed))].join(', ');
   return {
@@ -102,8 +108,8 @@ function remark(ounces: boolean, group: Group, readings: readonly Reading[], fel
     cable: group.cable || null,
     readings: readings.map((reading) => reading.reading),
     text: ounces
-      ? `${group.quantity} of ${group.piece} is ${found}, which fits ${fellows} if it was in ounces: check the unit.`
-      : `${group.quantity} of ${group.piece} is ${found}, far from ${fellows}: check the decimal point and the unit.`,
+      ? `${called(group)} is ${found}, which fits ${fellows} if it was in ounces: check the unit.`
+      : `${called(group)} is ${found}, far from ${fellows}: check the decimal point and the unit.`,
   };
 }
 
@@ -174,5 +180,7 @@ export function remarksOnValues(trial: Trial): Remark[] {
       .filter((cable) => cable.role === 'compared')
       .map((cable) => [cable.cable, cable.label.size.toLowerCase().replace(/\s+/g, ' ')]),
   );
+  const signs = pieceSigns(trial.specimens);
+  for (const group of groups) group.sign = signs.get(group.piece);
   return [...groups.flatMap(withinPiece), ...amongPieces(groups, sizeOf), ...remarksOnWidths(trial)];
 }

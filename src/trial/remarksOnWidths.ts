@@ -1,5 +1,6 @@
 import { median } from '../numerics/describe.ts';
 import { typedText } from '../units/typedText.ts';
+import { quantityHead, quantityWords } from './plainWords.ts';
 import type { Reading, Remark, Trial } from './trial.ts';
 
 /** What lies inside what: the first cannot be wider than the second. */
@@ -14,6 +15,7 @@ const NAMES: ReadonlySet<string> = new Set(INSIDE.flatMap(({ inner, outer }) => 
 
 /** Diameters that cannot both be right, because one lies inside the other: one remark for each cable and pair. */
 export function remarksOnWidths(trial: Trial): Remark[] {
+  const nameOf = new Map(trial.cables.map(({ cable, name }) => [cable, name]));
   const byCable = new Map<string, Map<string, Reading[]>>();
   for (const reading of trial.readings) {
     if (reading.standing !== 'counted' || !NAMES.has(reading.quantity)) continue;
@@ -34,7 +36,7 @@ export function remarksOnWidths(trial: Trial): Remark[] {
       const wider = (quantities.get(inner) ?? []).filter((reading) => reading.value > limit * SAME_WIDTH);
       if (wider.length === 0) return [];
       const found = wider.map(({ row }) => typedText(row.value ?? '', row.unit ?? '')).join(', ');
-      const text = `${inner} of ${cable || 'an undescribed cable'} is ${found}, wider than its ${outer}: check the unit and the decimal point.`;
+      const text = `${quantityHead(inner)} of ${nameOf.get(cable) || cable || 'an undescribed cable'} is ${found}, wider than its ${quantityWords(outer)}: check the unit and the decimal point.`;
       return [{ code, cable: cable || null, readings: wider.map((reading) => reading.reading), text }];
     }),
   );

@@ -134,7 +134,7 @@ describe('checks in a trial', () => {
     ['tool-outside-its-limit', { known_value: '100', read_value: '103' }, 'read 103 g on a check weight of 100 g'],
     ['check-of-another-kind', { known_value: '10', unit: 'mm', read_value: '10' }, 'Check k of tool scale is in mm'],
     ['not-yet-described', { instrument: 'ghost', known_value: '1', read_value: '1' }, 'of tool ghost'],
-    ['cannot-be-read', { known_value: 'a lot', read_value: '1' }, 'known_value'],
+    ['cannot-be-read', { known_value: 'a lot', read_value: '1' }, 'known value'],
   ])('are remarked on: %s', (code, row, words) => {
     const { remarks } = limitOf(check(row)).trial;
     expect(remarks.map((one) => one.code)).toEqual([code]);

@@ -31,11 +31,11 @@ describe('corrections', () => {
     expect(list.map(({ what, text, cable, readings }) => [what, text, cable, readings])).toEqual([
       [
         'replaced',
-        'Reading r1 (93.1 g) was replaced by r2 (39.1 g). Reason given: digits swapped',
+        'Mass of the conductor of q1: 93.1 g was replaced by 39.1 g. Reason given: digits swapped',
         'quill',
         ['r1', 'r2'],
       ],
-      ['struck', 'Reading r2 (39.1 g) was struck out. Reason given: draught', 'quill', ['r2']],
+      ['struck', 'Mass of the conductor of q1: 39.1 g was struck out. Reason given: draught', 'quill', ['r2']],
     ]);
     expect(list[1]).toMatchObject({ by: 'Ann', device: 'phone', at: '2026-10-03T11:00:00.000Z' });
   });
@@ -49,11 +49,11 @@ describe('corrections', () => {
     );
     expect(list.map(({ text, cable }) => [text, cable])).toEqual([
       [
-        'Cable quill was described anew: claimed_size from "2 AWG" to "4 AWG"; lot is now "B7"; model "Two" taken back.',
+        'Cable Quill was described anew: size on the label from "2 AWG" to "4 AWG"; lot is now "B7"; model "Two" taken back.',
         'quill',
       ],
-      ['Piece q1 was described anew: cut_length from "300" to "310".', 'quill'],
-      ['The trial was described anew: target_temperature from "20" to "21".', null],
+      ['Piece q1 was described anew: cut length from "300" to "310".', 'quill'],
+      ['The trial was described anew: target temperature from "20" to "21".', null],
     ]);
   });
 
@@ -61,7 +61,9 @@ describe('corrections', () => {
     const [one] = told(
       entry('cable', { cable: 'quill', a: '1', b: '2', c: '3', d: '4', e: '5', claimed_size: 'x'.repeat(100) }),
     );
-    expect(one!.text).toContain('a is now "1"; b is now "2"; c is now "3"; claimed_metal "OFC" taken back; 5 more.');
+    expect(one!.text).toContain(
+      'a is now "1"; b is now "2"; c is now "3"; metal on the label "OFC" taken back; 5 more.',
+    );
     const [long] = told(
       entry('cable', {
         cable: 'quill',
@@ -95,7 +97,7 @@ describe('corrections', () => {
       reading('r2', 'conductor_mass', '39.1', 'g', { replaces: 'r1', why: 'digits swapped' }),
       reading('r1', 'conductor_mass', '93.1', 'g'),
     );
-    expect(one!.text).toBe('Reading r1 (93.1 g) was replaced by r2 (39.1 g). Reason given: digits swapped');
+    expect(one!.text).toBe('Mass of the conductor of q1: 93.1 g was replaced by 39.1 g. Reason given: digits swapped');
   });
 
   it('tell nothing twice when the same is said again', () => {
@@ -106,5 +108,23 @@ describe('corrections', () => {
       id: strike.id.replace('-7000-', '-7001-'),
     });
     expect(list.map(({ what }) => what)).toEqual(['struck']);
+  });
+});
+
+describe('what a person reads', () => {
+  it('names pieces by the code on their tag, and quantities and columns in words of the trade', () => {
+    const entries = [
+      ...onePiece(),
+      entry('specimen', { specimen: 'c1-a1', cable: 'quill', code: 'KR', kind: 'apart', cut_length: '300' }),
+      reading('r-2f24a8c3e6', 'specimen_mass', '140', 'g', { specimen: 'c1-a1' }),
+      reading('r-91', 'specimen_mass', '14.1', 'g', { specimen: 'c1-a1' }),
+      entry('strike', { reading: 'r-91', why: 'slip' }),
+      reading('r-92', 'specimen_mass', '1410', 'g', { specimen: 'c1-a1', at_length: 'x' }),
+    ];
+    const trial = fold(entries);
+    const texts = [...trial.remarks.map(({ text }) => text), ...corrections(entries, trial).map(({ text }) => text)];
+    expect(texts.length).toBeGreaterThan(2);
+    for (const text of texts) expect(text).not.toMatch(/c1-a1(?!.*left out)|r-\w+|[a-z]_[a-z]/);
+    expect(texts).toContain('Mass of the whole piece of KR: 14.1 g was struck out. Reason given: slip');
   });
 });

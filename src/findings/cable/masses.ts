@@ -27,10 +27,10 @@ export function massesOf(c: CableReadings): CableFindings['masses'] {
       [whole, ...parts].reduce((total, p) => total + doubt(p) + p.step / 2, 0) + SPECIMEN_VARIATION * 0.1 * whole.mean;
     const closes = Math.abs(gap) <= limit;
     const words = closes
-      ? `${s.specimen}: the parts weigh ${g2(sum)} g, the whole ${g2(whole.mean)} g. The sum closes.`
+      ? `${s.code || s.specimen}: the parts weigh ${g2(sum)} g, the whole ${g2(whole.mean)} g. The sum closes.`
       : gap > 0
-        ? `${s.specimen}: ${g2(gap)} g are missing from the parts (${g2(sum)} g of ${g2(whole.mean)} g): strands lost in stripping, or something not weighed.`
-        : `${s.specimen}: the parts weigh ${g2(-gap)} g more than the whole (${g2(sum)} g against ${g2(whole.mean)} g): weigh them again.`;
+        ? `${s.code || s.specimen}: ${g2(gap)} g are missing from the parts (${g2(sum)} g of ${g2(whole.mean)} g): strands lost in stripping, or something not weighed.`
+        : `${s.code || s.specimen}: the parts weigh ${g2(-gap)} g more than the whole (${g2(sum)} g against ${g2(whole.mean)} g): weigh them again.`;
     return [
       {
         specimen: s.specimen,

@@ -1,5 +1,6 @@
 import { group } from 'd3-array';
 import { clampEdgeShare, type DroopFound, stiffnessFromDroop } from '../../methods/flex/droop.ts';
+import { pieceSign } from '../../trial/plainWords.ts';
 import type { Reading } from '../../trial/trial.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
 import { wholeText } from '../../units/wholeText.ts';
@@ -104,10 +105,13 @@ function droopOf(
   const cut = cable.specimens.find((piece) => piece.specimen === specimen)?.cutLength ?? null;
   const say = (text: string): DroopResult => ({ ...open, shown: { ...shown, text } });
   if (!overhang || !first)
-    return say(`A droop of ${specimen} lacks its ${overhang ? 'tip drop or chord angle' : 'overhang'}.`);
+    return say(
+      `A droop of ${pieceSign(cable, specimen)} lacks its ${overhang ? 'tip drop or chord angle' : 'overhang'}.`,
+    );
   const doubt = doubtOf(specimen, cut, overhang.value, read === 'drop' ? tips.map((r) => r.value) : []);
   if (doubt !== null) return say(doubt);
-  if (!weight) return say(`The droop of ${specimen} needs a weight per length: weigh a piece of known length.`);
+  if (!weight)
+    return say(`The droop of ${pieceSign(cable, specimen)} needs a weight per length: weigh a piece of known length.`);
   const found = stiffnessFromDroop({
     weight: Math.exp(weight.figure.ln),
     overhang: overhang.value,

@@ -49,7 +49,7 @@ function rowFrom(g: Group, specimen: Specimen, trial: Trial, tools: ToolBox): Me
   if (isOrdinaryMultimeter(g.tool.kind))
     return unusable(
       'two-wire-meter',
-      `The resistance of ${g.specimen} was read with an ordinary multimeter. Its leads and contacts are tenths of an ohm, this cable is thousandths: the reading is left out. Use a four-wire meter, or a known current and a millivolt reading.`,
+      `The resistance of ${specimen.code || g.specimen} was read with an ordinary multimeter. Its leads and contacts are tenths of an ohm, this cable is thousandths: the reading is left out. Use a four-wire meter, or a known current and a millivolt reading.`,
     );
   const at = contactDistance(g);
   if (!at)

@@ -55,14 +55,14 @@ describe('typedReading', () => {
   it('gives a reading as typed, with how and why it was put aside', () => {
     const rows = fold(ENTRIES)
       .readings.filter((reading) => reading.cable === 'quill')
-      .map(typedReading);
+      .map((reading) => typedReading(reading));
     expect(rows.map(({ reading, typed, aside }) => [reading, typed, aside])).toEqual([
       ['a', '95,6 g', ''],
       ['b', '59.6 g', 'struck: “digits swapped”'],
       ['c', '0.7 mΩ', 'replaced: “lead slipped”'],
       ['d', '0.76 mΩ', ''],
     ]);
-    expect(rows[0]).toMatchObject({ what: 's, conductor mass', circumstances: 'scale' });
+    expect(rows[0]).toMatchObject({ what: 's, mass of the conductor', circumstances: 'scale' });
     expect(rows[2]?.circumstances).toBe('over 1500 mm');
   });
 });

@@ -1,4 +1,5 @@
 import type { CableFindings } from '../../../findings/schema.ts';
+import { quantityWords } from '../../../trial/plainWords.ts';
 
 /** True when there are readings, but they contradict each other so grossly that no area is given. */
 export function contradicts(cable: CableFindings): boolean {
@@ -8,5 +9,5 @@ export function contradicts(cable: CableFindings): boolean {
 /** Why a cable has no area yet, and what to do about it: `Not told: take the mass again`. */
 export function noAreaWords(cable: CableFindings): string {
   if (!contradicts(cable)) return 'No area yet: weigh it';
-  return `No area: take again ${cable.consistency!.recheck!.replaceAll('_', ' ')}`;
+  return `No area: take again ${quantityWords(cable.consistency!.recheck!)}`;
 }

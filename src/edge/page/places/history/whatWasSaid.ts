@@ -33,9 +33,9 @@ export interface Said {
 /** What an entry says. `trial` is the fold of the journal it is from. */
 export function whatWasSaid({ kind, body }: Entry, trial: Trial): Said {
   const cell = (name: string) => (body[name] ?? '').trim();
-  const said = (detail: string): Said => ({
+  const said = (...details: string[]): Said => ({
     what: NAMES[kind] ?? `Entry of the kind "${kind}"`,
-    detail,
+    detail: details.filter((part) => part !== '').join(', '),
     why: cell('why'),
   });
   const piece = (name: string) => pieceWords(trial, name);
@@ -56,19 +56,20 @@ export function whatWasSaid({ kind, body }: Entry, trial: Trial): Said {
         [cell('shot'), cell('photo') === '' ? '' : 'photo', cell('text')].filter((part) => part !== '').join(', '),
       );
     case 'setting':
-      return said(`${cell('setting').replaceAll('_', ' ')}: ${cell('value')}`);
+      return said(`${settingWords(cell('setting'))}: ${cell('value') || 'as usual'}`);
     case 'blinding':
-      return said([cell('act'), cell('how')].filter((part) => part !== '').join(', '));
+      return said(BLINDED[cell('act').toLowerCase()] ?? cell('act'), cell('how'));
     case 'specimen':
       return said(piece(cell('specimen')));
     case 'instrument':
-    case 'check':
       return said(cell('instrument'));
+    case 'check':
+      return said(cell('instrument'), checkWords(body));
     case 'cable':
     case 'evidence':
       return said(
         hidden(
-          [cell('maker'), cell('model'), cell('cable'), cell('look').replaceAll('_', ' '), cell('seen')]
+          [cableName(cell, trial), cell('look').replaceAll('_', ' '), cell('seen')]
             .filter((part) => part !== '')
             .join(', '),
         ),
@@ -84,6 +85,43 @@ export function whatWasSaid({ kind, body }: Entry, trial: Trial): Said {
   }
 }
 
+const BLINDED: Readonly<Record<string, string>> = {
+  blind: 'from here on by codes',
+  show: 'names shown to the one who cuts; the others go on by codes',
+  reveal: 'names revealed',
+};
+
+/** Settings of the plan as Plan calls them; the others by their own words. */
+const SETTINGS: Readonly<Record<string, string>> = {
+  specimens_each: 'pieces to take apart of each cable',
+  repeats: 'readings of each quantity',
+  bend_pieces: 'pieces to bend of each cable',
+  abuse_pieces: 'pieces to abuse of each cable',
+  apart_mm: 'length of a piece to take apart, mm',
+  bend_mm: 'length of a piece to bend, mm',
+  abuse_mm: 'length of a piece to abuse, mm',
+  kept_mm: 'length kept back, mm',
+  saw_loss_mm: 'lost at each cut, mm',
+  blind_how: 'how nobody is to know',
+  copper_price_per_kg: 'copper, money per kg',
+};
+
+const settingWords = (setting: string) => SETTINGS[setting] ?? setting.replaceAll('_', ' ');
+
+/** The name that people know a cable by, not the short one of its rows. */
+function cableName(cell: (name: string) => string, trial: Trial): string {
+  const own = [cell('maker'), cell('model')].filter((part) => part !== '').join(' ');
+  return own || (trial.cables.find(({ cable }) => cable === cell('cable'))?.name ?? cell('cable'));
+}
+
+/** `read 3.7 oz on a check weight of 100 g`. */
+function checkWords(body: Entry['body']): string {
+  const { against = '', known_value: known = '', read_value: read = '', unit = '' } = body;
+  const thing =
+    against.trim() === 'zero' ? 'nothing' : `${against.trim() || 'something'} of ${valueWords(known, unit)}`;
+  return `read ${valueWords(read, unit)} on ${thing}`;
+}
+
 const THINGS: Readonly<Record<string, string>> = { trial: 'the trial', instrument: 'tool', evidence: 'look' };
 
 /** What was put aside: `tool scale`, `KR, piece to take apart`. A cable's name is left out while names are hidden. */
@@ -96,7 +134,7 @@ function thingWords(about: string, which: string, trial: Trial): string {
 /** A reading as typed, by its name. */
 export function readingWords(trial: Trial, reading: string): string {
   const found = trial.readings.find((each) => each.reading === reading);
-  if (found === undefined) return `reading ${reading}`;
+  if (found === undefined) return 'a reading that is not on record';
   const { row, specimen, quantity } = found;
   return `${valueWords(row.value ?? '', row.unit ?? '')}, ${pieceWords(trial, specimen)}, ${quantityHead(quantity).toLowerCase()}`;
 }

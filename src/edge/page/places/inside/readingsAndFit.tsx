@@ -2,8 +2,10 @@ import type { CableFindings } from '../../../../findings/schema.ts';
 import { plainText } from '../../../../report/figures.ts';
 import { residualSpan } from '../../../../report/sheetStrips.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { pieceSign, quantityWords } from '../../../../trial/plainWords.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { ResidualStrip } from '../../parts/pictures.tsx';
+import { folded } from '../../store/journal/journal.ts';
 import { typedReading } from './typedReading.ts';
 
 /** The readings of one cable, how far each stands from what the others foretell, and all of them as typed. */
@@ -47,7 +49,7 @@ export function ReadingsAndFit({ cable, readings }: { cable: CableFindings; read
       {cable.consistency !== null && <p class="note">{noBreak(cable.consistency.sentence)}</p>}
       {cable.consistency?.recheck != null && (
         <p>
-          <b>Take again: {cable.consistency.recheck.replaceAll('_', ' ')}.</b>
+          <b>Take again: {quantityWords(cable.consistency.recheck)}.</b>
         </p>
       )}
       <AsTyped readings={readings.filter((reading) => reading.cable === cable.cable)} />
@@ -57,19 +59,24 @@ export function ReadingsAndFit({ cable, readings }: { cable: CableFindings; read
 
 function AsTyped({ readings }: { readings: readonly Reading[] }) {
   if (readings.length === 0) return null;
+  const trial = folded.value;
+  // By codes, readings bear the signs of their pieces already.
+  const signOf = (specimen: string) => (trial === null ? specimen : pieceSign(trial, specimen));
   return (
     <details>
       <summary>{readings.length === 1 ? 'The one reading' : `The ${readings.length} readings`} as typed</summary>
       <ul class="typed">
-        {readings.map(typedReading).map((reading) => (
-          <li key={reading.reading}>
-            <span>{reading.what}</span>
-            <span>{reading.aside === '' ? <b>{noBreak(reading.typed)}</b> : <s>{noBreak(reading.typed)}</s>}</span>
-            <span class="note">
-              {noBreak(reading.circumstances)} {reading.aside}
-            </span>
-          </li>
-        ))}
+        {readings
+          .map((each) => typedReading(each, signOf))
+          .map((reading) => (
+            <li key={reading.reading}>
+              <span>{reading.what}</span>
+              <span>{reading.aside === '' ? <b>{noBreak(reading.typed)}</b> : <s>{noBreak(reading.typed)}</s>}</span>
+              <span class="note">
+                {noBreak(reading.circumstances)} {reading.aside}
+              </span>
+            </li>
+          ))}
       </ul>
     </details>
   );

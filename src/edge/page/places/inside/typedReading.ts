@@ -1,3 +1,4 @@
+import { quantityWords } from '../../../../trial/plainWords.ts';
 import { STANDING_WORDS } from '../../../../trial/standing.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { typedText } from '../../../../units/typedText.ts';
@@ -6,7 +7,7 @@ import { typedText } from '../../../../units/typedText.ts';
 export interface TypedReading {
   reading: string;
   what: string;
-  /** Value and unit as typed. */
+  /** Value as typed, with its unit as printed. */
   typed: string;
   /** Instrument, contact distance, copper temperature and position, as far as they were typed. */
   circumstances: string;
@@ -14,14 +15,21 @@ export interface TypedReading {
   aside: string;
 }
 
-/** A reading as it was typed: the raw side of the findings, for whoever wants to look. */
-export function typedReading({ reading, specimen, quantity, row, standing, why }: Reading): TypedReading {
+/**
+ * A reading as it was typed: the raw side of the findings, for whoever wants to look.
+ *
+ * @param signOf what a piece is called: by the code on its tag where it has one
+ */
+export function typedReading(
+  { reading, specimen, quantity, row, standing, why }: Reading,
+  signOf: (specimen: string) => string = (name) => name,
+): TypedReading {
   const over = joined(row.at_length, row.at_length_unit);
   const warm = joined(row.temperature, row.temperature_unit);
   const circumstances = [row.instrument ?? '', over && `over ${over}`, warm && `at ${warm}`, row.position ?? ''];
   return {
     reading,
-    what: `${specimen}, ${quantity.replaceAll('_', ' ')}`,
+    what: `${signOf(specimen)}, ${quantityWords(quantity)}`,
     typed: joined(row.value, row.unit),
     circumstances: circumstances.filter((words) => words !== '').join(', '),
     aside: standing === 'counted' ? '' : [STANDING_WORDS[standing], ...(why === '' ? [] : [`“${why}”`])].join(': '),

@@ -4,6 +4,7 @@ import { type SectionInput, sectionInput } from '../../../../report/section/sect
 import { reach, sectionRadii } from '../../../../report/section/sectionRadii.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { quantityWords } from '../../../../trial/plainWords.ts';
 import { chartOf } from '../../parts/chartOf.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { gaugeWords } from '../../parts/gaugeWords.ts';
@@ -150,7 +151,7 @@ function Blanks({ cable }: { cable: CableFindings }) {
       )}
       {contradicts(cable) && (
         <p>
-          <b>Take again: {cable.consistency!.recheck!.replaceAll('_', ' ')}.</b>
+          <b>Take again: {quantityWords(cable.consistency!.recheck!)}.</b>
         </p>
       )}
       {cable.next_reading !== null && cable.conductor_area !== null && (
