@@ -122,6 +122,14 @@ describe('checks in a trial', () => {
     expect(trial.remarks).toEqual([]);
   });
 
+  it('put aside leave the limit to the check before them', () => {
+    const good = check({ check: 'k1', known_value: '100', read_value: '100.01' });
+    const slip = check({ check: 'k2', known_value: '100', read_value: '3.7 oz' });
+    const taken = entry('withdrawal', { withdrawal: 'w', about: 'check', which: 'k2', why: 'typed wrong' });
+    expectClose(limitOf(good, slip, taken).limit.absolute, 0.02e-3, { relative: 1e-9 });
+    expect(limitOf(good, slip).limit.absolute).toBeGreaterThan(4e-3);
+  });
+
   it('stretch only to readings that count', () => {
     const heavy = reading('r2', 'conductor_mass', '900', 'g', { instrument: 'scale' });
     const known = check({ known_value: '100', read_value: '100.00' });

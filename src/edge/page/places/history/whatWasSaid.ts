@@ -2,6 +2,7 @@
 import type { Entry } from '../../../../journal/entry.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { pieceWords, quantityHead, valueWords } from '../../store/bench/names.ts';
+import { checkWords } from '../../store/plan/checkWords.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
   trial: 'Trial described',
@@ -112,14 +113,6 @@ const settingWords = (setting: string) => SETTINGS[setting] ?? setting.replaceAl
 function cableName(cell: (name: string) => string, trial: Trial): string {
   const own = [cell('maker'), cell('model')].filter((part) => part !== '').join(' ');
   return own || (trial.cables.find(({ cable }) => cable === cell('cable'))?.name ?? cell('cable'));
-}
-
-/** `read 3.7 oz on a check weight of 100 g`. */
-function checkWords(body: Entry['body']): string {
-  const { against = '', known_value: known = '', read_value: read = '', unit = '' } = body;
-  const thing =
-    against.trim() === 'zero' ? 'nothing' : `${against.trim() || 'something'} of ${valueWords(known, unit)}`;
-  return `read ${valueWords(read, unit)} on ${thing}`;
 }
 
 const THINGS: Readonly<Record<string, string>> = { trial: 'the trial', instrument: 'tool', evidence: 'look' };

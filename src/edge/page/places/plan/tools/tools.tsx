@@ -7,6 +7,7 @@ import { findUnit } from '../../../../../units/unit.ts';
 import { AsideList } from '../../../parts/asideList.tsx';
 import { EditField } from '../../../parts/editField.tsx';
 import { PutAside } from '../../../parts/putAside.tsx';
+import { checkWords } from '../../../store/plan/checkWords.ts';
 import { addTool, checksOf, toolsToAdd, zeroSpan } from '../../../store/plan/tools.ts';
 import { PlanSection } from '../planSection.tsx';
 import { CheckDialog } from './checkDialog.tsx';
@@ -65,6 +66,11 @@ export function Tools({ trial }: { trial: Trial }) {
           </tbody>
         </table>
       )}
+      <AsideList
+        trial={trial}
+        kind="check"
+        nameOf={(row) => `the check of ${row.instrument ?? ''} that ${checkWords(row)}`}
+      />
       <AsideList trial={trial} kind="instrument" nameOf={({ instrument = '' }) => instrument} />
       <AddTool trial={trial} />
       {tool !== null && <CheckDialog tool={tool} onClose={() => setChecking(null)} />}
@@ -131,7 +137,9 @@ function Taken({ trial, tool }: { trial: Trial; tool: Instrument }) {
   return (
     <>
       <b>{limitWords(tool.limit, unit)}</b> {limitSource(tool.limit)}
-      {known.length > 0 && <span class="note">{known.length === 1 ? 'one check' : `${known.length} checks`}</span>}
+      {known.length > 0 && (
+        <span class="note">{known.length === 1 ? 'by one check' : `by ${known.length} checks`}</span>
+      )}
       {zeros.length > 0 && (
         <span class="note">
           {span === null
@@ -139,7 +147,39 @@ function Taken({ trial, tool }: { trial: Trial; tool: Instrument }) {
             : `${zeros.length} zeros, ${Number(span.toPrecision(3))} ${symbol} apart`}
         </span>
       )}
+      <ChecksOnRecord trial={trial} tool={tool} />
     </>
+  );
+}
+
+/** Every check of a tool, those that a later one has overtaken too, each with the way to take it back. */
+function ChecksOnRecord({ trial, tool }: { trial: Trial; tool: Instrument }) {
+  const own = trial.checks.filter(({ instrument }) => instrument === tool.instrument);
+  const { known, zeros } = checksOf(trial, tool);
+  const counting = new Set([...known, ...zeros].map(({ check }) => check));
+  if (own.length === 0) return null;
+  return (
+    <details class="checks-on-record">
+      <summary>{own.length === 1 ? 'the check' : 'the checks'}</summary>
+      <ul>
+        {own.map(({ check, row }) => (
+          <li key={check}>
+            <span>
+              {checkWords(row)}
+              {(row.at ?? '') !== '' && <span class="note"> {row.at!.slice(0, 10)}</span>}
+              {!counting.has(check) && <span class="note"> overtaken by a later one</span>}
+            </span>{' '}
+            <PutAside
+              about="check"
+              which={check}
+              name={`the check of ${tool.instrument} that ${checkWords(row)}`}
+              along="The limit of the tool is taken without it; plan and findings follow."
+              usual={['typed wrong', 'wrong unit', 'read before it had settled']}
+            />
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 
