@@ -131,8 +131,12 @@ describe('the order of work', () => {
     await page.getByRole('dialog').getByRole('button', { name: 'Hide the names' }).click();
     await page.getByText(/This trial goes by codes/).waitFor();
     expect(await page.locator('#page').innerHTML()).not.toMatch(/Maker|cable-\d/);
+    // The codes that were seen beside the names are void: each piece has a new one.
+    const codes = page.locator('.fellows .sign');
+    await expect.poll(() => codes.allTextContents()).not.toContain('KR');
+    const code = (await codes.first().textContent()) ?? '';
     await page.getByRole('link', { name: /^Inside/ }).click();
-    await page.locator('.cables', { hasText: 'KR' }).waitFor();
+    await page.locator('.cables', { hasText: code }).waitFor();
     expect(await page.locator('#page').innerHTML()).not.toMatch(/Maker|cable-\d/);
     await page.goBack();
     await page.getByRole('button', { name: 'Reveal the names' }).click();
