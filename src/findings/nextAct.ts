@@ -1,5 +1,6 @@
 import type { Step } from '../methods/decide/workMinutes.ts';
 import type { Trial } from '../trial/trial.ts';
+import { type LookItem, wantedLooks } from './bench/wantedLooks.ts';
 import { countedReadings, suggestedTool } from './bench/wantedReadings.ts';
 import { type Slot, workingOrder } from './bench/workingOrder.ts';
 import { benchTools } from './plan/benchTools.ts';
@@ -35,8 +36,8 @@ export interface BenchList {
   next: BenchAct | null;
   /** Readings wanted, taken of those, and left. More repeats than wanted count as wanted ones. */
   progress: { wanted: number; done: number; left: number };
-  /** Cables whose strands nobody has scraped and looked at yet. */
-  looks: string[];
+  /** What eyes and a magnet are still to say, kind by kind; no part of the readings and of their progress. */
+  looks: LookItem[];
 }
 
 /**
@@ -84,11 +85,6 @@ export function benchList(trial: Trial, order: readonly Slot[] = workingOrder(tr
     acts,
     next: acts[0] ?? null,
     progress: { wanted, done: wanted - left, left },
-    looks: settings.methods.has('eye') ? cablesNotLookedAt(trial) : [],
+    looks: wantedLooks(trial, settings),
   };
-}
-
-function cablesNotLookedAt({ cables, evidence }: Pick<Trial, 'cables' | 'evidence'>): string[] {
-  const looked = new Set(evidence.filter((e) => e.look === 'scraped_strand' && e.seen !== '').map((e) => e.cable));
-  return cables.filter((c) => c.role !== 'control' && !looked.has(c.cable)).map((c) => c.cable);
 }

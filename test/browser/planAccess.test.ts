@@ -39,6 +39,7 @@ describe.each(LOOKS)('$colorScheme at $width px', (look) => {
     const { page, troubles } = await bench.open(PLAN, look);
     await waitForOutlook(page);
     await waitForAllThere(page);
+    await openAllFolds(page);
     await page
       .getByRole('button', { name: /^More of/ })
       .first()
@@ -76,11 +77,11 @@ describe('the plan', () => {
     for (const width of [320, 360, 560, 900, 1280, 1440, 3840]) {
       const { page, context } = await bench.open(PLAN, { width });
       await waitForOutlook(page);
+      await openAllFolds(page);
       await page
         .getByRole('button', { name: /^More of/ })
         .first()
         .click();
-      await openAllFolds(page);
       expect(
         await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
         `${width} px`,
@@ -92,6 +93,7 @@ describe('the plan', () => {
   it('gives every control 44 px on a phone, or 24 where many stand together', async () => {
     const { page } = await bench.open(PLAN, { width: 390 });
     await waitForOutlook(page);
+    await openAllFolds(page);
     await page
       .getByRole('button', { name: /^More of/ })
       .first()

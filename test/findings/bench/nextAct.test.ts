@@ -91,10 +91,22 @@ describe('what the bench wants', () => {
     expect([...pieces('by specimen')].sort()).toEqual([...pieces('by quantity')].sort());
   });
 
-  it('lists cables whose strands nobody scraped', () => {
-    const seen = entry('evidence', { cable: 'harrow', look: 'scraped_strand', seen: 'red through' });
-    expect(benchList(trialOf(...START)).looks).toEqual(['harrow', 'sedge']);
-    expect(benchList(trialOf(...START, seen)).looks).toEqual(['sedge']);
+  it('lists what eyes and a magnet are still to say of each cable, where the plan wants them', () => {
+    const look = (look: string, of: string) => entry('evidence', { cable: of, look, seen: 'red through' });
+    const left = (...more: Parameters<typeof trialOf>) =>
+      benchList(trialOf(...START, ...more)).looks.map((item) => [item.look, item.cables.length, item.left.join(' ')]);
+    expect(left()).toEqual([
+      ['print_on_jacket', 2, 'harrow sedge'],
+      ['scraped_strand', 2, 'harrow sedge'],
+      ['magnet', 2, 'harrow sedge'],
+    ]);
+    const printed = entry('cable', { cable: 'sedge', claimed_size: '2 AWG', printed_on_jacket: '2 AWG OFC' });
+    expect(left(look('scraped_strand', 'harrow'), look('magnet', 'sedge'), printed).map((item) => item[2])).toEqual([
+      'harrow',
+      'sedge',
+      'harrow',
+    ]);
+    expect(left(setting('methods', 'ohms'))).toEqual([]);
   });
 
   it('wants nothing where no piece is on record', () => {

@@ -6,6 +6,8 @@ interface PutAsideDialogProps {
   /** What is put aside or taken up again, as a person calls it. */
   name: string;
   again: boolean;
+  /** What putting it aside is called: a trial is put away. */
+  words?: string;
   /** What goes or comes along with it, in a sentence; empty when nothing does. */
   along?: string;
   usual?: readonly string[];
@@ -18,7 +20,15 @@ interface PutAsideDialogProps {
 const USUAL = ['listed twice', 'entered by mistake', 'for trying out'];
 
 /** Asks why something is put aside, or taken up again. */
-export function PutAsideDialog({ name, again, along = '', usual = USUAL, onAct, onClose }: PutAsideDialogProps) {
+export function PutAsideDialog({
+  name,
+  again,
+  words = 'Put aside',
+  along = '',
+  usual = USUAL,
+  onAct,
+  onClose,
+}: PutAsideDialogProps) {
   const [why, setWhy] = useState('');
   // Native dialogs give the focus back when they are closed, and this one may leave the page with what it was about.
   useEffect(() => {
@@ -32,9 +42,9 @@ export function PutAsideDialog({ name, again, along = '', usual = USUAL, onAct, 
     await onAct(why.trim());
     return null;
   };
-  const words = again ? 'Take up again' : 'Put aside';
+  const done = again ? 'Take up again' : words;
   return (
-    <FormDialog title={`${words}: ${name}`} act={words} onAct={act} onClose={onClose}>
+    <FormDialog title={`${done}: ${name}`} act={done} onAct={act} onClose={onClose}>
       <p class="note">
         {again
           ? 'It counts again as before. '

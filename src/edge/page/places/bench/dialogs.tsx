@@ -5,6 +5,7 @@ import { folded } from '../../store/journal/journal.ts';
 import { BlindDialog } from './blindDialog.tsx';
 import { ChooseDialog } from './chooseDialog.tsx';
 import { FIELD, LETTERS } from './keys.ts';
+import { LookDialog } from './looks/lookDialog.tsx';
 import { MixUpDialog } from './mixUpDialog.tsx';
 import { NoteDialog } from './noteDialog.tsx';
 import { RevealDialog } from './revealDialog.tsx';
@@ -32,6 +33,7 @@ export function BenchDialogs() {
   if (open === 'keys') return <Keys />;
   if (open === 'reveal') return <RevealDialog />;
   if (open === 'blind') return <BlindDialog trial={trial} />;
+  if (open === 'look') return <LookDialog trial={trial} />;
   if (open === 'mix-up') return <MixUpDialog trial={trial} />;
   if (act === null) return null;
   if (open === 'choose') return <ChooseDialog trial={trial} act={act} />;

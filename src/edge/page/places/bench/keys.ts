@@ -2,6 +2,7 @@
 import { closeDialog, show } from '../../store/bench/dialogs.ts';
 import { clearField, eraseLast, typed, typeInto } from '../../store/bench/field.ts';
 import { later, step } from '../../store/bench/inHand.ts';
+import { takeNextLook } from '../../store/bench/looks.ts';
 import { undo } from '../../store/bench/putRight.ts';
 import { asked, keepIt } from '../../store/bench/questions.ts';
 import { record } from '../../store/bench/record.ts';
@@ -19,6 +20,7 @@ export const LETTERS: Readonly<Record<string, { words: string; act: () => void }
   l: { words: 'later', act: later },
   u: { words: 'undo', act: () => void undo() },
   t: { words: 'temperature', act: () => toField(WARMTH) },
+  e: { words: 'look, by eye or magnet', act: takeNextLook },
   g: { words: 'go to', act: () => show('choose') },
   '?': { words: 'all keys', act: () => show('keys') },
 };

@@ -1,12 +1,24 @@
 import type { Trial } from '../../../../trial/trial.ts';
 import { actsLeft, afterThis } from '../../store/bench/inHand.ts';
-import { quantityHead, signOf } from '../../store/bench/names.ts';
+import { LOOK_NAMES, takeLook } from '../../store/bench/looks.ts';
+import { quantityHead, signOf, signOfCable } from '../../store/bench/names.ts';
+import { benchWork } from '../../store/bench/work.ts';
 import { addressOf } from '../../store/routeOf.ts';
 
 /** What comes after the reading in hand. */
 export function NextAct({ trial }: { trial: Trial }) {
   const next = afterThis.value;
   if (next === null && actsLeft.value.length === 0) {
+    const looks = benchWork.value?.looks.find(({ left }) => left.length > 0);
+    if (looks !== undefined)
+      return (
+        <p class="next-act">
+          All readings are taken. Still to look at:{' '}
+          <button type="button" class="link" onClick={() => takeLook(looks.look)}>
+            {LOOK_NAMES[looks.look].toLowerCase()}, {looks.left.map((cable) => signOfCable(trial, cable)).join(', ')}
+          </button>
+        </p>
+      );
     return (
       <p class="next-act">
         All that the plan asks for is read.{' '}

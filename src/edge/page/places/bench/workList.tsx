@@ -1,9 +1,11 @@
+import type { LookItem } from '../../../../findings/bench/wantedLooks.ts';
 import type { BenchAct, BenchItem, BenchList } from '../../../../findings/nextAct.ts';
 import { planSettings } from '../../../../findings/plan/settings.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Switch } from '../../parts/switch.tsx';
 import { show } from '../../store/bench/dialogs.ts';
 import { actsLeft, takeUp } from '../../store/bench/inHand.ts';
+import { LOOK_NAMES, takeLook } from '../../store/bench/looks.ts';
 import { pieceWords, quantityHead } from '../../store/bench/names.ts';
 import { workBy } from '../../store/bench/putRight.ts';
 
@@ -30,6 +32,7 @@ export function WorkList({ trial, act, work }: { trial: Trial; act: BenchAct; wo
             </button>
           </li>
         ))}
+        <Looks looks={work.looks} />
       </ul>
       <div class="list-acts">
         <Switch
@@ -48,7 +51,6 @@ export function WorkList({ trial, act, work }: { trial: Trial; act: BenchAct; wo
           Pieces were mixed up
         </button>
       </div>
-      <Looks trial={trial} looks={work.looks} />
       <Blinding trial={trial} />
     </section>
   );
@@ -91,21 +93,23 @@ function firstLeft({ items }: Group): BenchItem {
   return actsLeft.value.find((act) => items.includes(act.item))?.item ?? items[0]!;
 }
 
-function Looks({ trial, looks }: { trial: Trial; looks: readonly string[] }) {
-  if (looks.length === 0) return null;
-  const signs = looks.map((cable) => codeOf(trial, cable));
+/** What eyes and a magnet are to say, each with how many cables it is said of. */
+function Looks({ looks }: { looks: readonly LookItem[] }) {
   return (
-    <p class="note">
-      Not scraped and looked at yet: <bdi dir="auto">{signs.join(', ')}</bdi>.
-    </p>
+    <>
+      {looks.map(({ look, cables, left }) => (
+        <li key={look}>
+          <button type="button" onClick={() => takeLook(look)}>
+            <span>{LOOK_NAMES[look]}</span>
+            <span class="count">
+              {cables.length - left.length} of {cables.length}
+            </span>
+          </button>
+        </li>
+      ))}
+    </>
   );
 }
-
-const codeOf = (trial: Trial, cable: string) =>
-  trial.specimens.find((piece) => piece.cable === cable && piece.code !== '')?.code ??
-  (trial.blinding.blind
-    ? 'a cable without a code'
-    : (trial.cables.find((each) => each.cable === cable)?.name ?? cable));
 
 function Blinding({ trial }: { trial: Trial }) {
   const { blind, how } = trial.blinding;

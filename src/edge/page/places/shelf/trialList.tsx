@@ -128,6 +128,7 @@ function PutAway({ line }: { line: TrialLine }) {
         <PutAsideDialog
           name={name}
           again={again}
+          words="Put away"
           along={again ? '' : 'It stands folded at the foot of the shelf and can be opened as before.'}
           usual={USUAL}
           onAct={(why) => putTrialAway(line.trial, why, again)}

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 
 /** What may stand open before the bench. */
-export type BenchDialog = 'strike' | 'note' | 'photo' | 'choose' | 'mix-up' | 'reveal' | 'blind' | 'keys';
+export type BenchDialog = 'strike' | 'note' | 'photo' | 'choose' | 'mix-up' | 'reveal' | 'blind' | 'look' | 'keys';
 
 export const openDialog = signal<BenchDialog | null>(null);
 

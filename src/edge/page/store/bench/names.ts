@@ -23,6 +23,14 @@ export function signOf(trial: Trial, specimen: string): string {
     : specimen;
 }
 
+/** The sign of a cable: the code of one of its pieces; its name, unless names are hidden. */
+export function signOfCable(trial: Trial, cable: string): string {
+  const code = trial.specimens.find((piece) => piece.cable === cable && piece.code !== '')?.code;
+  if (code !== undefined) return code;
+  const place = trial.cables.findIndex((each) => each.cable === cable);
+  return trial.blinding.blind ? `cable ${place + 1}` : (trial.cables[place]?.name ?? cable);
+}
+
 /** `KR, piece to take apart`: enough to tell the pieces of one code apart. */
 export function pieceWords(trial: Trial, specimen: string): string {
   const piece = pieceNamed(trial, specimen);

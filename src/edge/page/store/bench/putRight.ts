@@ -1,6 +1,7 @@
 /** Puts things right without erasing anything: strike out, undo, pieces swapped, a wrong tag, the reveal. */
 import { freshCodes } from '../../../../findings/plan/freshCodes.ts';
 import { entries, folded, say } from '../journal/journal.ts';
+import { putAside } from '../putAside.ts';
 import { trouble } from './field.ts';
 import { freshName } from './freshName.ts';
 import { takeUp } from './inHand.ts';
@@ -45,6 +46,10 @@ export async function undo(): Promise<void> {
 }
 
 async function takeBack(act: Act): Promise<string> {
+  if (act.what === 'looked') {
+    for (const which of act.looks) await putAside({ about: 'evidence', which }, 'undone');
+    return `Undone: ${act.words}. It stays on record, put aside.`;
+  }
   if (act.what === 'swapped') {
     await swapBack(act);
     return 'Undone: the two pieces have changed back.';

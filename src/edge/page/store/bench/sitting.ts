@@ -15,6 +15,7 @@ export interface JustKept {
 export type Act =
   | { what: 'kept'; kept: JustKept; words: string; replaced: string }
   | { what: 'struck'; kept: Omit<JustKept, 'pressed'>; words: string }
+  | { what: 'looked'; looks: readonly string[]; words: string }
   | { what: 'swapped'; specimen: string; becomes: string; from: string; until: string; words: string };
 
 /** Acts of this sitting that can be undone. */
@@ -44,9 +45,7 @@ export function undone(words: string): void {
 /** A reading goes by another name from now on: what is undone is always what stands there now. */
 export function renamed(reading: string, becomes: string): void {
   acts.value = acts.value.map((act) =>
-    act.what !== 'swapped' && act.kept.reading === reading
-      ? ({ ...act, kept: { ...act.kept, reading: becomes } } as Act)
-      : act,
+    'kept' in act && act.kept.reading === reading ? ({ ...act, kept: { ...act.kept, reading: becomes } } as Act) : act,
   );
 }
 
