@@ -7,16 +7,16 @@ export function packedPhoto(name: string, bytes: Uint8Array): WrittenPhoto {
   return { name, bytes, ending, type };
 }
 
-/** The photos of these names that can be had, in the order of their names, and how many cannot. */
+/** The photos of these names that can be had, in the order of their names, and the names of those that cannot. */
 export async function photosToPack(
   names: readonly string[],
   fetch: (name: string) => Promise<Uint8Array | null>,
-): Promise<{ photos: WrittenPhoto[]; missing: number }> {
+): Promise<{ photos: WrittenPhoto[]; missing: string[] }> {
   const photos: WrittenPhoto[] = [];
-  let missing = 0;
+  const missing: string[] = [];
   for (const name of [...names].sort()) {
     const bytes = await fetch(name);
-    if (bytes === null) missing++;
+    if (bytes === null) missing.push(name);
     else photos.push(packedPhoto(name, bytes));
   }
   return { photos, missing };

@@ -9,6 +9,8 @@ export interface Photo {
   /** SHA-256 of its bytes, in hexadecimal. */
   name: string;
   bytes: Uint8Array;
+  /** True where it is only the small picture of another one, which nobody counts. */
+  small?: boolean;
 }
 
 /** A photo as it is written: with the ending and the media type that its first bytes tell. */
@@ -20,13 +22,28 @@ export interface WrittenPhoto extends Photo {
 const SHA_256 = /^[0-9a-f]{64}$/;
 const PHOTO_PATH = /^photos\/([0-9a-f]{64})\.[a-z0-9]{1,5}$/i;
 
-/** Names of the photos that the rows of a trial name by their content, each once, in the order of the rows. */
-export function photosNamed(trial: { notes: readonly TypedRow[]; evidence: readonly TypedRow[] }): string[] {
-  const rows = [...trial.notes, ...trial.evidence].map(({ row }) => row);
-  return [...new Set(rows.flatMap((row) => Object.values(row).map((cell) => cell.trim())))].filter((cell) =>
-    SHA_256.test(cell),
-  );
+interface Naming {
+  notes: readonly TypedRow[];
+  evidence: readonly TypedRow[];
 }
+
+/** The column of a note that names the small picture of its photo. */
+const SMALL = 'thumbnail';
+
+/** Names of the photos that the rows of a trial name by their content, small ones too, each once, in the order of the rows. */
+export function photosNamed({ notes, evidence }: Naming): string[] {
+  return namesIn([...notes, ...evidence].flatMap(({ row }) => Object.values(row)));
+}
+
+/** Of those the ones that are only the small picture of another. */
+export function smallPhotos({ notes, evidence }: Naming): Set<string> {
+  const cells = [...notes, ...evidence].flatMap(({ row }) => Object.entries(row));
+  const own = new Set(namesIn(cells.flatMap(([column, text]) => (column === SMALL ? [] : [text]))));
+  return new Set(namesIn(cells.map(([, text]) => text)).filter((name) => !own.has(name)));
+}
+
+const namesIn = (texts: readonly string[]): string[] =>
+  [...new Set(texts.map((text) => text.trim()))].filter((text) => SHA_256.test(text));
 
 /** Where a photo lies in the package. */
 export const photoPath = ({ name, ending }: Pick<WrittenPhoto, 'name' | 'ending'>): string =>
@@ -61,9 +78,10 @@ export function readPhotos(files: ReadonlyMap<string, Uint8Array>): { photos: Ph
 }
 
 /** What to say where rows name photos that did not come along; empty when all did, or none was named. */
-export function photosLeftOut(named: readonly string[], photos: readonly Photo[]): string[] {
+export function photosLeftOut(trial: Naming, photos: readonly Photo[]): string[] {
   const here = new Set(photos.map(({ name }) => name));
-  const lacking = named.filter((name) => !here.has(name)).length;
+  const small = smallPhotos(trial);
+  const lacking = photosNamed(trial).filter((name) => !here.has(name) && !small.has(name)).length;
   if (lacking === 0) return [];
   return [
     lacking === 1

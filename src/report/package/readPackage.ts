@@ -9,7 +9,7 @@ import { rowTime } from '../../trial/inTimeOrder.ts';
 import { judgeReferences } from './judgeReferences.ts';
 import { newToShelf } from './newToShelf.ts';
 import { type ChosenFiles, chooseFiles, leftAsideNote } from './packageFiles.ts';
-import { type Photo, photosLeftOut, photosNamed, readPhotos } from './photos.ts';
+import { type Photo, photosLeftOut, readPhotos, smallPhotos } from './photos.ts';
 import { type ReadTable, readTable, type TableLimits, USUAL_TABLE_LIMITS } from './readTables.ts';
 import { type Refusal, refusal } from './refusal.ts';
 
@@ -122,11 +122,13 @@ export function readPackage(files: ReadonlyMap<string, Uint8Array>, options: Rea
   const openedOn = tables.find((table) => table.shape.kind === 'trial')?.good[0]?.row.opened_on ?? '';
   const entries = tables.flatMap((table) => entriesOf(table, trial, openedOn));
   const brought = readPhotos(chosen.photos);
+  const naming = namingIn(entries);
+  const small = smallPhotos(naming);
   const refusals = [...tables.flatMap((table) => inLineOrder(table.refusals)), ...brought.refusals];
   const measured = [...entries, ...shelf].some((entry) => entry.kind === 'reading');
   const notes = [
     ...tables.flatMap((table) => table.notes),
-    ...photosLeftOut(photosIn(entries), brought.photos),
+    ...photosLeftOut(naming, brought.photos),
     ...leftAsideNote(chosen.leftAside),
     ...(measured || refusals.length > 0 ? [] : [NOTHING_MEASURED]),
   ];
@@ -135,16 +137,16 @@ export function readPackage(files: ReadonlyMap<string, Uint8Array>, options: Rea
     trial,
     entries: letIn ? newToShelf(entries, shelf) : [],
     refusals,
-    photos: letIn ? brought.photos : [],
+    photos: letIn ? brought.photos.map((photo) => ({ ...photo, small: small.has(photo.name) })) : [],
     notes,
   };
 }
 
-/** The photos that rows of notes and of evidence name. */
-function photosIn(entries: readonly Entry[]): string[] {
+/** The rows that may name photos. */
+function namingIn(entries: readonly Entry[]) {
   const rowsOf = (kind: string) =>
     entries.filter((entry) => entry.kind === kind).map(({ id, body }) => ({ entry: id, row: body }));
-  return photosNamed({ notes: rowsOf('note'), evidence: rowsOf('evidence') });
+  return { notes: rowsOf('note'), evidence: rowsOf('evidence') };
 }
 
 const inLineOrder = (refusals: readonly Refusal[]): Refusal[] =>

@@ -65,6 +65,19 @@ describe('a package with photos', () => {
     expect(JSON.parse(writePackage(trialWith([])).get('datapackage.json')!).profile).toBe('tabular-data-package');
   });
 
+  it('carries the small picture of a photo too, and counts the photo alone', () => {
+    const trial = fold([
+      ...onePiece(),
+      entry('note', { note: 'n1', about: 'specimen', which: 'q1', photo: one.name, thumbnail: two.name }),
+    ]);
+    const { photos } = through([one, two], trial);
+    expect(photos.map(({ name, small }) => [name, small])).toEqual(
+      [one, two].map(({ name }) => [name, name === two.name]).sort(),
+    );
+    const bare = readPackage(unzipPackage(zipPackage(writePackage(trial))), { now: NOW });
+    expect(bare.notes).toContain('One photo that its rows name did not come along.');
+  });
+
   it('says how many were left out', () => {
     const read = readPackage(unzipPackage(zipPackage(writePackage(trialWith([one, two])))), { now: NOW });
     expect(read.refusals).toEqual([]);

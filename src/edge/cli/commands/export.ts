@@ -63,7 +63,7 @@ const missingSentence = (missing: number) =>
 
 async function publishedFiles({ entries, photos: photosOf, sealed }: FoundJournal, options: ExportOptions) {
   const { writePackage } = await import('../../../report/package/writePackage.ts');
-  const { photoFiles, photosNamed } = await import('../../../report/package/photos.ts');
+  const { photoFiles, photosNamed, smallPhotos } = await import('../../../report/package/photos.ts');
   const { photosToPack } = await import('../../store/packedPhotos.ts');
   const { fold } = await import('../../../trial/fold.ts');
   const { findingsOf } = await import('../../../findings/findings.ts');
@@ -75,6 +75,8 @@ async function publishedFiles({ entries, photos: photosOf, sealed }: FoundJourna
   const named = options.withoutPhotos ? [] : photosNamed(trial);
   const found = await photosOf(named);
   const { photos, missing } = await photosToPack(named, async (name) => found.get(name) ?? null);
+  const small = smallPhotos(trial);
+  const counted = (names: readonly string[]) => names.filter((name) => !small.has(name)).length;
   const tables = writePackage(trial, photos);
   const parts = sealedParts(entries, trial, sealed);
   const files = new Map<string, string | Uint8Array>([
@@ -83,7 +85,7 @@ async function publishedFiles({ entries, photos: photosOf, sealed }: FoundJourna
     ...photoFiles(photos),
     ...parts.files,
   ]);
-  return { files, photos: photos.length, missing, lost: parts.lost };
+  return { files, photos: counted(photos.map(({ name }) => name)), missing: counted(missing), lost: parts.lost };
 }
 
 /** Every file that an export may write: what a replacing export removes when it has no more use for it. */

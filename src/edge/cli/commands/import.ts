@@ -36,7 +36,9 @@ async function keep(brought: Brought, path: string, shelf: Store, keepGood: bool
   // The photos first: a row must not name one that is not here.
   for (const { bytes } of read.photos) await shelf.putBlob(read.trial, bytes);
   const { added } = await shelf.append(read.trial, read.entries);
-  process.stdout.write(keptSentence(read.trial, added, alone.entries.length - added, read.photos.length));
+  process.stdout.write(
+    keptSentence(read.trial, added, alone.entries.length - added, read.photos.filter(({ small }) => !small).length),
+  );
   if (read.refusals.length > 0) process.exitCode = EXIT.dataSaysNo;
 }
 

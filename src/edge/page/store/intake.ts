@@ -100,7 +100,7 @@ async function keep(read: PackageRead): Promise<void> {
     state: 'kept',
     trial: read.trial,
     added: read.entries.length,
-    photos: read.photos.length,
+    photos: read.photos.filter(({ small }) => small !== true).length,
     left: read.refusals.length,
     notes: read.notes,
   };

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { photosNamed } from '../../../../report/package/photos.ts';
+import { photosNamed, smallPhotos } from '../../../../report/package/photos.ts';
 import type { Assay } from '../../store/assay.ts';
 import { folded } from '../../store/journal/journal.ts';
 import { sizeOfPhotos } from '../../store/photoBytes.ts';
@@ -9,7 +9,9 @@ import { savePackage } from '../../store/takeAway.ts';
 export function TakeAway({ now }: { now: Assay }) {
   const [sentence, setSentence] = useState('');
   const [withPhotos, setWithPhotos] = useState(true);
-  const names = folded.value === null ? [] : photosNamed(folded.value);
+  const trial = folded.value;
+  const names = trial === null ? [] : photosNamed(trial);
+  const count = trial === null ? 0 : names.length - smallPhotos(trial).size;
   const save = async () => {
     setSentence('Packing …');
     setSentence(await savePackage(now, withPhotos ? names : []));
@@ -30,7 +32,7 @@ export function TakeAway({ now }: { now: Assay }) {
             onChange={(event) => setWithPhotos(event.currentTarget.checked)}
           />
           <label for="with-photos">
-            With <HowManyPhotos trial={now.trial} names={names} />
+            With <HowManyPhotos trial={now.trial} names={names} count={count} />
           </label>
         </div>
       )}
@@ -45,7 +47,7 @@ export function TakeAway({ now }: { now: Assay }) {
 }
 
 /** `3 photos, 8.4 MB`; what cannot be had here is said. */
-function HowManyPhotos({ trial, names }: { trial: string; names: readonly string[] }) {
+function HowManyPhotos({ trial, names, count }: { trial: string; names: readonly string[]; count: number }) {
   const [size, setSize] = useState<{ bytes: number; missing: number } | null>(null);
   const all = names.join(' ');
   useEffect(() => {
@@ -55,10 +57,10 @@ function HowManyPhotos({ trial, names }: { trial: string; names: readonly string
       wanted = false;
     };
   }, [trial, all]);
-  const count = names.length === 1 ? 'the photo' : `the ${names.length} photos`;
-  if (size === null) return <>{count}</>;
+  const words = count === 1 ? 'the photo' : `the ${count} photos`;
+  if (size === null) return <>{words}</>;
   const missing = size.missing === 0 ? '' : `; ${size.missing} not on the bench computer yet`;
-  return <>{`${count}, ${sizeWords(size.bytes)}${missing}`}</>;
+  return <>{`${words}, ${sizeWords(size.bytes)}${missing}`}</>;
 }
 
 /** Bytes as people say them: `8.4 MB`, `312 kB`. */
