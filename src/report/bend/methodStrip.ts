@@ -1,3 +1,4 @@
+import { BRACKET_ROOM, bandBrackets } from '../bandBrackets.ts';
 import { DISPLAY, group, label, line, rectangle, svgDocument } from '../svg.ts';
 import { fittedLines, textWidth } from '../textFit.ts';
 import type { Theme } from '../theme.ts';
@@ -13,7 +14,6 @@ const FIGURE = 14;
 const BAR = 8;
 const TICK = 16;
 const LEAST_BAR = 4;
-const BRACKET = { inset: 5, foot: 9, room: 16 };
 /** Below this width name and figure stand over the bar. px */
 const ONE_LINE_FROM = 470;
 
@@ -43,7 +43,7 @@ interface Columns {
 function columnsFor(rows: readonly StripRow[], width: number): Columns {
   const stacked = width < ONE_LINE_FROM;
   const text = Math.max(...rows.map((row) => textWidth(row.text, FIGURE)), 40) + 8;
-  const left = BRACKET.room;
+  const left = BRACKET_ROOM;
   if (stacked) return { stacked, rowHeight: 54, left, chart: width - left - 8, nameWidth: width - left - text - 12 };
   const names = Math.max(...rows.map((row) => textWidth(row.name, NAME) * DISPLAY_BREADTH), 60);
   const nameWidth = Math.min(names, 0.32 * width);
@@ -65,7 +65,10 @@ export function methodStrip(method: BendMethod, { width, theme, as }: StripOptio
     {},
     head(method, axis, columns, width, theme),
     ...rows.map((row, i) => drawnRow(row, HEAD + i * columns.rowHeight, columns, axis, width, theme)),
-    ...brackets(rows, columns.rowHeight, width, theme),
+    ...bandBrackets(
+      rows.map((row) => row.band),
+      { top: HEAD, rowHeight: columns.rowHeight, width, theme },
+    ),
   );
   const svg = as === 'group' ? marks : svgDocument({ width, height, description: describe(method) }, marks);
   return { svg, width, height, middles };
@@ -108,7 +111,7 @@ function drawnRow(row: StripRow, top: number, c: Columns, axis: StripAxis, width
   const first = barY - ((row.figures.length - 1) * step) / 2;
   return group(
     {},
-    label(BRACKET.room, textY, name, {
+    label(BRACKET_ROOM, textY, name, {
       'font-family': DISPLAY,
       'font-size': NAME,
       'font-weight': '600',
@@ -134,27 +137,4 @@ function drawnRow(row: StripRow, top: number, c: Columns, axis: StripAxis, width
       fill: theme.ink,
     }),
   );
-}
-
-/** A bracket before every band of two and more; a line where a band ends. */
-function brackets(rows: readonly StripRow[], rowHeight: number, width: number, theme: Theme): string[] {
-  const marks: string[] = [];
-  for (let from = 0; from < rows.length; ) {
-    let until = from;
-    while (until + 1 < rows.length && rows[until + 1]!.band === rows[from]!.band) until++;
-    const [top, bottom] = [HEAD + from * rowHeight, HEAD + (until + 1) * rowHeight];
-    if (until > from) {
-      const ink = { stroke: theme.ink, 'stroke-width': 2 };
-      const [a, b] = [top + BRACKET.inset, bottom - BRACKET.inset];
-      marks.push(
-        line(1, a, 1, b, ink),
-        line(1, a + 1, BRACKET.foot, a + 1, ink),
-        line(1, b - 1, BRACKET.foot, b - 1, ink),
-      );
-    }
-    const last = until === rows.length - 1;
-    marks.push(line(0, bottom, width, bottom, { stroke: last ? theme.rule : theme.ink, 'stroke-width': 1 }));
-    from = until + 1;
-  }
-  return marks;
 }

@@ -17,6 +17,7 @@ export function trialPlaces(trial: string, here: Route['place']): PlaceOnRuler[]
     at('Bench', { place: 'bench', trial, slate: false }, benchState()),
     at('Inside', { place: 'inside', trial, cable: null }, insideState()),
     at('Bend', { place: 'bend', trial, opened: null }),
+    at('Jacket', { place: 'jacket', trial, opened: null }),
     at('History', { place: 'history', trial, at: null }),
   ];
 }

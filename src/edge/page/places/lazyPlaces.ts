@@ -9,6 +9,7 @@ interface LazyPlaces {
   bench: ComponentType<Named<'bench'>>;
   inside: ComponentType<Named<'inside'>>;
   bend: ComponentType<Named<'bend'>>;
+  jacket: ComponentType<Named<'jacket'>>;
   history: ComponentType<Named<'history'>>;
   phones: ComponentType<Named<'phones'>>;
   pair: ComponentType<Named<'pair'>>;
@@ -22,6 +23,7 @@ const FETCH: { [P in LazyPlace]: () => Promise<LazyPlaces[P]> } = {
   bench: async () => (await import('./bench/bench.tsx')).Bench,
   inside: async () => (await import('./inside/inside.tsx')).Inside,
   bend: async () => (await import('./bend/bend.tsx')).Bend,
+  jacket: async () => (await import('./jacket/jacket.tsx')).JacketPlace,
   history: async () => (await import('./history/history.tsx')).History,
   phones: async () => (await import('./phones/phones.tsx')).Phones,
   pair: async () => (await import('./pair/pair.tsx')).Pair,

@@ -1,0 +1,43 @@
+import { route } from '../route.ts';
+import { addressOf, type Route } from '../routeOf.ts';
+
+/** What stands open in Jacket, as the part of the address behind `#` has it. */
+export type JacketOpened =
+  | { what: 'nothing' }
+  /** The sheet of one cable. */
+  | { what: 'cable'; cable: string }
+  /** Running an endurance test. */
+  | { what: 'run' };
+
+const RUN = 'run';
+/** Set before a cable whose name would be taken for something else. */
+const CABLE = 'cable:';
+
+/** What the address names; a cable goes by its name alone. */
+export function jacketOpened(opened: string | null): JacketOpened {
+  if (opened === null || opened === '') return { what: 'nothing' };
+  if (opened === RUN) return { what: 'run' };
+  return { what: 'cable', cable: opened.startsWith(CABLE) ? opened.slice(CABLE.length) : opened };
+}
+
+/** The inverse of `jacketOpened`. */
+export function openedText(opened: JacketOpened): string | null {
+  if (opened.what === 'nothing') return null;
+  if (opened.what === 'run') return RUN;
+  const { cable } = opened;
+  return cable === RUN || cable.startsWith(CABLE) ? `${CABLE}${cable}` : cable;
+}
+
+/** The address of something in Jacket. */
+export const jacketRoute = (trial: string, opened: JacketOpened): Route => ({
+  place: 'jacket',
+  trial,
+  opened: openedText(opened),
+});
+
+/** Opens something in Jacket where the page stands, as a step of the browser's history. */
+export function openInJacket(trial: string, opened: JacketOpened): void {
+  const next = jacketRoute(trial, opened);
+  history.pushState(null, '', addressOf(next));
+  route.value = next;
+}

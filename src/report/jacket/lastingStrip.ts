@@ -1,0 +1,153 @@
+import { BRACKET_ROOM, bandBrackets } from '../bandBrackets.ts';
+import { circle, DISPLAY, element, group, label, line, rectangle, round, svgDocument } from '../svg.ts';
+import { fittedLines, textWidth } from '../textFit.ts';
+import type { Theme } from '../theme.ts';
+import { type LastingAxis, lastingAxis } from './lastingAxis.ts';
+import type { LastingChart, LastingRow } from './lastingChart.ts';
+
+const HEAD = 30;
+const NOTE = 13;
+const NAME = 15;
+const FIGURE = 14;
+/** Besley is broader than the sans that widths are reckoned by. */
+const DISPLAY_BREADTH = 1.2;
+const BAR = 8;
+const TICK = 16;
+const LEAST_BAR = 4;
+const DOT = 3.5;
+const ARROW = 5;
+/** Below this width name and figure stand over the bar. px */
+const ONE_LINE_FROM = 560;
+
+interface Columns {
+  stacked: boolean;
+  rowHeight: number;
+  left: number;
+  chart: number;
+  nameWidth: number;
+}
+
+function columnsFor(rows: readonly LastingRow[], width: number): Columns {
+  const text = Math.max(40, ...rows.map((row) => textWidth(row.text, FIGURE))) + 8;
+  const dots = rows.some((row) => row.pieces.length > 0);
+  if (width < ONE_LINE_FROM) {
+    const left = BRACKET_ROOM;
+    return { stacked: true, rowHeight: 68, left, chart: width - left - 8, nameWidth: width - left - text - 12 };
+  }
+  const names = Math.max(60, ...rows.map((row) => textWidth(row.name, NAME) * DISPLAY_BREADTH));
+  const nameWidth = Math.min(names, 0.28 * width);
+  const left = BRACKET_ROOM + nameWidth + 16;
+  return { stacked: false, rowHeight: dots ? 46 : 36, left, chart: width - left - text - 20, nameWidth };
+}
+
+/**
+ * What the pieces of each cable lasted in one test: the amount that half of such pieces last as a tick in its interval, the pieces
+ * themselves as dots below it, survivors open and with an arrow because they would have gone on. An end that the pieces do not set
+ * runs off the chart with an arrow. Cables that are not parted stand behind one bracket.
+ */
+export function lastingStrip(chart: LastingChart, { width, theme }: { width: number; theme: Theme }): string {
+  const { rows, banded } = chart;
+  const columns = columnsFor(rows, width);
+  const axis = lastingAxis(chart, columns.chart);
+  const height = HEAD + rows.length * columns.rowHeight + 1;
+  const bands = rows.map(({ band }, i) => (banded ? band : -i));
+  const lines = banded ? { top: HEAD, rowHeight: columns.rowHeight, width, theme } : null;
+  return svgDocument(
+    { width, height, description: describe(chart) },
+    head(axis, columns, width, theme),
+    ...rows.map((row, i) => drawnRow(row, HEAD + i * columns.rowHeight, columns, axis, width, theme)),
+    ...(lines
+      ? bandBrackets(bands, lines)
+      : [line(0, height - 1, width, height - 1, { stroke: theme.rule, 'stroke-width': 1 })]),
+  );
+}
+
+/** All that the strip shows, as one text. */
+export function describe({ test, unit, scale, rows, banded }: LastingChart): string {
+  const what = scale === 'share' ? 'share that came through' : `what half of such pieces last, ${unit}`;
+  const said = rows.map(({ name, text, band, pieces }) => {
+    const of = banded && band !== null && rows.length > 1 ? `, band ${band}` : '';
+    const survivors = pieces.filter((p) => p.survived).length;
+    const lived = survivors === 0 ? '' : `, ${survivors} of ${pieces.length} survived`;
+    return `${name} ${text}${lived}${of}`;
+  });
+  return `${test}, ${what}, the longest lasting first: ${said.join('; ')}.`;
+}
+
+function head(axis: LastingAxis, { left, chart }: Columns, width: number, theme: Theme): string {
+  const small = { 'font-size': NOTE, fill: theme.ink2 };
+  let taken = Number.NEGATIVE_INFINITY;
+  const ticks = axis.ticks.map(({ at, text }) => {
+    const half = textWidth(text, NOTE) / 2;
+    // The outermost ticks keep their words within the picture.
+    const x = left + at;
+    const middle = Math.min(x, width - half);
+    const mark = line(x, HEAD - 6, x, HEAD, { stroke: theme.edge, 'stroke-width': 1 });
+    if (middle - half < taken + 6) return mark;
+    taken = middle + half;
+    return mark + label(middle, HEAD - 11, text, { ...small, 'text-anchor': 'middle' });
+  });
+  return group(
+    {},
+    line(0, HEAD, width, HEAD, { stroke: theme.ink, 'stroke-width': 1 }),
+    ...ticks,
+    line(left, HEAD, left + chart, HEAD, { stroke: theme.ink, 'stroke-width': 1 }),
+  );
+}
+
+function drawnRow(row: LastingRow, top: number, c: Columns, axis: LastingAxis, width: number, theme: Theme): string {
+  const dots = row.pieces.length > 0;
+  const textY = c.stacked ? top + 20 : top + c.rowHeight / 2 + 5;
+  const barY = c.stacked ? top + 38 : top + c.rowHeight / 2 - (dots ? 7 : 0);
+  const [name = ''] = fittedLines(row.name === '' ? 'no name' : row.name, c.nameWidth / DISPLAY_BREADTH, NAME, 1);
+  return group(
+    {},
+    label(BRACKET_ROOM, textY, name, {
+      'font-family': DISPLAY,
+      'font-size': NAME,
+      'font-weight': '600',
+      fill: theme.ink,
+    }),
+    line(c.left, barY, c.left + c.chart, barY, { stroke: theme.rule, 'stroke-width': 1 }),
+    interval(row, barY, c, axis, theme),
+    ...row.pieces.map((piece) => pieceDot(c.left + axis.at(piece.amount), barY + 16, piece.survived, theme)),
+    label(width, textY, row.text, {
+      'font-size': FIGURE,
+      'font-weight': '600',
+      'text-anchor': 'end',
+      fill: theme.ink,
+    }),
+  );
+}
+
+/** The bar between two ends; one that is not set, or lies beyond the axis, is an arrow at the edge of the chart. */
+function interval({ value, low, high }: LastingRow, y: number, c: Columns, axis: LastingAxis, theme: Theme): string {
+  const marks: string[] = [];
+  if (low !== null || high !== null) {
+    const from = low === null ? 0 : axis.at(low);
+    const to = high === null ? c.chart : axis.at(high);
+    const wide = Math.max(LEAST_BAR, to - from);
+    const x = Math.min(c.left + (from + to - wide) / 2, c.left + c.chart - wide);
+    marks.push(rectangle(x, y - BAR / 2, wide, BAR, { fill: theme.edge }));
+    if (low === null || (low > 0 && from <= 0)) marks.push(arrow(c.left, y, -1, theme));
+    if (high === null || (to >= c.chart - 0.5 && high !== 1)) marks.push(arrow(c.left + c.chart, y, 1, theme));
+  }
+  if (value !== null) marks.push(rectangle(c.left + axis.at(value) - 1, y - TICK / 2, 2, TICK, { fill: theme.ink }));
+  return marks.join('');
+}
+
+function arrow(x: number, y: number, way: 1 | -1, theme: Theme): string {
+  const tip = x + way * (ARROW + 3);
+  const d = `M${round(x)} ${round(y - ARROW - 1)}L${round(tip)} ${round(y)}L${round(x)} ${round(y + ARROW + 1)}Z`;
+  return element('path', { d, fill: theme.edge });
+}
+
+/** A failure as a full dot; a survivor as an open one that points on. */
+export function pieceDot(x: number, y: number, survived: boolean, theme: Theme): string {
+  if (!survived) return circle(x, y, DOT, { fill: theme.ink });
+  const d = `M${round(x + DOT)} ${round(y)}h6m-3 -3l3 3l-3 3`;
+  return (
+    circle(x, y, DOT, { fill: theme.ground, stroke: theme.ink, 'stroke-width': 1.5 }) +
+    element('path', { d, fill: 'none', stroke: theme.ink, 'stroke-width': 1.5 })
+  );
+}
