@@ -1,0 +1,213 @@
+import type { CableFindings, Findings } from '../../../findings/schema.ts';
+import { measuredText, percentText, plainText } from '../../figures.ts';
+import { sectionDrawing } from '../../section/sectionDrawing.ts';
+import { type SectionInput, sectionInput } from '../../section/sectionInput.ts';
+import { reach, sectionRadii } from '../../section/sectionRadii.ts';
+import { circle, element, group, round } from '../../svg.ts';
+import { type About, type Shown, shownOf } from './aspects.ts';
+import type { Canvas } from './canvas.ts';
+import { brokenLines, fitName } from './fitName.ts';
+import { axisOf, type CardFoot, foot, footRoom, nameLines, outcomeLine, strips } from './pieces.ts';
+
+/** What has been shown so far of one cable, for cuts that look like an animation: name, claim, what was found, outcome. */
+export const REVEAL_STEPS = 4;
+const CLAIM = 2;
+const FOUND = 3;
+const OUTCOME = 4;
+
+interface Place {
+  /** Centre of the cut face and the largest radius. */
+  cx: number;
+  cy: number;
+  r: number;
+  /** Column of the words. */
+  x: number;
+  width: number;
+  top: number;
+}
+
+function placeOf(canvas: Canvas, caution: boolean): Place {
+  const { safe, format } = canvas;
+  const bottom = safe.bottom - footRoom(caution);
+  if (format.shape === 'wide') {
+    const r = Math.min(392, (bottom - safe.top) / 2 - 26);
+    return {
+      cx: 520,
+      cy: safe.top + (bottom - safe.top) / 2,
+      r,
+      x: 1010,
+      width: safe.right - 1010,
+      top: safe.top + 86,
+    };
+  }
+  const width = safe.right - safe.left;
+  const r = format.shape === 'tall' ? 300 : 168;
+  return { cx: safe.left + width / 2, cy: 0, r, x: safe.left, width, top: safe.top + 64 };
+}
+
+/** The face as it may be seen at a step: the metal only once it is found, the claim only once it is named. */
+function faceAt(cable: CableFindings, step: number): SectionInput {
+  const input = sectionInput(cable);
+  return {
+    ...input,
+    metalArea: step >= FOUND ? input.metalArea : null,
+    claimedArea: step >= CLAIM ? input.claimedArea : null,
+    ...(step >= FOUND ? {} : { areaWords: ' ' }),
+  };
+}
+
+function face(canvas: Canvas, cable: CableFindings, step: number, cx: number, cy: number, r: number): string {
+  // The scale comes from the whole cable, so that nothing moves from one step to the next.
+  const widest = reach(sectionRadii(sectionInput(cable))) ?? 8;
+  const drawing = sectionDrawing(faceAt(cable, step), {
+    scalePxPerMm: r / widest,
+    theme: canvas.theme,
+    showTicks: true,
+    weight: 2,
+    as: 'group',
+  });
+  return group({ transform: `translate(${cx - drawing.width / 2} ${cy - drawing.height / 2})` }, drawing.svg);
+}
+
+interface Said {
+  dim: string;
+  strong: string;
+  /** Share of the radius at which the leader ends on the face. */
+  at: number;
+}
+
+/** The lines with leaders: jacket, label; the third, what was found, stands large below them. */
+function saidOf(about: About, findings: Findings, cable: CableFindings, step: number): Said[] {
+  const jacket = findings.jacket?.cables.find((c) => c.cable === cable.cable);
+  const share = jacket?.shares ? `, ${percentText(jacket.shares.jacket)} of the section` : '';
+  const radii = sectionRadii(sectionInput(cable));
+  const outer = reach(radii) ?? 1;
+  const middle = (radii.outer ?? outer) / outer;
+  const inner = (radii.jacketInside ?? 0) / outer;
+  const lines: Said[] = [];
+  if (about !== 'jacket' && step >= FOUND && cable.wall !== null)
+    lines.push({ dim: 'Jacket', strong: `${measuredText(cable.wall.mean)}${share}`, at: (middle + inner) / 2 });
+  if (step >= CLAIM) {
+    const area = cable.label.claimed_area_mm2;
+    const nominal = area === null || cable.label.size.includes('mm') ? '' : `, ${plainText(area, 'mm2')}`;
+    const metal = cable.label.metal === '' ? '' : ` ${cable.label.metal}`;
+    lines.push({ dim: 'Label says', strong: `${cable.label.size}${nominal}${metal}`, at: (radii.claim ?? 0) / outer });
+  }
+  return lines;
+}
+
+function leaders(canvas: Canvas, place: Place, said: readonly Said[], ys: readonly number[]): string {
+  const knee = place.x - 56;
+  return group(
+    {},
+    ...said.map(({ at }, i) => {
+      const y = ys[i]!;
+      // The end lies on its ring, on the side that looks to the words.
+      const angle = Math.atan2(y - place.cy, knee - place.cx);
+      const r = at * place.r;
+      const [ex, ey] = [place.cx + r * Math.cos(angle * 0.6), place.cy + r * Math.sin(angle * 0.6)];
+      const { theme } = canvas;
+      const pen = (width: number, stroke: string) =>
+        group(
+          { stroke, 'stroke-width': width, fill: 'none' },
+          element('path', {
+            d: `M${round(ex)} ${round(ey)}L${round(knee)} ${round(y)}L${round(place.x - 18)} ${round(y)}`,
+          }),
+        );
+      return group(
+        {},
+        pen(6, theme.ground),
+        pen(2, theme.ink),
+        circle(ex, ey, 6, { fill: theme.ink, stroke: theme.ground, 'stroke-width': 2 }),
+      );
+    }),
+  );
+}
+
+/** The key figure with its ±: smaller where both ends are given. */
+function keyFigure(canvas: Canvas, x: number, y: number, shown: Shown, width: number): string {
+  const long = shown.value.length * 68 + (shown.after.length + shown.condition.length) * 28 > width;
+  const size = long ? 84 : 128;
+  return canvas.runs(x, y, [
+    { text: shown.value, size, weight: '700' },
+    {
+      text: [shown.after, shown.condition].filter((part) => part !== '').join(' '),
+      size: long ? 40 : 56,
+      fill: canvas.quiet,
+    },
+  ]);
+}
+
+/** One cable: its cut face, what the label says, what was found, and the outcome. */
+export function oneCard(
+  canvas: Canvas,
+  findings: Findings,
+  cable: CableFindings,
+  { about, step = REVEAL_STEPS, foot: said }: { about: About; step?: number; foot: CardFoot },
+): string {
+  const { safe, format } = canvas;
+  const caution = about === 'amps';
+  const place = placeOf(canvas, caution);
+  const shown = shownOf(about, findings, cable);
+  const name = fitName(cable.name, place.width);
+  const parts: string[] = [nameLines(canvas, place.x, place.top, name)];
+  let y = place.top + (name.lines.length - 1) * name.lineHeight + 44;
+  if (format.shape !== 'wide') {
+    place.cy = y + place.r + 8;
+    parts.push(face(canvas, cable, step, place.cx, place.cy, place.r));
+    y = place.cy + place.r + 30;
+  }
+  const lines = saidOf(about, findings, cable, step);
+  const ys: number[] = [];
+  for (const { dim, strong } of lines) {
+    const broken = brokenLines(`${dim} ${strong}`, place.width, 34 * 1.08);
+    y += format.shape === 'wide' ? 84 : 46;
+    ys.push(y - 12);
+    broken.slice(0, 2).forEach((text, i) => {
+      if (i > 0) y += 42;
+      const strongPart = i === 0 ? text.slice(dim.length + 1) : text;
+      parts.push(
+        canvas.runs(place.x, y, [
+          { text: i === 0 ? dim : '', size: 34, fill: canvas.quiet },
+          { text: strongPart, size: 34, weight: '600' },
+        ]),
+      );
+    });
+  }
+  if (step >= FOUND) {
+    y += format.shape === 'wide' ? 104 : 64;
+    parts.push(canvas.text(place.x, y, shown.head, { size: 34, fill: canvas.quiet }));
+    if (format.shape === 'wide') ys.push(y - 12);
+    y += format.shape === 'square' ? 96 : 122;
+    parts.push(keyFigure(canvas, place.x, y, shown, place.width));
+    const axis = axisOf([shown]);
+    const room = safe.bottom - footRoom(caution) - y;
+    const gap = format.shape === 'wide' ? 44 : 24;
+    if (axis && room > 240) {
+      const drawn = strips(
+        canvas,
+        place.x,
+        y + gap,
+        place.width,
+        [{ figure: shown.figure, metal: shown.metal }],
+        axis,
+        30,
+      );
+      parts.push(drawn.svg);
+      y += gap + drawn.height;
+    }
+  }
+  if (step >= OUTCOME) {
+    const at = Math.min(y + (format.shape === 'wide' ? 84 : 66), safe.bottom - footRoom(caution) - 8);
+    parts.push(outcomeLine(canvas, place.x, at, shown, { size: 52, width: place.width }));
+  }
+  if (format.shape === 'wide') {
+    const targets = step >= FOUND && about === 'inside' ? [...lines, { dim: '', strong: '', at: 0.25 }] : lines;
+    parts.unshift(
+      face(canvas, cable, step, place.cx, place.cy, place.r),
+      leaders(canvas, place, targets, ys.slice(0, targets.length)),
+    );
+  }
+  const description = `${cable.name}: ${cable.sentence}`;
+  return canvas.card(description, ...parts, foot(canvas, said, caution));
+}
