@@ -1,0 +1,71 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { builtProgramIn, type Ran, ranToEnd } from '../../support/builtProgram.ts';
+import { tempFolder } from '../../support/tempFolder.ts';
+
+const folder = tempFolder();
+let program = '';
+let demo = '';
+
+beforeAll(() => {
+  program = builtProgramIn(folder);
+  demo = join(program, 'demo');
+}, 120_000);
+
+const cupel = (...args: readonly string[]): Ran =>
+  ranToEnd(join(program, 'dist', 'cli.js'), args, { home: join(folder, 'shelf'), cwd: folder, env: {} });
+const run = (...args: readonly string[]) => cupel('run', demo, '--length', '4m', ...args);
+
+describe('cupel run', () => {
+  it('prints a row for each cable, an estimate, and cautions', () => {
+    const { code, stdout, stderr } = run('--load', '90A');
+    expect([code, stderr]).toEqual([0, '']);
+    for (const word of [
+      'Brackenfell',
+      'Saltmarsh',
+      'Nominal sizes',
+      '2/0 AWG',
+      'An estimate',
+      'Clad aluminium needs lugs',
+    ])
+      expect(stdout).toContain(word);
+    expect(stdout).not.toContain('House wire');
+  });
+
+  it('--json holds the same, of the cables that were asked for', () => {
+    const { code, stdout } = run('--load', '600W', '--peak', '900W', '--cable', 'quill', '--sizes', 'none', '--json');
+    const json = JSON.parse(stdout);
+    expect(code).toBe(0);
+    expect(json.cables.map((c: { cable: string }) => c.cable)).toEqual(['quill']);
+    expect(json.cables[0].resting.peak_A.value).toBeGreaterThan(900 / 12.6);
+    expect(json.curves).toHaveLength(1);
+  });
+
+  it('runs a profile through it', () => {
+    const profile = join(folder, 'winch.csv');
+    writeFileSync(profile, 's,A\n0,20\n60,220\n90,20\n600,20\n');
+    const { stdout } = run('--load', '20A', '--cable', 'quill', '--profile', profile);
+    expect(stdout).toMatch(/Under the profile Quill.* comes to \d+ °C after \d+ s/);
+    writeFileSync(profile, '0,20\n60,oops\n');
+    expect(run('--load', '20A', '--profile', profile)).toMatchObject({ code: 1 });
+  });
+
+  it.each([
+    [['--load', '90A', '--supply', '72'], 1, /above 60 V/],
+    [['--load', '90A', '--supply', '230VAC'], 1, /mains/],
+    [['--load', '0A'], 1, /load is 0/],
+    [['--load', '90'], 2, /--load was "90"/],
+    [['--load', '90A', '--cable', 'nobody'], 2, /No cable called "nobody"/],
+    [[], 2, /--load/],
+  ] as const)('%j ends with %i and one sentence', (args, code, words) => {
+    const ran = run(...args);
+    expect([ran.code, ran.stdout]).toEqual([code, '']);
+    expect(ran.stderr).toMatch(words);
+    expect(ran.stderr.trim().split('\n')).toHaveLength(1);
+  });
+
+  it('--help shows an example', () => {
+    expect(cupel('run', '--help').stdout).toMatch(/Examples?:\n {2}cupel run/);
+  });
+});
