@@ -44,6 +44,7 @@ export function CutList({ trial, laid }: { trial: Trial; laid: Planned | null })
           <OneCable key={cable.cable} cable={cable} show={units.value} />
         ))}
       </div>
+      <PieceAside trial={trial} />
       <AsideList trial={trial} kind="specimen" nameOf={({ specimen = '' }) => specimen} />
       <p>
         <b>All together:</b>{' '}
@@ -140,6 +141,37 @@ function Changed({ trial, cables }: { trial: Trial; cables: readonly CablePlan[]
   );
 }
 
+/** Puts one of the pieces on record aside. */
+function PieceAside({ trial: { specimens } }: { trial: Trial }) {
+  const [chosen, setChosen] = useState('');
+  const piece = specimens.find(({ specimen }) => specimen === chosen) ?? specimens[0];
+  if (piece === undefined) return null;
+  return (
+    <details class="piece-aside">
+      <summary>A piece was lost or spoilt</summary>
+      <div class="buttons add">
+        <label>
+          <span class="hidden">Piece to put aside</span>
+          <select value={piece.specimen} onChange={(event) => setChosen(event.currentTarget.value)}>
+            {specimens.map(({ specimen, code }) => (
+              <option key={specimen} value={specimen}>
+                {[code, specimen].filter((words) => words !== '').join(', ')}
+              </option>
+            ))}
+          </select>
+        </label>
+        <PutAside
+          about="specimen"
+          which={piece.specimen}
+          name={piece.specimen}
+          along="What was read on it goes with it, and the plan proposes another."
+          usual={USUAL}
+        />
+      </div>
+    </details>
+  );
+}
+
 function OneCable({ cable, show }: { cable: CablePlan; show: DisplayUnits }) {
   return (
     <table class="pieces">
@@ -173,20 +205,7 @@ function OneCable({ cable, show }: { cable: CablePlan; show: DisplayUnits }) {
             <td>
               <bdi dir="auto">{piece.cutFrom ?? ''}</bdi>
             </td>
-            <td>
-              {PURPOSES[piece.kind] ?? ''}
-              {piece.onRecord && (
-                <span class="act">
-                  <PutAside
-                    about="specimen"
-                    which={piece.specimen}
-                    name={piece.specimen}
-                    along="What was read on it goes with it, and the plan proposes another."
-                    usual={USUAL}
-                  />
-                </span>
-              )}
-            </td>
+            <td>{PURPOSES[piece.kind] ?? ''}</td>
           </tr>
         ))}
       </tbody>

@@ -33,7 +33,10 @@ function sentence(): string {
   if (now.state === 'failed') return 'The shelf cannot be read just now.';
   if (now.trials.length === 0)
     return 'The shelf is empty. Start a trial, ask about one cable, or bring your readings in.';
-  if (now.trials.length === 1)
+  const standing = now.trials.filter(({ putAway }) => putAway === undefined).length;
+  if (standing === 0)
+    return 'All trials are put away. Take one up again, start another, ask about a single cable, or bring readings in.';
+  if (standing === 1)
     return 'One trial stands on the shelf. Open it, start another, ask about a single cable, or bring readings in.';
-  return `${numberWordFirst(now.trials.length)} trials stand on the shelf. Open one, start another, ask about a single cable, or bring readings in.`;
+  return `${numberWordFirst(standing)} trials stand on the shelf. Open one, start another, ask about a single cable, or bring readings in.`;
 }
