@@ -29,6 +29,7 @@ const JUDGED: Readonly<Record<string, Wanted>> = {
   saw_loss_mm: numberThat('a width in mm, from 0 to 20', (width) => width >= 0 && width <= 20),
   working: oneOf('by quantity', 'by specimen'),
   blind_how: oneOf(...WAYS_OF_BLINDING),
+  amps_ambient_C: numberThat('a temperature in °C, from -60 to 150', (celsius) => celsius >= -60 && celsius <= 150),
 };
 
 /** What is wrong with a setting, as what was expected; null for a good one, a blank one, and one that is not judged here. */

@@ -88,7 +88,7 @@ function readingOf(
   const at20 = kelvin === null ? null : perMetre / resistanceFactor(alpha, kelvin);
   const byTemperature = alpha * tools.thermometer().sd;
   const area = areaOf(readings, found);
-  const plausible = area && plausibleResistance(perMetre / warmestFactor(kelvin), area.value, area.measured);
+  const plausible = area === null ? null : plausibleResistance(perMetre / warmestFactor(kelvin), area);
   const full: FourWireReading = {
     ...result,
     per_metre: figure(perMetre, shareOfMetre, 'mohm/m', 1e3),
@@ -103,12 +103,12 @@ function readingOf(
 const warmestFactor = (kelvin: number | null): number =>
   resistanceFactor(conductorMetal(null).alpha, kelvin ?? REFERENCE_KELVIN);
 
-/** The area to judge by: from mass or strands where they were read, else the label's. */
-function areaOf(readings: CableReadings, found: CableFindings): { value: number; measured: boolean } | null {
-  const independent = readings.rows.some((r) => r.kind === 'mass' || r.kind === 'strands' || r.kind === 'strand mass');
-  if (independent && found.conductor_area) return { value: found.conductor_area.value * 1e-6, measured: false };
+/** m² to judge by: the label's, else what mass or strands say; never what the resistance itself says. */
+function areaOf(readings: CableReadings, found: CableFindings): number | null {
   const claimed = readLabel(readings.cable.label).area;
-  return claimed === null ? null : { value: claimed, measured: false };
+  if (claimed !== null) return claimed;
+  const independent = readings.rows.some((r) => r.kind === 'mass' || r.kind === 'strands' || r.kind === 'strand mass');
+  return independent && found.conductor_area ? found.conductor_area.value * 1e-6 : null;
 }
 
 function wordsOf(r: FourWireReading, lacks: string | null): string {

@@ -132,21 +132,20 @@ function withBend(
 /** Where a resistance per metre lies between what any conductor of that area could have. */
 export type Plausibility = 'plausible' | 'too high' | 'too low';
 
-/** mΩ·mm²/m of the best copper without lay, less 3 %; and of aluminium with the longest lay and 12 % besides. */
+/** Ω·m of the best copper without lay, less 3 %; and of aluminium with the longest lay and 12 % besides. Common practice, no source. */
 const LEAST_RESISTIVITY = 1.7241e-8 * 0.97;
 const MOST_RESISTIVITY = 2.8264e-8 * 1.07 * 1.12;
-/** A label may be off by so much either way before the reading is doubted rather than the label. */
+/** A label, or a mass taken for copper, may be off by so much either way before the reading is doubted rather than it. */
 const AREA_DOUBT = 0.35;
 
 /**
  * Whether a resistance per metre can belong to a conductor of about this area, whatever of the usual metals it is. Above: two
  * wires, or clamps that do not hold all strands. Below: the distance or the current is not what was noted.
  *
- * @param area m², measured or claimed; `measured` narrows the doubt.
+ * @param perMetre Ω/m at about 20 °C; @param area m², claimed or weighed.
  */
-export function plausibleResistance(perMetre: number, area: number, measured: boolean): Plausibility {
-  const doubt = measured ? 0.08 : AREA_DOUBT;
-  if (perMetre > MOST_RESISTIVITY / (area * (1 - doubt))) return 'too high';
-  if (perMetre < LEAST_RESISTIVITY / (area * (1 + doubt))) return 'too low';
+export function plausibleResistance(perMetre: number, area: number): Plausibility {
+  if (perMetre > MOST_RESISTIVITY / (area * (1 - AREA_DOUBT))) return 'too high';
+  if (perMetre < LEAST_RESISTIVITY / (area * (1 + AREA_DOUBT))) return 'too low';
   return 'plausible';
 }

@@ -86,6 +86,6 @@ describe('whether a resistance can belong to the size', () => {
     [2.5e-3, 'too high'], // two wires
     [0.3e-3, 'too low'], // half the current went elsewhere
   ] as const)('%f Ω/m is %s', (perMetre, wanted) => {
-    expect(plausibleResistance(perMetre, area, false)).toBe(wanted);
+    expect(plausibleResistance(perMetre, area)).toBe(wanted);
   });
 });

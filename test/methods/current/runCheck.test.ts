@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FUSE_RATINGS, fuseFor, holdsPeak, longestOpening } from '../../../src/methods/current/runCheck/fuse.ts';
 import { nominalCable, nominalSizes } from '../../../src/methods/current/runCheck/nominal.ts';
+import { overloadTime } from '../../../src/methods/current/runCheck/overload.ts';
 import { profileAnswer, profileFromText } from '../../../src/methods/current/runCheck/profile.ts';
 import { exactly, type RunCable, type RunQuestion } from '../../../src/methods/current/runCheck/question.ts';
 import { runCheck } from '../../../src/methods/current/runCheck/runCheck.ts';
@@ -168,6 +169,16 @@ describe('what it takes', () => {
       ),
       { seed: 3, numRuns: 40 },
     );
+  });
+});
+
+describe('an overload', () => {
+  it('reaches the rating sooner the larger it is, and never below what the cable carries', () => {
+    const q = QUESTION;
+    const cable = measured(35);
+    const { carrying } = first({}, [cable]);
+    expect(overloadTime(q, cable, 0.97 * carrying.low)).toBeNull();
+    expect(overloadTime(q, cable, 1.5 * carrying.low)!).toBeGreaterThan(overloadTime(q, cable, 2 * carrying.low)!);
   });
 });
 

@@ -49,18 +49,28 @@ async function run(named: string, options: RunOptions): Promise<void> {
   const system = options.sizes.toLowerCase();
   if (!['awg', 'mm2', 'none'].includes(system))
     throw new Failure(`--sizes was "${options.sizes}"; expected awg, mm2 or none.`, EXIT.wrongUse);
+  const { runProblems } = await import('../../../methods/current/runCheck/question.ts');
+  const problems = runProblems(question);
+  if (problems.length > 0) throw new Failure(problems.join(' '), EXIT.dataSaysNo);
   const { candidates, missing } = await candidatesOf(named, options.cable);
   const { nominalSizes } = await import('../../../methods/current/runCheck/nominal.ts');
   const { runCheck } = await import('../../../methods/current/runCheck/runCheck.ts');
   const rating = Math.min(...candidates.map((c) => c.rating), LEAST_NOMINAL_RATING);
   const nominal = system === 'none' ? [] : nominalSizes(system as 'awg' | 'mm2', rating);
   const check = runCheck(question, candidates, nominal, { charted: options.json });
-  if (check.problems.length > 0) throw new Failure(check.problems.join(' '), EXIT.dataSaysNo);
   for (const m of missing) process.stderr.write(`${m.name} is left out: ${m.text}.\n`);
   const profile = options.profile === undefined ? null : await profiled(options.profile, question, candidates);
   if (options.json) {
     const { runJson } = await import('../../../report/runJson.ts');
-    const json = { ...(runJson(question, check) as object), profile, left_out: missing };
+    const { overloadTime } = await import('../../../methods/current/runCheck/overload.ts');
+    const overload = check.answers
+      .filter((a) => a.cable.measured && !a.resting.fails)
+      .map((a) => ({
+        cable: a.cable.id,
+        current_A: a.resting.peak.high,
+        seconds_to_rating: overloadTime(question, a.cable, a.resting.peak.high),
+      }));
+    const json = { ...(runJson(question, check) as object), overload, profile, left_out: missing };
     process.stdout.write(`${JSON.stringify(json, null, 2)}\n`);
     return;
   }
