@@ -167,6 +167,11 @@ describe('what was done', () => {
     await dialog.getByRole('button', { name: 'Put it right' }).click();
     await page.locator('.done-line', { hasText: 'KR and VN have changed places' }).waitFor();
     await page.getByRole('button', { name: /^Resistance/ }).click();
+    // Looking elsewhere ends no sitting.
+    await page.getByRole('link', { name: /^Inside/ }).click();
+    await page.goBack();
+    await page.locator('#bench-value').waitFor();
+    await page.getByRole('button', { name: /^Resistance/ }).click();
     const before = await page.locator('.fellows > ul').textContent();
     await page.keyboard.press('u');
     await page.locator('.done-line', { hasText: 'have changed back' }).waitFor();

@@ -32,7 +32,7 @@ export function Bench({ trial, slate, specimen = '' }: BenchProps) {
   useEffect(() => {
     beginAnew();
     clearField();
-    forget();
+    forget(trial);
     void openJournal(trial);
     return followAreas();
   }, [trial]);

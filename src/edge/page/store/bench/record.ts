@@ -21,11 +21,15 @@ import { roomUnit, temperatureFor } from './room.ts';
 import { announce } from './said.ts';
 import { beginSitting, done, type JustKept } from './sitting.ts';
 import { unit } from './typedUnit.ts';
+import { wallHour } from './wallHand.ts';
 
-/** Lets go of what was just done, as when a bench is opened. */
-export function forget(): void {
-  beginSitting();
+let sittingAt = '';
+
+/** Lets go of what was just done, as when the bench of another trial is opened; whoever comes back to the same can still undo. */
+export function forget(trial: string): void {
   again.value = null;
+  if (trial !== sittingAt) beginSitting();
+  sittingAt = trial;
 }
 
 /** A unit between two numbers: `5 ft 6 in`. */
@@ -49,7 +53,9 @@ function rowOf(act: BenchAct, reading: string, text: string): Record<string, str
     at: now.toISOString(),
     ...(warmth === '' ? {} : { temperature: warmth, temperature_unit: roomUnit.value }),
     ...(OVER_CONTACTS.has(quantity) ? contactCells(contacts.value) : {}),
-    ...(bendActOf(quantity) === null ? { position: position.value } : bendCells(act, number, goesWith)),
+    ...(bendActOf(quantity) === null
+      ? { position: wallHour.value ?? position.value }
+      : bendCells(act, number, goesWith)),
     ...(replaced === null ? {} : { replaces: replaced.reading, why: 'measured again' }),
     ...inFootage(now.getTime()),
   };
