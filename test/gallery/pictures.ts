@@ -16,6 +16,7 @@ import { darkTheme, lightTheme, paperTheme, type Theme } from '../../src/report/
 import { measured } from '../fixtures/findings/build.ts';
 import { harrowAndSedge, quill, rudeNames, saltmarsh, sixCables, tollgate, unmeasured } from '../fixtures/findings.ts';
 import { BEND_PICTURES } from './bendPictures.ts';
+import { JACKET_PICTURES } from './jacketPictures.ts';
 import { PLAN_PICTURES } from './planPictures.ts';
 
 const compared = sixCables.cables.filter(({ role }) => role === 'compared');
@@ -122,4 +123,5 @@ export const PICTURES: Readonly<Record<string, () => string>> = {
   'assay-rude-names.txt': () => assayTable(rudeNames),
   ...PLAN_PICTURES,
   ...BEND_PICTURES,
+  ...JACKET_PICTURES,
 };

@@ -65,13 +65,16 @@ export function perWallChart(test: EnduranceTest, wallOf: ReadonlyMap<string, nu
   };
 }
 
+/** What is a whole per cent but for the last bit counts as one. */
+const ROUNDING = 1e-9;
+
 function passedChart(test: EnduranceTest): LastingChart {
   const rows = test.cables.map(
     ({ cable, name, passed, survived, n, band, role }): LastingRow => ({
       cable,
       name: nameOf(cable, name, role),
       text: passed
-        ? `${survived} of ${n} (${Math.floor(100 * passed.interval[0])} to ${Math.ceil(100 * passed.interval[1])} %)`
+        ? `${survived} of ${n} (${Math.floor(100 * passed.interval[0] + ROUNDING)} to ${Math.ceil(100 * passed.interval[1] - ROUNDING)} %)`
         : `${survived} of ${n}`,
       value: passed?.share ?? null,
       low: passed?.interval[0] ?? null,

@@ -16,6 +16,8 @@ const TICK = 16;
 const LEAST_BAR = 4;
 const DOT = 3.5;
 const ARROW = 5;
+/** How far dots of one amount stand apart, px. */
+const STACKED = 8;
 /** Below this width name and figure stand over the bar. px */
 const ONE_LINE_FROM = 560;
 
@@ -32,12 +34,12 @@ function columnsFor(rows: readonly LastingRow[], width: number): Columns {
   const dots = rows.some((row) => row.pieces.length > 0);
   if (width < ONE_LINE_FROM) {
     const left = BRACKET_ROOM;
-    return { stacked: true, rowHeight: 68, left, chart: width - left - 8, nameWidth: width - left - text - 12 };
+    return { stacked: true, rowHeight: 74, left, chart: width - left - 8, nameWidth: width - left - text - 12 };
   }
   const names = Math.max(60, ...rows.map((row) => textWidth(row.name, NAME) * DISPLAY_BREADTH));
   const nameWidth = Math.min(names, 0.28 * width);
   const left = BRACKET_ROOM + nameWidth + 16;
-  return { stacked: false, rowHeight: dots ? 46 : 36, left, chart: width - left - text - 20, nameWidth };
+  return { stacked: false, rowHeight: dots ? 52 : 36, left, chart: width - left - text - 20, nameWidth };
 }
 
 /**
@@ -96,9 +98,9 @@ function head(axis: LastingAxis, { left, chart }: Columns, width: number, theme:
 }
 
 function drawnRow(row: LastingRow, top: number, c: Columns, axis: LastingAxis, width: number, theme: Theme): string {
-  const dots = row.pieces.length > 0;
+  const dotted = row.pieces.length > 0;
   const textY = c.stacked ? top + 20 : top + c.rowHeight / 2 + 5;
-  const barY = c.stacked ? top + 38 : top + c.rowHeight / 2 - (dots ? 7 : 0);
+  const barY = c.stacked ? top + 38 : top + c.rowHeight / 2 - (dotted ? 9 : 0);
   const [name = ''] = fittedLines(row.name === '' ? 'no name' : row.name, c.nameWidth / DISPLAY_BREADTH, NAME, 1);
   return group(
     {},
@@ -110,7 +112,7 @@ function drawnRow(row: LastingRow, top: number, c: Columns, axis: LastingAxis, w
     }),
     line(c.left, barY, c.left + c.chart, barY, { stroke: theme.rule, 'stroke-width': 1 }),
     interval(row, barY, c, axis, theme),
-    ...row.pieces.map((piece) => pieceDot(c.left + axis.at(piece.amount), barY + 16, piece.survived, theme)),
+    ...dots(row, barY + (c.stacked ? 18 : 17), c, axis, theme),
     label(width, textY, row.text, {
       'font-size': FIGURE,
       'font-weight': '600',
@@ -118,6 +120,16 @@ function drawnRow(row: LastingRow, top: number, c: Columns, axis: LastingAxis, w
       fill: theme.ink,
     }),
   );
+}
+
+/** The pieces; those of one amount stand one over the other. */
+function dots({ pieces }: LastingRow, y: number, c: Columns, axis: LastingAxis, theme: Theme): string[] {
+  return pieces.map(({ amount, survived }, i) => {
+    const alike = pieces.filter((p) => p.amount === amount);
+    const place = pieces.slice(0, i).filter((p) => p.amount === amount).length;
+    const down = (place - (alike.length - 1) / 2) * Math.min(STACKED, (2 * STACKED) / alike.length);
+    return pieceDot(c.left + axis.at(amount), y + down, survived, theme);
+  });
 }
 
 /** The bar between two ends; one that is not set, or lies beyond the axis, is an arrow at the edge of the chart. */

@@ -18,9 +18,9 @@ const DOT = 3.5;
 const HOURS = 12;
 const DEGREES_PER_HOUR = 30;
 
-/** A rim that holds every wall, on whole half millimetres. */
+/** A rim that holds every wall with a little room. */
 export const traceReach = (cables: readonly JacketCable[]): number =>
-  Math.max(0.5, ...cables.flatMap((c) => c.round.map((r) => Math.ceil(r.thickness_mm * 2) / 2)));
+  Math.max(0.5, ...cables.flatMap((c) => c.round.map((r) => 1.04 * r.thickness_mm)));
 
 /**
  * The wall round the clock: how far each dot stands from the middle is how thick the wall is at that hour, from nothing in the middle.
@@ -94,9 +94,6 @@ function face(c: number, radius: number, most: number, theme: Theme): string {
       const away = radius + 15;
       return mark + (long ? label(c + away * sin, c + away * cos + 4.5, String(hour), small) : '');
     }),
-    ...rings
-      .filter((mm) => most <= 4 || mm % 2 === 0)
-      .map((mm) => label(c + 3, c - (mm / most) * radius + 13, `${mm} mm`, { 'font-size': 11, fill: theme.ink2 })),
   );
 }
 
@@ -121,9 +118,7 @@ function describe({ name, cable, wall, round: read }: JacketCable, least: { angl
   return `Wall of ${name || cable} round the clock${mean}, least ${least.wall.toFixed(2)} mm at ${hourText(least.angle)}: ${said}.`;
 }
 
-/** `6 o’clock`; degrees between the hours. */
+/** `6 o’clock`: the nearest hour to so many degrees. */
 export function hourText(angle: number): string {
-  const hour = angle / DEGREES_PER_HOUR;
-  if (!Number.isInteger(hour)) return `${Math.round(angle)}°`;
-  return `${hour === 0 ? HOURS : hour} o’clock`;
+  return `${Math.round(angle / DEGREES_PER_HOUR) % HOURS || HOURS} o’clock`;
 }

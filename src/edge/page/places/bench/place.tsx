@@ -15,7 +15,9 @@ import { ProofShots } from './proofShots.tsx';
 import { Questions } from './questions.tsx';
 import { Repeats } from './repeats.tsx';
 import { ThisBench } from './thisBench.tsx';
+import { ToAbuse } from './toAbuse.tsx';
 import { ValueField } from './valueField.tsx';
+import { WallRound } from './wallRound.tsx';
 import { WhoRecords } from './whoRecords.tsx';
 import { WorkList } from './workList.tsx';
 
@@ -35,6 +37,7 @@ export function Place({ trial, act, work }: { trial: Trial; act: BenchAct; work:
           <NextAct trial={trial} />
           <Questions trial={trial} />
           <Carried act={act} />
+          <WallRound act={act} />
           <BendActs act={act} />
           <Before act={act} />
           {handheld.value && <BenchKeypad />}
@@ -45,6 +48,7 @@ export function Place({ trial, act, work }: { trial: Trial; act: BenchAct; work:
       <div class="bench-more">
         <ProofShots trial={trial} />
         <ThisBench trial={trial} />
+        <ToAbuse trial={trial} />
       </div>
     </>
   );

@@ -2,7 +2,7 @@ import { Fragment } from 'preact';
 import type { Findings } from '../../../../findings/schema.ts';
 import type { Jacket, JacketCable } from '../../../../findings/shapes/jacket.ts';
 import { Name } from '../../parts/name.tsx';
-import { openInJacket } from '../../store/jacket/jacketAddress.ts';
+import { openInJacket } from '../../store/jacket/openInJacket.ts';
 import { narrow } from '../../store/media.ts';
 import { NOTHING } from '../bend/bendColumns.tsx';
 import { jacketColumns } from './jacketColumns.tsx';

@@ -2,7 +2,7 @@ import type { Findings } from '../../../../findings/schema.ts';
 import type { Jacket } from '../../../../findings/shapes/jacket.ts';
 import { jacketHeading } from '../../../../report/jacket/jacketHeading.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
-import { jacketRoute } from '../../store/jacket/jacketAddress.ts';
+import { jacketRoute } from '../../store/jacket/openInJacket.ts';
 import { addressOf } from '../../store/routeOf.ts';
 import { Warnings } from '../inside/warnings.tsx';
 import { Changes } from './changes.tsx';

@@ -1,4 +1,4 @@
-import { jacketRoute } from '../../store/jacket/jacketAddress.ts';
+import { jacketRoute } from '../../store/jacket/openInJacket.ts';
 import { addressOf } from '../../store/routeOf.ts';
 
 /** What to do where nothing about jackets is on record. */

@@ -12,7 +12,7 @@ import { PAPER_WIDTH, printing } from '../../store/media.ts';
 import { Curves } from './curves.tsx';
 
 const FIRST_WIDTH = 1360;
-const WIDEST = 1080;
+const WIDEST = 1360;
 
 /** One test: the order in words, what half of the pieces last, and every piece. */
 export function TestSection({ test, jacket }: { test: EnduranceTest; jacket: Jacket }) {

@@ -21,12 +21,12 @@ const GROUPS: readonly { name: string; note: string; methods: readonly [PlanMeth
   },
   {
     name: 'Bend',
-    note: 'Pieces are cut for it. Its readings are kept; nothing is worked out of them here.',
+    note: 'Pieces are cut for it. How easily they bend is worked out on Bend.',
     methods: [['bend', 'Droop over an edge']],
   },
   {
     name: 'Jacket',
-    note: 'Walls are worked out on Inside. What comes of abuse is kept; nothing is worked out of it here.',
+    note: 'Walls, and what pieces last, are worked out on Jacket.',
     methods: [
       ['wall', 'Wall round a cut face'],
       ['abuse', 'Abuse of jackets'],
@@ -179,7 +179,7 @@ function Amps({ trial }: { trial: Trial }) {
     <fieldset class="ticks">
       <legend>Amps</legend>
       <Tick words="How much it carries" on={on} last={false} onTick={(wanted) => void tickWish('amps', wanted)} />
-      <p class="note">Kept as a wish: nothing of it is planned here.</p>
+      <p class="note">Kept as a wish: Plan cuts no piece for it and adds no minutes.</p>
     </fieldset>
   );
 }

@@ -21,6 +21,7 @@ import { roomUnit, temperatureFor } from './room.ts';
 import { announce } from './said.ts';
 import { beginSitting, done, type JustKept } from './sitting.ts';
 import { unit } from './typedUnit.ts';
+import { wallHour } from './wallHand.ts';
 
 let sittingAt = '';
 
@@ -52,7 +53,9 @@ function rowOf(act: BenchAct, reading: string, text: string): Record<string, str
     at: now.toISOString(),
     ...(warmth === '' ? {} : { temperature: warmth, temperature_unit: roomUnit.value }),
     ...(OVER_CONTACTS.has(quantity) ? contactCells(contacts.value) : {}),
-    ...(bendActOf(quantity) === null ? { position: position.value } : bendCells(act, number, goesWith)),
+    ...(bendActOf(quantity) === null
+      ? { position: wallHour.value ?? position.value }
+      : bendCells(act, number, goesWith)),
     ...(replaced === null ? {} : { replaces: replaced.reading, why: 'measured again' }),
     ...inFootage(now.getTime()),
   };

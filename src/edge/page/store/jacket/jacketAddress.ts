@@ -1,6 +1,3 @@
-import { route } from '../route.ts';
-import { addressOf, type Route } from '../routeOf.ts';
-
 /** What stands open in Jacket, as the part of the address behind `#` has it. */
 export type JacketOpened =
   | { what: 'nothing' }
@@ -26,18 +23,4 @@ export function openedText(opened: JacketOpened): string | null {
   if (opened.what === 'run') return RUN;
   const { cable } = opened;
   return cable === RUN || cable.startsWith(CABLE) ? `${CABLE}${cable}` : cable;
-}
-
-/** The address of something in Jacket. */
-export const jacketRoute = (trial: string, opened: JacketOpened): Route => ({
-  place: 'jacket',
-  trial,
-  opened: openedText(opened),
-});
-
-/** Opens something in Jacket where the page stands, as a step of the browser's history. */
-export function openInJacket(trial: string, opened: JacketOpened): void {
-  const next = jacketRoute(trial, opened);
-  history.pushState(null, '', addressOf(next));
-  route.value = next;
 }

@@ -1,7 +1,7 @@
 import { piecesToAbuse } from '../../../../../findings/bench/piecesToAbuse.ts';
 import { PROTOCOLS, protocolOf } from '../../../../../methods/jacket/protocols/protocols.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
-import { jacketRoute } from '../../../store/jacket/jacketAddress.ts';
+import { jacketRoute } from '../../../store/jacket/openInJacket.ts';
 import { chooseTest } from '../../../store/jacket/running.ts';
 import { addressOf } from '../../../store/routeOf.ts';
 

@@ -1,6 +1,6 @@
 import type { Trial } from '../../../../../trial/trial.ts';
 import { pieceDetail, signOf } from '../../../store/bench/names.ts';
-import { jacketRoute } from '../../../store/jacket/jacketAddress.ts';
+import { jacketRoute } from '../../../store/jacket/openInJacket.ts';
 import { chooseTest, pieces, protocolNow, runTrouble, setUp } from '../../../store/jacket/running.ts';
 import type { Run } from '../../../store/jacket/runState.ts';
 import { handheld } from '../../../store/media.ts';

@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import type { Trial } from '../../../../../trial/trial.ts';
-import { jacketRoute } from '../../../store/jacket/jacketAddress.ts';
+import { jacketRoute } from '../../../store/jacket/openInJacket.ts';
 import { run } from '../../../store/jacket/running.ts';
 import { folded, held } from '../../../store/journal/journal.ts';
 import { addressOf } from '../../../store/routeOf.ts';
