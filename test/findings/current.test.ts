@@ -1,9 +1,12 @@
 /** Four wires, heating and carrying current, from rows as they are typed to the part of the findings that speaks of them. */
 import { describe, expect, it } from 'vitest';
+import { currentRowsOf, MOST_ROWS } from '../../src/findings/current/logRows.ts';
 import { runCandidates } from '../../src/findings/current/runCables.ts';
 import { rowsOfTrial } from '../../src/findings/rows/rowsOfTrial.ts';
 import { Findings } from '../../src/findings/schema.ts';
 import type { CurrentCable } from '../../src/findings/shapes/current.ts';
+import { previewLog } from '../../src/methods/current/log/columns.ts';
+import { readLog } from '../../src/methods/current/log/readLog.ts';
 import { inOpenAir } from '../../src/methods/current/thermal/run.ts';
 import { steadyTemperature } from '../../src/methods/current/thermal/steady.ts';
 import { fold } from '../../src/trial/fold.ts';
@@ -270,5 +273,33 @@ describe('candidates for a run', () => {
       cables: [],
       missing: [{ cable: 'x', text: 'its outer diameter was not measured' }],
     });
+  });
+});
+
+describe('a logger’s file as rows', () => {
+  const text = `s,A,C,Room C\n${Array.from({ length: 5000 }, (_, i) => {
+    const t = i - 600;
+    return `${i},${t < 0 ? 0 : 140},${(20 + (t < 0 ? 0 : 30 * (1 - Math.exp(-t / 600)))).toFixed(2)},20`;
+  }).join('\n')}\n`;
+  const preview = previewLog(text)!;
+  const log = readLog([text], preview.layout, preview.columns);
+
+  it('is brought down to some hundred, the switching kept to the row', () => {
+    const rows = currentRowsOf(log, { specimen: 'p', current: null, ambient: null });
+    expect(rows.length).toBeGreaterThan(MOST_ROWS - 20);
+    expect(rows.length).toBeLessThan(MOST_ROWS + 20);
+    expect(new Set(rows.map((r) => r.current_A))).toEqual(new Set(['0', '140']));
+    const b = whole();
+    for (const r of rows) b.say('current', r);
+    const [t] = currentOf(b.findings()).heating_tests;
+    expectClose(t.steady_rise!.value, 30, { relative: 0.01 });
+    expectClose(t.slowest_s!.value, 600, { relative: 0.05 });
+  });
+
+  it('needs the current from somewhere', () => {
+    const without = { ...log, current: null };
+    expect(() => currentRowsOf(without, { specimen: 'p', current: null, ambient: null })).toThrow(/how many amps/);
+    const [first] = currentRowsOf({ ...without, ambient: null }, { specimen: 'p', current: 120, ambient: 294.15 });
+    expect(first).toMatchObject({ specimen: 'p', current_A: '120', ambient_C: '21' });
   });
 });

@@ -57,6 +57,9 @@ async function run(named: string, options: RunOptions): Promise<void> {
   const { runCheck } = await import('../../../methods/current/runCheck/runCheck.ts');
   const rating = Math.min(...candidates.map((c) => c.rating), LEAST_NOMINAL_RATING);
   const nominal = system === 'none' ? [] : nominalSizes(system as 'awg' | 'mm2', rating);
+  const installed = question.measured?.cable ?? null;
+  if (installed !== null && ![...candidates, ...nominal].some((c) => c.id === installed))
+    throw new Failure(`--installed was "${installed}"; expected a cable of this run.`, EXIT.wrongUse);
   const check = runCheck(question, candidates, nominal, { charted: options.json });
   for (const m of missing) process.stderr.write(`${m.name} is left out: ${m.text}.\n`);
   const profile = options.profile === undefined ? null : await profiled(options.profile, question, candidates);

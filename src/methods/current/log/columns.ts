@@ -90,18 +90,18 @@ export function layoutOf(lines: readonly string[]): LogLayout | null {
 }
 
 const UNIT_WORDS: readonly [RegExp, string][] = [
-  [/°\s*F|\bdeg\s*F\b|[([_\s]F[)\]]?$|fahrenheit/i, '°F'],
-  [/°\s*C|\bdeg\s*C\b|[([_\s]C[)\]]?$|celsius/i, '°C'],
-  [/kelvin|[([_\s]K[)\]]?$/, 'K'],
+  [/°\s*F|\bdeg\s*F\b|(?:^|[([_\s])F[)\]]?$|fahrenheit/i, '°F'],
+  [/°\s*C|\bdeg\s*C\b|(?:^|[([_\s])C[)\]]?$|celsius/i, '°C'],
+  [/kelvin|(?:^|[([_\s])K[)\]]?$/, 'K'],
   [/\bms\b|millisec/i, 'ms'],
-  [/\bmin(ute)?s?\b|[([_\s]min[)\]]?$/i, 'min'],
-  [/\bhours?\b|\bhrs?\b|[([_\s]h[)\]]?$/i, 'h'],
-  [/\bsec(ond)?s?\b|[([_\s]s[)\]]?$/i, 's'],
+  [/\bmin(ute)?s?\b|(?:^|[([_\s])min[)\]]?$/i, 'min'],
+  [/\bhours?\b|\bhrs?\b|(?:^|[([_\s])h[)\]]?$/i, 'h'],
+  [/\bsec(ond)?s?\b|(?:^|[([_\s])s[)\]]?$/i, 's'],
   [/µV|uV|microvolt/i, 'µV'],
   [/mV|millivolt/i, 'mV'],
-  [/\bvolts?\b|[([_\s]V[)\]]?$/i, 'V'],
+  [/\bvolts?\b|(?:^|[([_\s])V[)\]]?$/i, 'V'],
   [/\bmA\b|milliamp/, 'mA'],
-  [/\bamps?\b|amper|[([_\s]A[)\]]?$/i, 'A'],
+  [/\bamps?\b|amper|(?:^|[([_\s])A[)\]]?$/i, 'A'],
 ];
 
 const ROLE_WORDS: readonly [RegExp, Exclude<LogRole, 'unused'>][] = [

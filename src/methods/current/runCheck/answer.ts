@@ -143,10 +143,10 @@ function runsNeeded({ q, cable, installed }: Context, first: RunOutcome): number
   return null;
 }
 
-function carryingOf({ q, cable }: Context): Between {
+function carryingOf({ q, cable }: Context, runs: number): Between {
   return between((corner) => {
     const heated = { ...cable.heated, resistance20: cable.ohmsPerMetre[corner] };
-    return carryingCurrent(heated, cable.rating, surroundingsAt(q, cable, corner, 1)).current;
+    return carryingCurrent(heated, cable.rating, surroundingsAt(q, cable, corner, runs)).current;
   });
 }
 
@@ -162,7 +162,10 @@ export function runAnswer(q: RunQuestion, cable: RunCable, installed: RunCable |
   const { drop, hottest, outcomes } = judged(states, q, cable.rating);
   const parallel = runsNeeded(context, outcomes.all);
   const metres = metresOfCable(q) * (parallel ?? 1);
-  const carrying = carryingOf(context);
+  const runs = parallel ?? 1;
+  const carrying = carryingOf(context, 1);
+  // Runs side by side warm each other: each bears less than one by itself.
+  const carryingEach = runs === 1 ? carrying : carryingOf(context, runs);
   return {
     cable,
     resting,
@@ -178,7 +181,7 @@ export function runAnswer(q: RunQuestion, cable: RunCable, installed: RunCable |
     parallel,
     mass: cable.massPerMetre === null ? null : cable.massPerMetre * metres,
     cost: cable.price && { amount: cable.price.perMetre * metres, currency: cable.price.currency },
-    fuse: fuseOf(context, states, carrying, parallel ?? 1),
+    fuse: fuseOf(context, states, carryingEach, runs),
   };
 }
 

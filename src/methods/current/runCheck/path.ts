@@ -57,7 +57,7 @@ function measuredFixed(q: RunQuestion, installed: RunCable | null): number {
   return onPlus + Math.max(0, minus / current - cableBack);
 }
 
-/** The ohms of a run with this cable, `runs` of them side by side. */
+/** The ohms of a run with this cable, `runs` of them side by side; joints and a way back of another kind are shared by all. */
 export function pathOhms(
   q: RunQuestion,
   cable: RunCable,
