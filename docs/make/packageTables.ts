@@ -23,20 +23,17 @@ const ONE_ROW_IS: Readonly<Record<EntryKind, string>> = {
   endurance: 'one piece abused until it failed or the test ended',
   current: 'one moment of a piece under current',
   withdrawal: 'something entered by mistake put aside, or taken up again, and why',
-  note: 'words or a photo about the trial, a cable, a piece or a reading',
+  note: 'words or a photo about the trial, a cable, a piece or a reading; no finding rests on them',
   setting: 'one setting of the plan',
-  blinding: 'from when on only codes were shown, or names again',
+  blinding: 'from when on only codes were shown, to whom names were shown, or names again',
   seal: 'a part that was sealed: what it holds and what came out',
   reply: 'a maker asked for a word on one cable, and what came back',
 };
 
-/** Kept, checked and exported, but not computed with in this version. */
-const NOT_YET_USED: ReadonlySet<EntryKind> = new Set(['note', 'setting', 'blinding']);
-
 export function filesTable(): string {
   const rows = TABLES.map((table) => [
     code(table.file),
-    ONE_ROW_IS[table.kind] + (NOT_YET_USED.has(table.kind) ? ' (kept, not yet computed with)' : ''),
+    ONE_ROW_IS[table.kind],
     table.key === null ? 'none: every row stands for itself' : table.key.map(code).join(' + '),
   ]);
   return markdownTable(['file', 'one row is', 'named by'], rows);

@@ -37,7 +37,9 @@ export const saidClaim = (cable: CableFindings): Claim | null =>
 
 /** What is said where no claim stands to be judged: nothing was measured, or the label claims nothing. */
 export const withoutClaim = ({ claims, conductor_area: area, label }: CableFindings): string =>
-  claims.length === 0 && area === null && label.size !== '' ? 'not measured' : 'label gives nothing to judge';
+  claims.length === 0 && area === null && label.claimed_area_mm2 !== null
+    ? 'not measured'
+    : 'label gives nothing to judge';
 
 /** An outcome in words, and why there is none. */
 export function outcomeWords({ outcome, source, note }: Claim): string {

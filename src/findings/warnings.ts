@@ -34,7 +34,13 @@ function aboutCable(c: CableReadings, f: CableFindings): Warning[] {
   ];
   if (f.consistency?.recheck) list.push({ code: 'recheck', cable: at, text: f.consistency.sentence });
   for (const m of f.masses) if (!m.closes) list.push({ code: 'masses-do-not-close', cable: at, text: m.text });
-  if (f.label.vague)
+  if (f.label.vague && f.label.claimed_area_mm2 === null)
+    list.push({
+      code: 'label-not-read',
+      cable: at,
+      text: `No size can be read from the label "${f.label.size}", so nothing of this piece is judged by it. Type the size as it is printed, on Plan.`,
+    });
+  else if (f.label.vague)
     list.push({
       code: 'vague-label',
       cable: at,

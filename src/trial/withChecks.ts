@@ -1,5 +1,6 @@
 import { quantityNamed } from '../journal/quantities.ts';
 import type { Dimension } from '../units/dimension.ts';
+import { typedText } from '../units/typedText.ts';
 import { findUnit } from '../units/unit.ts';
 import { cell } from './cells.ts';
 import { checkedLimit } from './checkedLimit.ts';
@@ -28,7 +29,7 @@ function furtherOff(tool: Instrument, check: Check): Remark {
     code: 'tool-outside-its-limit',
     cable: null,
     readings: [],
-    text: `Tool ${tool.instrument} read ${cell(row, 'read_value')} ${unit} on ${thing} of ${cell(row, 'known_value')} ${unit}, further off than its limit of error allows: the limit is taken from that check.`,
+    text: `Tool ${tool.instrument} read ${typedText(cell(row, 'read_value'), unit)} on ${thing} of ${typedText(cell(row, 'known_value'), unit)}, further off than its limit of error allows: the limit is taken from that check. If it was typed wrong, take the check back under Tools on Plan.`,
   };
 }
 

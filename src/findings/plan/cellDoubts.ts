@@ -8,14 +8,14 @@ const cellOf = (row: Row, name: string) => (row[name] ?? '').trim();
 function doubtOfSize(typed: string): string {
   if (typed === '') return '';
   const read = readSizeText(typed);
-  return read.ok ? '' : `Kept as printed, but no size can be read from it: expected ${read.expected}.`;
+  return read.ok ? '' : 'No size can be read from it, so nothing is judged by it. Such as 2 AWG, 35 mm².';
 }
 
 function doubtOfPrice(row: Row): string {
   const typed = cellOf(row, 'price');
   if (typed === '') return '';
   const read = readMoney(typed);
-  if (!read.ok) return `Kept, but no price can be read from it, so no total has it: expected ${read.expected}.`;
+  if (!read.ok) return 'No price can be read from it, so no total has it. Such as 4.29, $4.29, 3,75 USD.';
   const { currency } = read.value;
   const stated = currencyOf(cellOf(row, 'currency'));
   if (currency === '' || stated === '' || currency === stated) return '';

@@ -1,6 +1,7 @@
 import { ownLimitOf } from '../../trial/checkDoubt.ts';
 import { checksThatCount } from '../../trial/checksThatCount.ts';
 import type { Instrument, Trial } from '../../trial/trial.ts';
+import { typedText } from '../../units/typedText.ts';
 import { type BenchTools, benchTools } from './benchTools.ts';
 import type { PlanWarning } from './planWarnings.ts';
 
@@ -27,9 +28,8 @@ function whatWasSeen(trial: Trial, tools: readonly Instrument[]): string {
     const last = checksThatCount(own).at(-1);
     if (last === undefined) return instrument;
     const unit = last.row.unit ?? '';
-    const read = (last.row.read_value ?? '').trim();
-    const withUnit = /\p{L}/u.test(read) ? read : `${read} ${unit}`;
-    return `${instrument}, which read ${withUnit} on ${(last.row.known_value ?? '').trim()} ${unit}`;
+    const [read, known] = [last.row.read_value ?? '', last.row.known_value ?? ''];
+    return `${instrument}, which read ${typedText(read, unit)} on ${typedText(known, unit)}`;
   });
   return said.join('; ');
 }

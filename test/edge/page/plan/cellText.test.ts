@@ -49,9 +49,9 @@ describe('what typing in a cell changes', () => {
   });
 
   it.each([
-    ['claimed_size', 'banana', 'no size can be read from it'],
+    ['claimed_size', 'banana', 'No size can be read from it'],
     ['claimed_size', '2 AWG', ''],
-    ['price', 'cheap', 'no price can be read from it'],
+    ['price', 'cheap', 'No price can be read from it'],
     ['price', '3,75 USD', ''],
     ['price', '€4', 'The price says EUR, the column of currencies USD'],
     ['price', '$4', ''],

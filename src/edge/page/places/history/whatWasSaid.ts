@@ -79,12 +79,33 @@ export function whatWasSaid({ kind, body }: Entry, trial: Trial): Said {
       const again = cell('act').toLowerCase() === 'taken up again';
       return { ...said(thingWords(cell('about'), cell('which'), trial)), ...(again ? { what: 'Taken up again' } : {}) };
     }
+    case 'judgement':
+      return said(
+        `${piece(cell('left'))} and ${piece(cell('right'))}: ${JUDGED[cell('result').toLowerCase()] ?? cell('result')}`,
+      );
+    case 'endurance':
+      return said(
+        piece(cell('specimen')),
+        cell('test').replaceAll('_', ' '),
+        valueWords(cell('amount'), cell('unit')),
+        cell('outcome'),
+      );
+    case 'current':
+      return said(piece(cell('specimen')), valueWords(cell('current_A'), 'A'));
+    case 'fitting':
+      return said(cell('fitting'), cell('tried'));
     case 'trial':
       return said(cell('title'));
     default:
       return said('');
   }
 }
+
+const JUDGED: Readonly<Record<string, string>> = {
+  left: 'the first bends more easily',
+  right: 'the second bends more easily',
+  same: 'alike',
+};
 
 const BLINDED: Readonly<Record<string, string>> = {
   blind: 'from here on by codes',

@@ -124,8 +124,12 @@ function gaugeColumn(cables: readonly CableFindings[], units: DisplayUnits): Col
 function sizeCell(cable: CableFindings): ComponentChildren {
   const claim = sizeClaim(cable);
   if (claim !== null) return <OutcomeWord claim={claim} />;
-  return <span class="unknown">{cable.label.vague ? 'label is vague' : noClaimWords(cable, cable.label.size)}</span>;
+  return <span class="unknown">{cable.label.vague ? vagueWords(cable) : noClaimWords(cable, cable.label.size)}</span>;
 }
+
+/** A label that names no standard, or of which no size can be read. */
+const vagueWords = ({ label }: CableFindings) =>
+  label.claimed_area_mm2 === null ? 'no size to read' : 'label is vague';
 
 /** In the place of an outcome: nothing was measured yet, or the label says nothing. */
 const noClaimWords = (cable: CableFindings, claimed: string) =>

@@ -81,7 +81,8 @@ export function doubtOf(tool: Instrument, answers: CheckAnswers): string {
   const { known, knownError, read: found } = read.value;
   const doubt = checkDoubt(tool, { known, knownError, read: found.value });
   if (doubt === null) return '';
-  const shown = (si: number) => `${Number((si / unit.stepToSI(1)).toPrecision(3))}\u00a0${unit.symbol}`;
+  const places = Math.max(0, -Math.floor(Math.log10(tool.resolution / unit.stepToSI(1)) + 1e-9));
+  const shown = (si: number) => `${Number((si / unit.stepToSI(1)).toFixed(places))}\u00a0${unit.symbol}`;
   const typed = answers.read.trim();
   const inUnit = /\p{L}/u.test(typed) ? `“${typed}” is ${shown(found.value)}. ` : '';
   return `${inUnit}That is ${shown(Math.abs(doubt.off))} too ${doubt.off > 0 ? 'high' : 'low'}; by its own limit this tool is at most ${shown(doubt.allowed)} off there. A slip of a digit or a unit? Kept as it is, every reading of this tool gets that much wider, and the plan may change.`;

@@ -91,7 +91,7 @@ export function CheckDialog({ tool, onClose }: { tool: Instrument; onClose: () =
           onType={set('temperature')}
           trouble={troubles.temperature}
         />
-        <p role="status">{offWords(offBy(tool, answers), unit)}</p>
+        <p role="status">{asked === '' ? offWords(offBy(tool, answers), unit) : ''}</p>
         {Object.entries(troubles)
           .filter(([column]) => !['known_value', 'known_error', 'read_value', 'temperature'].includes(column))
           .map(([column, trouble]) => (
