@@ -14,6 +14,9 @@ import { EXIT, Failure } from './failure.ts';
 /** The findings that a published package brings along, to be computed again by whoever doubts them. */
 export const FINDINGS_FILE = 'findings.json';
 
+/** All figures as one table for a spreadsheet, beside the findings. */
+export const FIGURES_FILE = 'findings.csv';
+
 /** What the data package standard calls its descriptor. */
 export const DESCRIPTOR_FILE = 'datapackage.json';
 

@@ -2,6 +2,7 @@ import { Command, Help, type Option } from 'commander';
 import { assayCommand } from './commands/assay.ts';
 import { backupCommand } from './commands/backup.ts';
 import { benchCommand } from './commands/bench.ts';
+import { cardCommand } from './commands/card.ts';
 import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
 import { reportCommand } from './commands/report.ts';
@@ -29,6 +30,7 @@ export function program(version: string): Command {
     importCommand(),
     exportCommand(),
     reportCommand(),
+    cardCommand(),
     sealCommand(),
     verifyCommand(),
     backupCommand(),

@@ -4,7 +4,13 @@ import { photoAt } from './photos.ts';
 import { sealedAt } from './sealedFiles.ts';
 
 /** Files beside the tables that a package usually has and nothing is read from. */
-const OWN_FILES: ReadonlySet<string> = new Set(['datapackage.json', 'findings.json', 'readme.md', 'readme.txt']);
+const OWN_FILES: ReadonlySet<string> = new Set([
+  'datapackage.json',
+  'findings.json',
+  'findings.csv',
+  'readme.md',
+  'readme.txt',
+]);
 /** What operating systems leave in folders and archives. */
 const LITTER = /(^|\/)(__MACOSX\/|\.DS_Store$|Thumbs\.db$|desktop\.ini$|\._)/i;
 

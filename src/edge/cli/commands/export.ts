@@ -68,7 +68,8 @@ async function publishedFiles({ entries, photos: photosOf, sealed }: FoundJourna
   const { fold } = await import('../../../trial/fold.ts');
   const { findingsOf } = await import('../../../findings/findings.ts');
   const { findingsText } = await import('../../../report/findingsText.ts');
-  const { FINDINGS_FILE } = await import('../packageAt.ts');
+  const { FIGURES_FILE, FINDINGS_FILE } = await import('../packageAt.ts');
+  const { findingsCsv } = await import('../../../report/publish/findingsCsv.ts');
   const { sealedParts } = await import('../sealedParts.ts');
   const trial = fold(entries);
   const findings = findingsOf(trial, { level: options.level, draws: options.draws });
@@ -82,6 +83,7 @@ async function publishedFiles({ entries, photos: photosOf, sealed }: FoundJourna
   const files = new Map<string, string | Uint8Array>([
     ...tables,
     [FINDINGS_FILE, findingsText(findings)],
+    [FIGURES_FILE, findingsCsv(findings)],
     ...photoFiles(photos),
     ...parts.files,
   ]);
@@ -91,6 +93,6 @@ async function publishedFiles({ entries, photos: photosOf, sealed }: FoundJourna
 /** Every file that an export may write: what a replacing export removes when it has no more use for it. */
 async function packageFileNames(): Promise<string[]> {
   const { TABLES } = await import('../../../journal/tables.ts');
-  const { DESCRIPTOR_FILE, FINDINGS_FILE } = await import('../packageAt.ts');
-  return [...TABLES.map((table) => table.file), DESCRIPTOR_FILE, FINDINGS_FILE];
+  const { DESCRIPTOR_FILE, FIGURES_FILE, FINDINGS_FILE } = await import('../packageAt.ts');
+  return [...TABLES.map((table) => table.file), DESCRIPTOR_FILE, FINDINGS_FILE, FIGURES_FILE];
 }

@@ -85,11 +85,11 @@ export class Canvas {
     return this.transparent ? this.theme.ink : this.theme.ink2;
   }
 
-  private get casing() {
+  /** Text with a light edge below it where there is no ground: the whole edge first, so that no letter's edge covers another letter. */
+  private cased(draw: (more: Readonly<Record<string, string | number>>) => string): string {
+    if (!this.transparent) return draw({});
     const { ground } = this.theme;
-    return this.transparent
-      ? { stroke: ground, 'stroke-width': CASING, 'stroke-linejoin': 'round', 'paint-order': 'stroke' }
-      : {};
+    return draw({ stroke: ground, 'stroke-width': CASING, 'stroke-linejoin': 'round' }) + draw({});
   }
 
   text(
@@ -98,14 +98,16 @@ export class Canvas {
     typed: string,
     { size, weight = '400', fill, anchor = 'start', display }: TextLook,
   ): string {
-    return label(x, y, typed, {
-      'font-size': size,
-      'font-weight': weight,
-      'font-family': display ? DISPLAY : SANS,
-      'text-anchor': anchor,
-      fill: fill ?? this.theme.ink,
-      ...this.casing,
-    });
+    return this.cased((more) =>
+      label(x, y, typed, {
+        'font-size': size,
+        'font-weight': weight,
+        'font-family': display ? DISPLAY : SANS,
+        'text-anchor': anchor,
+        fill: fill ?? this.theme.ink,
+        ...more,
+      }),
+    );
   }
 
   /** A line of several strengths: `28.6` strong, `± 0.3 mm²` after it. */
@@ -116,11 +118,13 @@ export class Canvas {
     anchor = 'start',
   ): string {
     const shown = parts.filter(({ text }) => text !== '');
-    return element(
-      'text',
-      { x, y, 'font-family': SANS, 'text-anchor': anchor, 'xml:space': 'preserve', ...this.casing },
-      ...shown.map(({ text, size, weight = '400', fill = this.theme.ink }, i) =>
-        element('tspan', { 'font-size': size, 'font-weight': weight, fill }, escapeText(i === 0 ? text : ` ${text}`)),
+    return this.cased((more) =>
+      element(
+        'text',
+        { x, y, 'font-family': SANS, 'text-anchor': anchor, 'xml:space': 'preserve', ...more },
+        ...shown.map(({ text, size, weight = '400', fill = this.theme.ink }, i) =>
+          element('tspan', { 'font-size': size, 'font-weight': weight, fill }, escapeText(i === 0 ? text : ` ${text}`)),
+        ),
       ),
     );
   }

@@ -96,7 +96,9 @@ function order(canvas: Canvas, { cables }: Decide, top: number, row: number): st
         : '',
     );
   }
-  parts.push(canvas.text(safe.right - chance, top - 8, 'chance of the first place', { size: 24, fill: canvas.quiet }));
+  parts.push(
+    canvas.text(safe.right, top - 8, 'chance of the first place', { size: 24, fill: canvas.quiet, anchor: 'end' }),
+  );
   return group({}, ...parts);
 }
 

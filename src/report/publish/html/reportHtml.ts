@@ -72,7 +72,7 @@ export function reportHtml(document: ReportDocument, { fonts = [] }: HtmlOptions
   const { title, lead, partLine, sections, foot, licence, dataset } = document;
   const contents = sections.map(({ id, title: t }) => `<li><a href="#${escapeText(id)}">${text(t)}</a></li>`).join('');
   const style = `\n${fontFaces(fonts)}\n${REPORT_STYLE}\n`;
-  return `<!doctype html>
+  return `<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">

@@ -14,8 +14,12 @@ const MM_PER_PX = 25.4 / 96;
 const { ink, ink2, rule, edge } = paperTheme;
 const colour = (hex: string): string => `rgb(${literal(hex)})`;
 
+/** A word longer than this may break anywhere, so that it cannot run off the paper. */
+const LONG_WORD = /\S{24}(?=\S)/gu;
+const breakable = (typed: string): string => typed.replace(LONG_WORD, '$&\u200b');
+
 const text = (typed: string, named: Readonly<Record<string, string>> = {}): string =>
-  call('text', named, literal(noBreak(typed)));
+  call('text', named, literal(breakable(noBreak(typed))));
 
 const quiet = (typed: string): string => text(typed, { size: '8.5pt', fill: colour(ink2) });
 
