@@ -13,7 +13,7 @@ export function CablePhotos({ cable }: { cable: string }) {
   const notes = photosOfCable(trial, cable).filter(({ entry }) => until === null || entry <= until);
   if (notes.length === 0) return null;
   return (
-    <section>
+    <section class="cable-photos">
       <h3>Photos</h3>
       <Photos trial={trial.trial} notes={notes} />
     </section>

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { cellDoubt } from '../../../../../findings/plan/cellDoubts.ts';
 import type { Cable, Trial } from '../../../../../trial/trial.ts';
 import { AsideList } from '../../../parts/asideList.tsx';
 import { EditField } from '../../../parts/editField.tsx';
@@ -90,6 +91,10 @@ interface CableRowsProps {
   onSaid: (sentence: string) => void;
 }
 
+/** Said on a folded row: a cell in it has a mark. */
+const doubted = ({ row }: Cable) =>
+  MAIN_COLUMNS.some(({ column }) => cellDoubt(row, column) !== '') ? 'something in it cannot be read' : '';
+
 function CableRows({ cable, above, open, onTurn, onSaid }: CableRowsProps) {
   const sheet = `more-${cable.entry}`;
   const fill = async () => {
@@ -111,7 +116,7 @@ function CableRows({ cable, above, open, onTurn, onSaid }: CableRowsProps) {
           <span class="whose" aria-hidden="true">
             <Name>{cable.name}</Name>
             <span class="note" dir="auto">
-              {[cable.label.size, cable.label.metal].filter((text) => text !== '').join(', ')}
+              {[cable.label.size, cable.label.metal, doubted(cable)].filter((text) => text !== '').join(', ')}
             </span>
           </span>
         </td>
