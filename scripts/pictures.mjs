@@ -16,7 +16,10 @@ import { setUp } from './parts/setUp.mjs';
 
 const INSIDE = '/trial/fenwater-2-awg/inside';
 const BEND = '/trial/fenwater-2-awg/bend#quill';
+const JACKET = '/trial/fenwater-2-awg/jacket';
 const DESK = { width: 1440, height: 1000 };
+/** Down to the order of the first test. */
+const TALL = { width: 1440, height: 1690 };
 const PHONE = { width: 390, height: 844 };
 
 /** The cable that the six fields on the shelf ask about; invented. */
@@ -35,6 +38,7 @@ const PICTURES = [
   { file: 'inside-dark.png', path: INSIDE, viewport: DESK, colorScheme: 'dark', before: waitForDraws },
   { file: 'phone.png', path: INSIDE, viewport: PHONE, colorScheme: 'light', sharp: true, before: waitForDraws },
   { file: 'bend.png', path: BEND, viewport: DESK, colorScheme: 'light', wholePage: true, before: waitForSheet },
+  { file: 'jacket.png', path: JACKET, viewport: TALL, colorScheme: 'light', before: waitForTests },
 ];
 
 const { values } = parseArgs({ options: { into: { type: 'string', default: inProject('docs', 'pictures') } } });
@@ -98,6 +102,10 @@ async function fillFields(page) {
 
 async function waitForDraws(page) {
   await page.locator('.held').waitFor({ timeout: 120_000 });
+}
+
+async function waitForTests(page) {
+  await page.locator('.jacket-test svg').first().waitFor({ timeout: 120_000 });
 }
 
 async function waitForSheet(page) {

@@ -37,7 +37,7 @@ export function enduranceCurve(cable: EnduranceCable, { width, height, theme, un
   const steps = stepsOf(cable);
   return svgDocument(
     { width, height, description: describeCurve(cable, unit) },
-    element('path', { d: bandPath(steps, x, y), fill: theme.sunk }),
+    element('path', { d: bandPath(steps, x, y), fill: theme.edge, 'fill-opacity': '0.24' }),
     axes(x, y, width, height, unit, theme),
     line(SIDE.left, y(HALF), width - SIDE.right, y(HALF), {
       stroke: theme.edge,

@@ -3,6 +3,7 @@ import type { EnduranceTest, Jacket } from '../../../../findings/shapes/jacket.t
 import { plainText } from '../../../../report/figures.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Name } from '../../parts/name.tsx';
+import { WideRegion } from '../../parts/wideRegion.tsx';
 
 /** The standards and statistics behind the place, for those who want them. */
 export function HowWeKnowJackets({ jacket, findings }: { jacket: Jacket; findings: Findings }) {
@@ -35,7 +36,7 @@ function OneTest({ test }: { test: EnduranceTest }) {
         <p key={line}>{noBreak(line)}</p>
       ))}
       {test.kind === 'amount' && shaped.length > 0 && (
-        <div class="wide">
+        <WideRegion name={`Medians of ${test.test}`}>
           <table class="small">
             <thead>
               <tr>
@@ -70,7 +71,7 @@ function OneTest({ test }: { test: EnduranceTest }) {
               ))}
             </tbody>
           </table>
-        </div>
+        </WideRegion>
       )}
       {test.pairs.length > 0 && <PairFigures test={test} />}
     </>
@@ -80,7 +81,7 @@ function OneTest({ test }: { test: EnduranceTest }) {
 function PairFigures({ test }: { test: EnduranceTest }) {
   const name = new Map(test.cables.map((c) => [c.cable, c.name || c.cable]));
   return (
-    <div class="wide">
+    <WideRegion name={`Pairs of ${test.test}`}>
       <table class="small">
         <thead>
           <tr>
@@ -115,7 +116,7 @@ function PairFigures({ test }: { test: EnduranceTest }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </WideRegion>
   );
 }
 

@@ -5,7 +5,7 @@ import { ENDURANCE_TABLE } from '../../../../journal/kinds/endurance.ts';
 import { checkRow } from '../../../../journal/rowCheck.ts';
 import type { Protocol } from '../../../../methods/jacket/protocols/protocol.ts';
 import { protocolOf } from '../../../../methods/jacket/protocols/protocols.ts';
-import { splitTyped, typedText } from '../../../../units/typedText.ts';
+import { splitTyped, unitText } from '../../../../units/typedText.ts';
 import { freshName } from '../bench/freshName.ts';
 import { signOf } from '../bench/names.ts';
 import { room, roomUnit } from '../bench/room.ts';
@@ -191,7 +191,7 @@ export async function keepOutcome(outcome: Outcome): Promise<void> {
   try {
     await say('endurance', { endurance, ...row });
     const how = outcome === 'failed' ? 'failed at' : 'survived';
-    const words = `${signOf(trial, piece.specimen)} ${how} ${typedText(amount, unit)}`;
+    const words = `${signOf(trial, piece.specimen)} ${how} ${amount} ${unitText(unit) || unit}`;
     lastTested.value = { endurance, words, before: { ...now, specimen: piece.specimen }, figure: figureTyped.peek() };
     figureTyped.value = '';
     lookNow.value = null;

@@ -23,7 +23,7 @@ export function Counting({ trial, run }: { trial: Trial; run: Run }) {
     <div class="run-columns">
       <section class="run-now" aria-label="The piece in hand">
         <h1 class="run-head">
-          <bdi dir="auto">{run.test}</bdi>{' '}
+          <bdi dir="auto">{run.test.charAt(0).toUpperCase() + run.test.slice(1)}</bdi>{' '}
           <span>
             {conditions(run)}
             {done} of {all.length} pieces done
@@ -38,7 +38,7 @@ export function Counting({ trial, run }: { trial: Trial; run: Run }) {
                 {signOf(trial, inHand.specimen)}
               </bdi>
               <p>
-                <bdi dir="auto">{pieceDetail(trial, inHand.specimen)}</bdi>
+                <bdi dir="auto">{pieceDetail(trial, inHand.specimen)}</bdi>.
                 {inHand.done && <b> It was through this test before: what is kept now counts beside that.</b>}
                 {inHand.usedIn.length > 0 && <b> Its jacket was used before: {inHand.usedIn.join(', ')}.</b>}
               </p>
