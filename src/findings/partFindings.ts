@@ -8,8 +8,8 @@ import type { Findings } from './schema.ts';
 
 export interface PartAsked {
   places: readonly PartPlace[];
-  /** Id of the last entry; null for the journal as it stands now. */
-  upTo: string | null;
+  /** Marks of the rows that were sealed (see `trial/heldRows.ts`); null for the journal as it stands now. */
+  holds: ReadonlyMap<string, number> | null;
   level: number;
   draws: number | 'auto';
 }
@@ -24,8 +24,8 @@ export interface PartComputed {
  * What a part publishes, computed from its own rows alone: whoever has those gets the same digits, whatever was measured
  * elsewhere or said later.
  */
-export function partFindings(entries: readonly Entry[], { places, upTo, level, draws }: PartAsked): PartComputed {
-  const trial = fold(partEntries(entries, { places, upTo }));
+export function partFindings(entries: readonly Entry[], { places, holds, level, draws }: PartAsked): PartComputed {
+  const trial = fold(partEntries(entries, { places, holds }));
   return { trial, findings: withinPlaces(findingsOf(trial, { level, draws }), places) };
 }
 

@@ -1,5 +1,6 @@
 import { PART_PLACES, type PartPlace } from '../journal/kinds/seal.ts';
 import { cell, nameOrNull } from './cells.ts';
+import { holdsIn } from './heldRows.ts';
 import type { Remark, SealedPart, TypedRow } from './trial.ts';
 
 const USUAL_LEVEL = 0.95;
@@ -42,6 +43,7 @@ export function makeParts(rows: readonly TypedRow[], remarks: Remark[]): SealedP
         title: cell(row, 'title'),
         places: placesIn(cell(row, 'places')),
         upTo: cell(row, 'up_to'),
+        holds: holdsIn(row),
         content: cell(row, 'content').toLowerCase(),
         findings: cell(row, 'findings').toLowerCase(),
         level: numberIn(cell(row, 'level'), USUAL_LEVEL),

@@ -1,9 +1,10 @@
-/** Which entries a part of a trial holds: those of its places, up to the one where it was sealed. */
+/** Which entries a part of a trial holds: those of its places, as they were when it was sealed. */
 import type { Entry } from '../journal/entry.ts';
 import type { PartPlace } from '../journal/kinds/seal.ts';
 import { mergeEntries } from '../journal/merge.ts';
 import type { QuantityName } from '../journal/quantities.ts';
 import { cell } from './cells.ts';
+import { heldAmong } from './heldRows.ts';
 
 const LENGTHS: readonly QuantityName[] = ['specimen_length', 'conductor_length'];
 const DIAMETERS: readonly QuantityName[] = ['outer_diameter', 'conductor_diameter'];
@@ -81,13 +82,15 @@ const aboutOf = (body: Entry['body']): string => cell(body, 'about').toLowerCase
  * The part of a journal that a part of the trial holds. What belongs to other places is left out of it altogether, so that nothing
  * of a later part can be read out of its data.
  *
- * @param upTo id of the last entry; null for the journal as it stands now
+ * @param holds marks of the rows that were sealed: what arrived later stays out, however early its time; null for the journal as it
+ *   stands now
  */
 export function partEntries(
   entries: readonly Entry[],
-  { upTo, places }: { upTo: string | null; places: readonly PartPlace[] },
+  { holds, places }: { holds: ReadonlyMap<string, number> | null; places: readonly PartPlace[] },
 ): Entry[] {
-  const said = mergeEntries(entries).filter(({ id }) => upTo === null || id <= upTo);
+  const all = mergeEntries(entries);
+  const said = holds === null ? all : heldAmong(all, holds);
   const quantities = new Set<string>(places.flatMap((place) => QUANTITIES_OF[place]));
   const held = new Set(
     said

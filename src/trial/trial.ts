@@ -310,8 +310,10 @@ export interface SealedPart extends TypedRow {
   part: string;
   title: string;
   places: readonly PartPlace[];
-  /** Id of the last entry that it holds. */
+  /** Id of the last entry when it was sealed. */
   upTo: string;
+  /** How many rows of each mark it holds (see `heldRows.ts`); null when the seal does not say. */
+  holds: ReadonlyMap<string, number> | null;
   /** SHA-256 of its content and of its findings as text, hexadecimal. */
   content: string;
   findings: string;

@@ -23,7 +23,7 @@ export function sealedParts(
   parts.forEach((part, i) => {
     if (part.hidden) return;
     const again = unseal(entries, part);
-    const known = again?.sameContent ? sealedPackage(again) : brought.get(i + 1);
+    const known = again ? sealedPackage(again) : brought.get(i + 1);
     if (!known) lost.push(part.part);
     for (const [file, content] of known ?? []) files.set(sealedPath(i + 1, file), content);
   });

@@ -64,12 +64,12 @@ function ofPart(
     throw new NotPublished(`No part ${name} was sealed${known === '' ? '' : `; there is ${known}`}.`);
   }
   const again = unseal(entries, part) ?? fromFolder(part, sealed.get(at + 1), now);
-  if (!again?.sameContent)
+  if (!again)
     throw new NotPublished(
       `The rows of part ${name} as it was sealed are not known here; take the package that holds them.`,
     );
   const { places, level, draws } = part;
-  const today = partFindings(entries, { places, upTo: null, level, draws }).findings;
+  const today = partFindings(entries, { places, holds: null, level, draws }).findings;
   const after = correctionsAfter(corrections(entries, trial), part, entries);
   // Replies are printed with every later export, whenever they came.
   return {

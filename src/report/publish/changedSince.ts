@@ -1,6 +1,8 @@
 import type { CableFindings, Claim, Findings } from '../../findings/schema.ts';
 import type { Entry } from '../../journal/entry.ts';
+import { mergeEntries } from '../../journal/merge.ts';
 import type { Correction } from '../../trial/corrections.ts';
+import { heldAmong } from '../../trial/heldRows.ts';
 import type { SealedPart } from '../../trial/trial.ts';
 import { countText, measuredText, percentText, UNKNOWN } from '../figures.ts';
 
@@ -71,17 +73,15 @@ function place(findings: Findings, cable: string): Told[] {
 const toldOf = (findings: Findings, c: CableFindings): Map<string, string> =>
   new Map([...inside(c), ...bending(findings, c.cable), ...jacket(findings, c.cable), ...place(findings, c.cable)]);
 
-/**
- * The corrections said after a part was sealed: by the order of the journal where the journal is the one it was sealed in, else by
- * the clock.
- */
+/** The corrections that a part did not hold when it was sealed: said since, or said earlier and arrived since. */
 export function correctionsAfter(
   corrections: readonly Correction[],
-  { upTo, at }: Pick<SealedPart, 'upTo' | 'at'>,
+  { holds, at }: Pick<SealedPart, 'holds' | 'at'>,
   entries: readonly Entry[],
 ): Correction[] {
-  if (entries.some(({ id }) => id === upTo)) return corrections.filter(({ entry }) => entry > upTo);
-  return at === null ? [...corrections] : corrections.filter((c) => c.at > at);
+  if (holds === null) return at === null ? [...corrections] : corrections.filter((c) => c.at > at);
+  const held = new Set(heldAmong(mergeEntries(entries), holds).map(({ id }) => id));
+  return corrections.filter(({ entry }) => !held.has(entry));
 }
 
 /**

@@ -6,6 +6,8 @@ import type { Entry } from '../../journal/entry.ts';
 import type { PartPlace } from '../../journal/kinds/seal.ts';
 import { mergeEntries } from '../../journal/merge.ts';
 import { contentHash } from '../../trial/content.ts';
+import { holdsCells } from '../../trial/heldRows.ts';
+import { partEntries } from '../../trial/partEntries.ts';
 import type { SealedPart } from '../../trial/trial.ts';
 import { findingsText } from '../findingsText.ts';
 import { writePackage } from '../package/writePackage.ts';
@@ -37,7 +39,7 @@ export function sealRow(entries: readonly Entry[], asked: SealAsked): Record<str
   if (!last) throw new RangeError('there is nothing to seal yet');
   if (asked.places.length === 0) throw new RangeError('a part needs a place: inside, bend, jacket, amps or standing');
   const { level, draws, places } = asked;
-  const computed = partFindings(said, { places, upTo: last.id, level, draws });
+  const computed = partFindings(said, { places, holds: null, level, draws });
   if (computed.trial.blinding.blind) throw new RangeError('names are hidden: show them before a part is sealed');
   return {
     part: asked.part,
@@ -46,6 +48,7 @@ export function sealRow(entries: readonly Entry[], asked: SealAsked): Record<str
     up_to: last.id,
     content: contentHash(computed.trial),
     findings: findingsHash(computed),
+    ...holdsCells(partEntries(said, { places, holds: null })),
     level: String(level),
     draws: String(draws),
     version: ENGINE_VERSION,
@@ -58,26 +61,20 @@ export function sealRow(entries: readonly Entry[], asked: SealAsked): Record<str
 /** A sealed part computed again. */
 export interface Unsealed extends PartComputed {
   part: SealedPart;
-  /** The rows are those that were sealed. */
-  sameContent: boolean;
   /** Every digit of the findings is. */
   sameFindings: boolean;
 }
 
 /**
- * Computes a sealed part again from the journal that it was sealed in. Where the journal came from a package, its entries have other
- * ids; then the rows as they stand now are tried, and null is given when they are not those that were sealed.
+ * Computes a sealed part again from a journal: from the rows that it held when it was sealed, whatever was said or has arrived since.
+ *
+ * A journal that came out of a package has only the last row of each name; where one that was sealed is gone, null is given.
  */
 export function unseal(entries: readonly Entry[], part: SealedPart): Unsealed | null {
-  const { places, level, draws } = part;
-  const tried = entries.some(({ id }) => id === part.upTo) ? [part.upTo] : [null];
-  for (const upTo of tried) {
-    const computed = partFindings(entries, { places, upTo, level, draws });
-    const sameContent = contentHash(computed.trial) === part.content;
-    if (sameContent || upTo !== null)
-      return { ...computed, part, sameContent, sameFindings: findingsHash(computed) === part.findings };
-  }
-  return null;
+  const { places, level, draws, holds } = part;
+  const computed = partFindings(entries, { places, holds, level, draws });
+  if (contentHash(computed.trial) !== part.content) return null;
+  return { ...computed, part, sameFindings: findingsHash(computed) === part.findings };
 }
 
 /** The files of a sealed part: a package of its own, its findings with it. */
