@@ -184,6 +184,19 @@ describe('a test run by hand', () => {
     await page.getByLabel('Hours for every piece').fill('20');
     await page.getByLabel('Name, as it will be listed').fill('fluid: diesel');
     await begin(page);
+    await page.getByLabel('Mass before, g').fill('heavy');
+    await page.getByRole('button', { name: 'Keep mass before' }).click();
+    await page
+      .getByRole('alert')
+      .filter({ hasText: /Mass before: found "heavy"/ })
+      .waitFor();
+    await page.getByLabel('Mass before, g').fill('31.42');
+    await page.getByRole('button', { name: 'Keep mass before' }).click();
+    await page.locator('.exposed b', { hasText: '31.42' }).waitFor();
+    expect(await storedBodies(bench.store, trial, 'reading', 1)).toMatchObject([
+      { quantity: 'mass_before', value: '31.42', unit: 'g', set: 'fluid: diesel' },
+    ]);
+    expect(await accessibilityBreaches(page)).toEqual([]);
     await page.getByRole('button', { name: 'It came through' }).click();
     expect(await storedBodies(bench.store, trial, 'endurance', 1)).toMatchObject([
       { test: 'fluid: diesel', amount: '20', unit: 'h', outcome: 'survived' },

@@ -58,7 +58,7 @@ export function TestSection({ test, jacket }: { test: EnduranceTest; jacket: Jac
       </p>
       {test.small_samples !== '' && <p class="small-samples">{noBreak(test.small_samples)}</p>}
       {amount && !perWall && <Curves test={test} />}
-      {test.pairs.length > 0 && amount && <Pairs test={test} />}
+      {test.pairs.length > 0 && amount && !perWall && <Pairs test={test} />}
     </section>
   );
 }

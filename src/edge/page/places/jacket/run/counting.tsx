@@ -5,6 +5,7 @@ import { chooseTest, pieces, protocolNow, runTrouble, setUp } from '../../../sto
 import type { Run } from '../../../store/jacket/runState.ts';
 import { handheld } from '../../../store/media.ts';
 import { addressOf } from '../../../store/routeOf.ts';
+import { BeforeAfter } from './beforeAfter.tsx';
 import { ChoosePiece } from './choosePiece.tsx';
 import { Counter } from './counter.tsx';
 import { Outcomes } from './outcomes.tsx';
@@ -52,6 +53,9 @@ export function Counting({ trial, run }: { trial: Trial; run: Run }) {
           </p>
         )}
         <Outcomes run={run} none={inHand === null} />
+        {inHand !== null && run.way === 'once' && run.unit === 'h' && (
+          <BeforeAfter trial={trial} specimen={inHand.specimen} test={run.test} />
+        )}
         {next !== null && inHand !== null && (
           <p class="note">
             Then <bdi dir="auto">{signOf(trial, next.specimen)}</bdi>; {left.length}{' '}
