@@ -39,7 +39,7 @@ describe('a trial published in parts', () => {
     mkdirSync(correction);
     for (const file of ['trial.csv', 'cables.csv', 'specimens.csv', 'instruments.csv'])
       writeFileSync(join(correction, file), readFileSync(join(demo, file)));
-    writeFileSync(join(correction, 'strikes.csv'), 'reading,why\nr1,clips were loose\n');
+    writeFileSync(join(correction, 'struck.csv'), 'reading,why\nr001,clips were loose\n');
     const [head, first] = readFileSync(join(demo, 'readings.csv'), 'utf8').split('\n');
     writeFileSync(join(correction, 'readings.csv'), `${head}\n${first}\n`);
     done(cupel('import', correction));
