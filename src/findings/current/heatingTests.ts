@@ -28,7 +28,8 @@ const cell = (row: OnPiece, column: string): number => {
   return read.ok ? read.value.value : Number.NaN;
 };
 
-function logOf(rows: readonly OnPiece[]): CurrentLog {
+/** The rows of one piece as a log in SI, in the order of their times. */
+export function logOf(rows: readonly OnPiece[]): CurrentLog {
   const sorted = [...rows].sort((a, b) => cell(a, 'time_s') - cell(b, 'time_s'));
   const column = (name: string, offset = 0) => {
     const values = Float64Array.from(sorted, (r) => cell(r, name) + offset);

@@ -18,6 +18,8 @@ export function trialPlaces(trial: string, here: Route['place']): PlaceOnRuler[]
     at('Inside', { place: 'inside', trial, cable: null }, insideState()),
     at('Bend', { place: 'bend', trial, opened: null }),
     at('Jacket', { place: 'jacket', trial, opened: null }),
+    at('Amps', { place: 'amps', trial, opened: null }),
+    at('Standing', { place: 'standing', trial, opened: null }),
     at('History', { place: 'history', trial, at: null }),
   ];
 }

@@ -10,6 +10,8 @@ interface LazyPlaces {
   inside: ComponentType<Named<'inside'>>;
   bend: ComponentType<Named<'bend'>>;
   jacket: ComponentType<Named<'jacket'>>;
+  amps: ComponentType<Named<'amps'>>;
+  standing: ComponentType<Named<'standing'>>;
   history: ComponentType<Named<'history'>>;
   phones: ComponentType<Named<'phones'>>;
   pair: ComponentType<Named<'pair'>>;
@@ -24,6 +26,8 @@ const FETCH: { [P in LazyPlace]: () => Promise<LazyPlaces[P]> } = {
   inside: async () => (await import('./inside/inside.tsx')).Inside,
   bend: async () => (await import('./bend/bend.tsx')).Bend,
   jacket: async () => (await import('./jacket/jacket.tsx')).JacketPlace,
+  amps: async () => (await import('./amps/amps.tsx')).Amps,
+  standing: async () => (await import('./standing/standing.tsx')).StandingPlace,
   history: async () => (await import('./history/history.tsx')).History,
   phones: async () => (await import('./phones/phones.tsx')).Phones,
   pair: async () => (await import('./pair/pair.tsx')).Pair,

@@ -1,7 +1,13 @@
+import type { DrawnFourWire, DrawnHeating } from '../../../findings/current/drawn.ts';
+import type { StatedWithLog } from '../../../findings/current/logRows.ts';
+import type { RunCandidates } from '../../../findings/current/runCables.ts';
 import type { TrialPlan } from '../../../findings/plan.ts';
-import type { Findings, Measured } from '../../../findings/schema.ts';
+import type { Findings, Measured, Warning } from '../../../findings/schema.ts';
+import type { Decide } from '../../../findings/shapes/decide.ts';
+import type { OrderNow } from '../../../findings/standing/orderBy.ts';
 import type { StarterAnswers } from '../../../findings/starter.ts';
 import type { Entry } from '../../../journal/entry.ts';
+import type { LogColumn, LogLayout } from '../../../methods/current/log/columns.ts';
 import type { Paper } from '../../../report/labels/paper.ts';
 import type { Photo } from '../../../report/package/photos.ts';
 import type { Refusal } from '../../../report/package/refusal.ts';
@@ -30,6 +36,29 @@ export interface Assayed {
   place: string;
   /** All readings in fold order, struck and replaced ones included. */
   readings: Reading[];
+}
+
+/** A logger's file as it would be kept, and what it says. */
+export interface LogBrought {
+  rows: Record<string, string>[];
+  /** Rows of the file. */
+  readings: number;
+  unreadable: { rows: number; first: number | null };
+  gaps: number;
+  /** s: the usual step, and the whole span. */
+  step: number;
+  seconds: number;
+  /** A, and K or why nothing is said. */
+  heatings: { current: number; steadyRise: number | null; refused: string | null }[];
+}
+
+/** What somebody holds important, as it is tried out: shares by criterion, an order of importance, or a job. */
+export type WishSent = { numbers: Record<string, number> } | { ranking: string[][] } | { job: string };
+
+/** Where the cables stand; `full` with everything beside the order, null where only the order was asked for. */
+export interface StandingSaid {
+  order: OrderNow;
+  full: { decide: Decide; warnings: Warning[] } | null;
 }
 
 /** What a plan prints. */
@@ -70,6 +99,36 @@ export interface Jobs {
       units: DisplayUnits;
     };
     answer: string[];
+  };
+  /** Entries and their findings to what Amps draws, and to the measured cables as candidates for a run. */
+  amps: {
+    ask: { entries: readonly Entry[]; findings: Findings };
+    answer: { heatings: DrawnHeating[]; fourWires: DrawnFourWire[]; candidates: RunCandidates };
+  };
+  /** A logger's file to rows of currents.csv; it tells how many characters are done. `metal`: what was found of the cable. */
+  log: {
+    ask: {
+      text: string;
+      layout: LogLayout;
+      columns: readonly LogColumn[];
+      stated: StatedWithLog;
+      metal: string | null;
+    };
+    answer: LogBrought;
+  };
+  /**
+   * Entries that are new to the worker, or null, and what counts, to where the cables stand. `scales` are tried out before the
+   * trial's own; `wish` null takes the trial's own weights; `quick` leaves out what does not follow a slider.
+   */
+  standing: {
+    ask: {
+      fresh: readonly Entry[] | null;
+      draws: number;
+      scales: Record<string, string>;
+      wish: WishSent | null;
+      quick: boolean;
+    };
+    answer: StandingSaid | null;
   };
   /** Entries, and the photos that are to come along, to the bytes of a .zip that anyone can read and compute again. */
   pack: { ask: { entries: readonly Entry[]; findings: Findings | null; photos: readonly Photo[] }; answer: Uint8Array };

@@ -1,11 +1,14 @@
 /** The worker's own script: hears a question, does the job, answers. */
+import { ampsJob } from './ampsJob.ts';
 import { assayJob } from './assayJob.ts';
 import type { Answered, Asked } from './jobs.ts';
+import { logJob } from './logJob.ts';
 import { packJob } from './packJob.ts';
 import { planJob } from './planJob.ts';
 import { readJob } from './readJob.ts';
 import { sheetsJob } from './sheetsJob.ts';
 import { soFarJob } from './soFarJob.ts';
+import { standingJob } from './standingJob.ts';
 import { startJob } from './startJob.ts';
 
 const post = (answered: Answered) => postMessage(answered);
@@ -33,6 +36,12 @@ function done(asked: Asked) {
       return planJob(asked.ask, (drawn) => post({ number: asked.number, drawn }));
     case 'sheets':
       return sheetsJob(asked.ask);
+    case 'amps':
+      return ampsJob(asked.ask);
+    case 'log':
+      return logJob(asked.ask, (drawn) => post({ number: asked.number, drawn }));
+    case 'standing':
+      return standingJob(asked.ask, (drawn) => post({ number: asked.number, drawn }));
     case 'pack':
       return packJob(asked.ask);
   }

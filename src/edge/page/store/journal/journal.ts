@@ -95,12 +95,32 @@ export function closeJournal(): void {
  * @throws when the entry is none, or this browser refuses to keep it
  */
 export async function say(kind: EntryKind, body: Readonly<Record<string, string>>): Promise<Entry> {
+  const [entry] = await sayAll([{ kind, body }]);
+  return entry!;
+}
+
+/**
+ * Says several things as one, such as the rows of a file: all of them are on this browser's disk once it settles, or none is.
+ *
+ * @throws as `say`, for the first that is no entry
+ */
+export async function sayAll(
+  things: readonly { kind: EntryKind; body: Readonly<Record<string, string>> }[],
+): Promise<Entry[]> {
   const now = held.value;
   if (now === null) throw new Error('No trial is open.');
+  const said = things.map(({ kind, body }) => entryOf(now.trial, kind, body));
+  await change(now.trial, (outbox) => said.reduce(sayInto, outbox));
+  others?.postMessage('said');
+  exchange?.nudge();
+  return said;
+}
+
+function entryOf(trial: string, kind: EntryKind, body: Readonly<Record<string, string>>): Entry {
   const filled = Object.fromEntries(Object.entries(body).filter(([, cell]) => cell !== ''));
   const checked = checkEntry({
     id: nextId(),
-    trial: now.trial,
+    trial,
     kind,
     at: new Date().toISOString(),
     by: recorder.value,
@@ -113,9 +133,6 @@ export async function say(kind: EntryKind, body: Readonly<Record<string, string>
     throw new Error(
       `Found ${problem.found} as ${problem.column}; expected ${problem.expected}. ${problem.advice ?? ''}`.trim(),
     );
-  await change(now.trial, (outbox) => sayInto(outbox, checked.value));
-  others?.postMessage('said');
-  exchange?.nudge();
   return checked.value;
 }
 

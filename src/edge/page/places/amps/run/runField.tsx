@@ -1,0 +1,91 @@
+import { useId } from 'preact/hooks';
+import { type AnswerName, typedNumber } from '../../../store/amps/runAnswers.ts';
+import { answer, answers } from '../../../store/amps/running.ts';
+
+interface RunFieldProps {
+  name: AnswerName;
+  label: string;
+  unit: string;
+  /** Said below; what is taken where the field is blank, for one that may be. */
+  unknown?: string;
+  slider?: { least: number; most: number; step: number };
+}
+
+/** One answer about the run: typed, moved by a slider where that helps, or "I do not know". */
+export function RunField({ name, label, unit, unknown, slider }: RunFieldProps) {
+  const id = useId();
+  const typed = answers.value[name];
+  const value = typedNumber(typed);
+  const wrong = typed.trim() !== '' && !Number.isFinite(value);
+  return (
+    <div class="run-field">
+      <label for={id}>
+        {label}
+        {unit !== '' && <span class="unit">, {unit}</span>}
+      </label>
+      <div class="run-input">
+        <input
+          id={id}
+          inputMode="decimal"
+          autocomplete="off"
+          value={typed}
+          placeholder={unknown === undefined ? '' : 'I do not know'}
+          aria-invalid={wrong ? 'true' : undefined}
+          aria-describedby={unknown === undefined ? undefined : `${id}-unknown`}
+          data-answer={name}
+          onInput={(event) => answer({ [name]: event.currentTarget.value })}
+        />
+        {unknown !== undefined && typed !== '' && (
+          <button type="button" class="link" onClick={() => answer({ [name]: '' })}>
+            I do not know<span class="hidden">: {label}</span>
+          </button>
+        )}
+      </div>
+      {slider !== undefined && (
+        <input
+          type="range"
+          aria-label={`${label}, slider`}
+          data-slider={name}
+          min={slider.least}
+          max={slider.most}
+          step={slider.step}
+          value={Number.isFinite(value) ? value : slider.least}
+          onInput={(event) => answer({ [name]: event.currentTarget.value })}
+        />
+      )}
+      {unknown !== undefined && (
+        <p class="note" id={`${id}-unknown`}>
+          {typed.trim() === '' ? `Not known: ${unknown} is taken.` : ''}
+        </p>
+      )}
+    </div>
+  );
+}
+
+interface RunChoiceProps {
+  name: AnswerName;
+  label: string;
+  choices: readonly (readonly [value: string, shown: string])[];
+}
+
+/** One answer out of a list. */
+export function RunChoice({ name, label, choices }: RunChoiceProps) {
+  const id = useId();
+  return (
+    <div class="run-field">
+      <label for={id}>{label}</label>
+      <select
+        id={id}
+        value={answers.value[name]}
+        data-answer={name}
+        onChange={(event) => answer({ [name]: event.currentTarget.value })}
+      >
+        {choices.map(([value, shown]) => (
+          <option key={value} value={value}>
+            {shown}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}

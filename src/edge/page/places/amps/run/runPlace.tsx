@@ -1,0 +1,51 @@
+import { questionText, runSentence } from '../../../../../report/runWords.ts';
+import { noBreak } from '../../../../../report/words/noBreak.ts';
+import { ampsData } from '../../../store/amps/ampsData.ts';
+import { ampsRoute } from '../../../store/amps/openInAmps.ts';
+import { looked, runTrial } from '../../../store/amps/running.ts';
+import { addressOf } from '../../../store/routeOf.ts';
+import { RunForm } from './runForm.tsx';
+import { RunResults } from './runResults.tsx';
+
+/** A load, a length and what lies between: what every measured cable does there, and the least size that will do. */
+export function RunPlace({ trial }: { trial: string }) {
+  runTrial.value = trial;
+  const { question, check } = looked.value;
+  const data = ampsData.value?.trial === trial ? ampsData.value : null;
+  const refused = check.problems.length > 0;
+  return (
+    <article class="run-check" data-ready={data?.answer ? 'yes' : 'no'}>
+      <header class="amps-lead">
+        <h1 aria-live="polite">
+          {noBreak(refused ? check.problems[0]! : runSentence(question, check) || 'No cable stands to be looked at.')}
+        </h1>
+        <p class="buttons">
+          <button type="button" class="button" disabled={refused} onClick={() => print()}>
+            Print this run
+          </button>
+          <a class="button" href={addressOf(ampsRoute(trial, { what: 'nothing' }))}>
+            Back to Amps
+          </a>
+        </p>
+        {!refused && <p class="asked">Asked: {noBreak(questionText(question))}</p>}
+      </header>
+      <div class="run-columns-wide">
+        <RunForm />
+        <div class="run-results">
+          {refused && check.problems.length > 1 && (
+            <ul class="run-problems">
+              {check.problems.slice(1).map((problem) => (
+                <li key={problem}>{noBreak(problem)}</li>
+              ))}
+            </ul>
+          )}
+          {data?.answer === null && data.sentence === '' && <p class="note">The measured cables are worked out.</p>}
+          {data !== null && data.sentence !== '' && <p class="note">{data.sentence}</p>}
+          {!refused && (
+            <RunResults question={question} check={check} missing={data?.answer?.candidates.missing ?? []} />
+          )}
+        </div>
+      </div>
+    </article>
+  );
+}

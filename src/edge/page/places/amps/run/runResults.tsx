@@ -1,0 +1,124 @@
+import { cautionsFor, ESTIMATE_LINE } from '../../../../../methods/current/cautions.ts';
+import type { RunAnswer } from '../../../../../methods/current/runCheck/answer.ts';
+import type { RunQuestion } from '../../../../../methods/current/runCheck/question.ts';
+import type { RunCheck } from '../../../../../methods/current/runCheck/runCheck.ts';
+import { dropStrip, heatStrip, runCharts } from '../../../../../report/amps/ampsPictures.ts';
+import { type LengthChart, lengthChart } from '../../../../../report/amps/lengthChart.ts';
+import { variablesTheme } from '../../../../../report/theme.ts';
+import { noBreak } from '../../../../../report/words/noBreak.ts';
+import { Name } from '../../../parts/name.tsx';
+import { Picture } from '../../../parts/picture.tsx';
+import { useWidth } from '../../../parts/useWidth.ts';
+import { shownLength } from '../../../store/amps/runAnswers.ts';
+import { answers } from '../../../store/amps/running.ts';
+import { PAPER_WIDTH, printing } from '../../../store/media.ts';
+import { Strip } from '../amperes.tsx';
+import { ProfileAnswers } from './profileAnswers.tsx';
+import { RunTable } from './runTable.tsx';
+
+interface ResultsProps {
+  question: RunQuestion;
+  check: RunCheck;
+  missing: readonly { cable: string; name: string; text: string }[];
+}
+
+/** Strips, curves, table and fuses of a run that can be answered. */
+export function RunResults({ question, check, missing }: ResultsProps) {
+  const measured = check.answers.filter((a) => a.cable.measured);
+  const unit = answers.value.lengthUnit === 'ft' ? 'ft' : 'm';
+  const charts = runCharts(question, check, { unit, of: (metres) => shownLength(answers.value, metres) });
+  return (
+    <>
+      {measured.length > 0 && (
+        <div class="run-strips">
+          <Strip
+            title="Lost on the way"
+            unit="% of the supply, at the peak of the load"
+            strip={dropStrip(question, check)}
+          />
+          <Strip title="Hottest conductor" unit="°C" strip={heatStrip(check)} />
+        </div>
+      )}
+      <div class="run-charts">
+        <Lengths title="Lost, by the length of the run" chart={charts.drop} />
+        <Lengths title="Hottest, by the length of the run" chart={charts.heat} />
+      </div>
+      <p class="note legend">
+        Bars hold every doubt together: ohms, joints, the way back, how the cable gives off heat. Copper lines are
+        measured cables, dashed ones nominal sizes. A cable meets where its whole bar lies below the line, falls short
+        where all of it lies above, and is not settled in between.
+      </p>
+      <h2 class="run-head-two">Cable by cable</h2>
+      <RunTable answers={check.answers} />
+      <p class="note legend">
+        At the load, lost and hottest are at the peak of the load. Runs: how many side by side meet both; mass and cost
+        are for so many. Fuse: the least standard rating that holds the load and that one run bears, looked up from
+        memory of the standard: read the sheet of the fuse that you buy.
+      </p>
+      {missing.length > 0 && (
+        <p class="note">
+          Left out:{' '}
+          {missing.map((m, i) => (
+            <span key={m.cable}>
+              {i > 0 && '; '}
+              <Name>{m.name || m.cable}</Name>, because {m.text}
+            </span>
+          ))}
+          .
+        </p>
+      )}
+      <Fuses measured={measured} />
+      <ProfileAnswers />
+      <Cautions measured={measured} />
+    </>
+  );
+}
+
+const FIRST_WIDTH = 480;
+const HEIGHT = 270;
+
+function Lengths({ title, chart }: { title: string; chart: LengthChart }) {
+  const [place, measuredWidth] = useWidth<HTMLDivElement>(FIRST_WIDTH);
+  const width = printing.value ? Math.min(measuredWidth, PAPER_WIDTH) : measuredWidth;
+  return (
+    <section ref={place}>
+      <h2 class="strip-title">{title}</h2>
+      <Picture svg={lengthChart(chart, { width, height: HEIGHT, theme: variablesTheme })} />
+    </section>
+  );
+}
+
+function Fuses({ measured }: { measured: readonly RunAnswer[] }) {
+  if (measured.length === 0) return null;
+  return (
+    <section class="run-fuses" aria-labelledby="run-fuses">
+      <h2 id="run-fuses">Fuse</h2>
+      <ul>
+        {measured.map(({ cable, fuse }) => (
+          <li key={cable.id}>
+            <Name>{cable.name || cable.id}</Name>: {noBreak(fuse.text)}
+          </li>
+        ))}
+      </ul>
+      {cautionsFor('fuse').map((text) => (
+        <p key={text} class="caution">
+          <b>Mind:</b> {noBreak(text)}
+        </p>
+      ))}
+    </section>
+  );
+}
+
+function Cautions({ measured }: { measured: readonly RunAnswer[] }) {
+  const clad = measured.some((a) => /aluminium/.test(a.cable.heated.metal.name));
+  return (
+    <section class="amps-cautions" aria-labelledby="run-cautions">
+      <h2 id="run-cautions">{ESTIMATE_LINE}</h2>
+      <ul>
+        {cautionsFor('run check', 'terminals', ...(clad ? (['clad aluminium'] as const) : [])).map((text) => (
+          <li key={text}>{noBreak(text)}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

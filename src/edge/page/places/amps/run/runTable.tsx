@@ -1,0 +1,178 @@
+import type { ComponentChildren } from 'preact';
+import type { RunAnswer } from '../../../../../methods/current/runCheck/answer.ts';
+import type { Between } from '../../../../../methods/current/runCheck/question.ts';
+import { hottestOf } from '../../../../../report/amps/ampsPictures.ts';
+import { ZERO_CELSIUS } from '../../../../../units/dimension.ts';
+import { Name } from '../../../parts/name.tsx';
+import { narrow, printing } from '../../../store/media.ts';
+
+interface Column {
+  id: string;
+  head: string;
+  unit: string;
+  cell: (a: RunAnswer) => ComponentChildren;
+}
+
+const NONE = '—';
+const shifted = ({ value, low, high }: Between, by: number): Between => ({
+  value: value + by,
+  low: low + by,
+  high: high + by,
+});
+const scaled = ({ value, low, high }: Between, by: number): Between => ({
+  value: value * by,
+  low: low * by,
+  high: high * by,
+});
+const number = (x: number, decimals: number) => (Number.isFinite(x) ? x.toFixed(decimals).replace('-', '−') : NONE);
+
+/** The middle, and the ends of all doubts together below it. */
+function Ends({ of, decimals }: { of: Between; decimals: number }) {
+  const [low, high] = [number(of.low, decimals), number(of.high, decimals)];
+  return (
+    <span class="ends">
+      <b>{number(of.value, decimals)}</b>
+      {low !== high && (
+        <span>
+          {low} to {high}
+        </span>
+      )}
+    </span>
+  );
+}
+
+const COLUMNS: readonly Column[] = [
+  { id: 'load', head: 'At the load', unit: 'V', cell: (a) => <Ends of={a.resting.atLoad} decimals={2} /> },
+  { id: 'lost', head: 'Lost', unit: '%', cell: (a) => <Ends of={scaled(a.drop, 100)} decimals={1} /> },
+  { id: 'watts', head: 'Lost', unit: 'W', cell: (a) => number(a.resting.watts.value, 0) },
+  {
+    id: 'heat',
+    head: 'Hottest',
+    unit: '°C',
+    cell: (a) => <Ends of={shifted(hottestOf(a), -ZERO_CELSIUS)} decimals={0} />,
+  },
+  { id: 'margin', head: 'Below rating', unit: 'K', cell: (a) => <Ends of={a.margin} decimals={0} /> },
+  { id: 'carries', head: 'Carries there', unit: 'A', cell: (a) => <Ends of={a.carrying} decimals={0} /> },
+  { id: 'fuse', head: 'Fuse', unit: 'A', cell: (a) => (a.fuse.rating === null ? 'none fits' : String(a.fuse.rating)) },
+  { id: 'runs', head: 'Runs', unit: '', cell: (a) => (a.parallel === null ? NONE : String(a.parallel)) },
+  { id: 'mass', head: 'Mass', unit: 'kg', cell: (a) => (a.mass === null ? NONE : a.mass.toFixed(2)) },
+  {
+    id: 'cost',
+    head: 'Cost',
+    unit: '',
+    cell: (a) => (a.cost === null ? NONE : `${a.cost.amount.toFixed(2)} ${a.cost.currency}`.trim()),
+  },
+  { id: 'outcome', head: 'Volts, heat', unit: '', cell: (a) => <Outcomes of={a} /> },
+];
+
+function Outcomes({ of: { outcomes } }: { of: RunAnswer }) {
+  const word = (outcome: string, what: string) => (
+    <span class={outcome === 'not settled' ? 'open' : ''}>
+      {outcome} <span class="unit">{what}</span>
+    </span>
+  );
+  if (outcomes.drop === outcomes.heat)
+    return <span class="run-outcome">{word(outcomes.drop, outcomes.drop === 'meets' ? 'both' : 'on both')}</span>;
+  return (
+    <span class="run-outcome">
+      {word(outcomes.drop, 'on volts')}
+      {word(outcomes.heat, 'on heat')}
+    </span>
+  );
+}
+
+/** Every cable in the run: measured ones first, nominal sizes below them for reference. */
+export function RunTable({ answers }: { answers: readonly RunAnswer[] }) {
+  const measured = answers.filter((a) => a.cable.measured);
+  const nominal = answers.filter((a) => !a.cable.measured);
+  const columns = COLUMNS.filter(
+    ({ id }) =>
+      (id !== 'cost' || measured.some((a) => a.cost !== null)) &&
+      (id !== 'mass' || answers.some((a) => a.mass !== null)),
+  );
+  if (narrow.value && !printing.value) return <Blocks measured={measured} nominal={nominal} columns={columns} />;
+  return (
+    <table class="cables run-table">
+      <caption class="hidden">Volts, heat and fuse with every cable</caption>
+      <thead>
+        <tr>
+          <th scope="col">Cable</th>
+          {columns.map(({ id, head, unit }) => (
+            <th key={id} scope="col" class={`${id === 'outcome' ? '' : 'number'} ${id}`}>
+              {head}
+              {unit !== '' && <br />}
+              {unit}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {measured.map((a) => (
+          <Row key={a.cable.id} answer={a} columns={columns} />
+        ))}
+        {nominal.length > 0 && (
+          <tr class="nominal-head">
+            <th scope="rowgroup" colSpan={columns.length + 1}>
+              Nominal copper sizes, for reference
+            </th>
+          </tr>
+        )}
+        {nominal.map((a) => (
+          <Row key={a.cable.id} answer={a} columns={columns} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Row({ answer, columns }: { answer: RunAnswer; columns: readonly Column[] }) {
+  return (
+    <tr class={answer.cable.measured ? '' : 'nominal'}>
+      <th scope="row">
+        <Name>{answer.cable.name || answer.cable.id}</Name>
+      </th>
+      {columns.map(({ id, cell }) => (
+        <td key={id} class={`${id === 'outcome' ? '' : 'number'} ${id}`}>
+          {cell(answer)}
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+interface BlocksProps {
+  measured: readonly RunAnswer[];
+  nominal: readonly RunAnswer[];
+  columns: readonly Column[];
+}
+
+function Blocks({ measured, nominal, columns }: BlocksProps) {
+  const block = (a: RunAnswer) => (
+    <li key={a.cable.id}>
+      <h3>
+        <Name>{a.cable.name || a.cable.id}</Name>
+      </h3>
+      <dl class="figures">
+        {columns.map(({ id, head, unit, cell }) => (
+          <div key={id}>
+            <dt>
+              {head} {unit}
+            </dt>
+            <dd>{cell(a)}</dd>
+          </div>
+        ))}
+      </dl>
+    </li>
+  );
+  return (
+    <>
+      {measured.length > 0 && <ul class="blocks run-blocks">{measured.map(block)}</ul>}
+      {nominal.length > 0 && (
+        <details class="nominal-fold">
+          <summary>Nominal copper sizes, for reference</summary>
+          <ul class="blocks run-blocks">{nominal.map(block)}</ul>
+        </details>
+      )}
+    </>
+  );
+}
