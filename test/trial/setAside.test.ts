@@ -7,6 +7,7 @@ import { contentHash } from '../../src/trial/content.ts';
 import { corrections } from '../../src/trial/corrections.ts';
 import { fold } from '../../src/trial/fold.ts';
 import { readingLives } from '../../src/trial/lives.ts';
+import { partEntries } from '../../src/trial/partEntries.ts';
 import { rowName } from '../../src/trial/rowName.ts';
 import { entry, onePiece, reading } from './entries.ts';
 
@@ -201,6 +202,16 @@ describe('what is put aside', () => {
         .get('r3')!
         .events.map(({ what }) => what),
     ).toEqual(['said']);
+  });
+
+  it('goes with a sealed part as far as the part holds what it is about', () => {
+    const said = [act('cable', 'quill'), act('evidence', 'e2'), act('judgement', 'j1'), act('trial', '')];
+    const heldIn = (place: 'inside' | 'bend') =>
+      partEntries([...everything(), ...said], { holds: null, places: [place] })
+        .filter(({ kind }) => kind === 'withdrawal')
+        .map(({ body }) => body.about);
+    expect(heldIn('inside')).toEqual(['cable', 'evidence', 'trial']);
+    expect(heldIn('bend')).toEqual(['cable', 'judgement', 'trial']);
   });
 
   it('is left out of a blind trial, with everything said before under the same name', () => {
