@@ -6,18 +6,20 @@ const percent = (share: number): string => {
   return share < 0.005 ? 'less than 1 %' : `${Math.round(100 * share)} %`;
 };
 
+type Ordered = Pick<CableStanding, 'name' | 'band' | 'probability_first'>;
+
 /** A chance of the first place from which a cable is named for it. */
 const NAMED_FROM = 0.1;
 
 /** `Chance of the first place: A 58 %, B 35 %`: the two likeliest, or the likeliest alone. */
-function chancesOfFirst(cables: readonly CableStanding[]): string {
+function chancesOfFirst(cables: readonly Ordered[]): string {
   const [first, second] = [...cables].sort((a, b) => b.probability_first - a.probability_first);
   const named = second.probability_first >= NAMED_FROM ? [first, second] : [first];
   return `Chance of the first place: ${named.map((c) => `${c.name} ${percent(c.probability_first)}`).join(', ')}.`;
 }
 
 /** The order in words, made from the bands: who comes first by these weights, and who cannot be parted. */
-export function orderSentence(cables: readonly CableStanding[]): string {
+export function orderSentence(cables: readonly Ordered[]): string {
   const [first, ...rest] = bandsOf(cables);
   if (!first) return '';
   if (rest.length === 0) return `By these weights no clean cut parts ${listed(first)}. ${chancesOfFirst(cables)}`;

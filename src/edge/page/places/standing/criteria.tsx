@@ -1,0 +1,157 @@
+import { useId, useState } from 'preact/hooks';
+import type { CriterionFound } from '../../../../findings/shapes/decide.ts';
+import { endOf, endText, scaleSentence, unitOf } from '../../../../report/standing/criterionWords.ts';
+import { valueCurve } from '../../../../report/standing/valueCurve.ts';
+import { variablesTheme } from '../../../../report/theme.ts';
+import { readTypedNumber } from '../../../../units/typedNumber.ts';
+import { Picture } from '../../parts/picture.tsx';
+import { keepScales, moveShare, sharesNow, tryScale } from '../../store/standing/trying.ts';
+import type { Stood } from './order.tsx';
+
+const CURVE = { width: 168, height: 84 };
+
+/** Every criterion that has a figure on some cable: how much it counts, and how its figures turn into worth. */
+export function Criteria({ stood }: { stood: Stood }) {
+  const { criteria } = stood.decide;
+  const shares = sharesNow(stood);
+  const loose = criteria.filter(({ fixed, weight }) => weight > 0 && !fixed);
+  return (
+    <section class="criteria">
+      <h3>Criteria</h3>
+      <p class="note">
+        Everything that was found of two cables or more can count. The ends of a scale are fixed figures, so that no
+        cable moves another’s worth.
+      </p>
+      {loose.length > 0 && (
+        <p>
+          <button type="button" class="button" onClick={() => void keepScales(criteria)}>
+            Fix the scales that count in the trial
+          </button>{' '}
+          <span class="note">
+            Not fixed yet: {loose.map(({ name }) => name.split(',')[0]!.toLowerCase()).join(', ')}.
+          </span>
+        </p>
+      )}
+      <ul>
+        {criteria.map((criterion) => (
+          <li key={criterion.id}>
+            <Criterion criterion={criterion} share={shares.get(criterion.id) ?? 0} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Criterion({ criterion, share }: { criterion: CriterionFound; share: number }) {
+  const id = useId();
+  const { shape, worst, best, better } = criterion;
+  const unit = unitOf(criterion);
+  const [low, high] = best > worst ? [worst, best] : [best, worst];
+  const set = (next: Partial<CriterionFound>) => tryScale(criterion.id, { shape, worst, best, ...next });
+  return (
+    <fieldset class="criterion">
+      <legend>
+        {criterion.name} {unit !== '' && <span class="unit">{unit}</span>}
+      </legend>
+      <Picture
+        svg={valueCurve(criterion, {
+          ...CURVE,
+          theme: variablesTheme,
+          ends: { low: endText(criterion, low), high: endText(criterion, high) },
+          description: scaleSentence(criterion),
+        })}
+      />
+      <div class="criterion-fields">
+        <label for={`${id}s`}>
+          Counts
+          <input
+            id={`${id}s`}
+            type="number"
+            min="0"
+            max="100"
+            value={share}
+            onChange={(event) => moveShare(`one ${criterion.id}`, [criterion.id], Number(event.currentTarget.value))}
+          />
+        </label>
+        {shape !== 'threshold' && (
+          <End
+            label="Worth nothing at"
+            criterion={criterion}
+            value={worst}
+            other={best}
+            onSet={(end) => set({ worst: end })}
+          />
+        )}
+        <End
+          label={shape === 'threshold' ? (better === 'more' ? 'At least' : 'At most') : 'Worth everything at'}
+          criterion={criterion}
+          value={best}
+          other={shape === 'threshold' ? null : worst}
+          onSet={(end) => set(shape === 'threshold' ? { best: end, worst: end + (worst - best) } : { best: end })}
+        />
+        <label for={`${id}k`}>
+          Curve
+          <select
+            id={`${id}k`}
+            value={shape}
+            onChange={(event) => set({ shape: event.currentTarget.value as CriterionFound['shape'] })}
+          >
+            <option value="linear">straight, and on beyond</option>
+            <option value="flat">straight, then enough</option>
+            <option value="threshold">all or nothing</option>
+          </select>
+        </label>
+      </div>
+      <p class="note">{criterion.fixed ? 'Fixed.' : 'Suggested.'}</p>
+    </fieldset>
+  );
+}
+
+interface EndProps {
+  label: string;
+  criterion: CriterionFound;
+  value: number;
+  /** The other end, which this one must not meet. */
+  other: number | null;
+  onSet: (end: number) => void;
+}
+
+/** One end of a scale, typed as people type numbers. */
+function End({ label, criterion, value, other, onSet }: EndProps) {
+  const id = useId();
+  const [draft, setDraft] = useState<string | null>(null);
+  const [trouble, setTrouble] = useState('');
+  const commit = (typed: string) => {
+    const read = readTypedNumber(typed.replace(/\s*%$/, ''));
+    const end = read.ok ? endOf(criterion, read.value.value) : Number.NaN;
+    if (!Number.isFinite(end))
+      return setTrouble(
+        `Found "${typed}"; expected a number${criterion.unit === '1' ? '' : ` of ${unitOf(criterion)}`}.`,
+      );
+    if (end === other) return setTrouble('The two ends of a scale must differ.');
+    setTrouble('');
+    setDraft(null);
+    onSet(end);
+  };
+  return (
+    <label for={id}>
+      {label}
+      <input
+        id={id}
+        inputMode="decimal"
+        autocomplete="off"
+        value={draft ?? endText(criterion, value)}
+        aria-invalid={trouble === '' ? undefined : 'true'}
+        aria-describedby={trouble === '' ? undefined : `${id}-trouble`}
+        onInput={(event) => setDraft(event.currentTarget.value)}
+        onChange={(event) => commit(event.currentTarget.value)}
+      />
+      {trouble !== '' && (
+        <span class="trouble" id={`${id}-trouble`} role="alert">
+          {trouble}
+        </span>
+      )}
+    </label>
+  );
+}

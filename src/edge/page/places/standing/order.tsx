@@ -1,0 +1,67 @@
+import type { Findings } from '../../../../findings/schema.ts';
+import type { Decide } from '../../../../findings/shapes/decide.ts';
+import type { OrderNow } from '../../../../findings/standing/orderBy.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
+import type { Standing } from '../../store/standing/standing.ts';
+import { Door } from './door.tsx';
+import { HowWeKnowStanding } from './howWeKnowStanding.tsx';
+import { NotMeasured } from './notMeasured.tsx';
+import { OtherTastes } from './otherTastes.tsx';
+import { PlaceTable } from './placeTable.tsx';
+import { Resting } from './resting.tsx';
+import { ValueForMoney } from './valueForMoney.tsx';
+import { Weights } from './weights.tsx';
+
+/** A standing of which there is something to show. */
+export type Stood = Standing & { order: OrderNow; decide: Decide };
+
+interface OrderProps {
+  trial: string;
+  stood: Stood;
+  findings: Findings | null;
+  /** The cable whose sheet is open. */
+  open: string | null;
+}
+
+/** The order by the weights at hand, and everything that is to be known beside it. */
+export function Order({ trial, stood, findings, open }: OrderProps) {
+  const { order, decide } = stood;
+  return (
+    <>
+      <h1 class="standing-sentence">{noBreak(order.sentence)}</h1>
+      <div class="standing-desk">
+        <Weights stood={stood} />
+        <section class="standing-order">
+          <h2 class="hidden">The chance of each place</h2>
+          <PlaceTable trial={trial} stood={stood} findings={findings} open={open} />
+          <Outside decide={decide} />
+          <Resting stood={stood} />
+          <NotMeasured stood={stood} />
+        </section>
+      </div>
+      <OtherTastes decide={decide} />
+      <ValueForMoney decide={decide} findings={findings} />
+      <Door stood={stood} />
+      <HowWeKnowStanding decide={decide} />
+    </>
+  );
+}
+
+/** References are measured with the others and compared with nobody. */
+function Outside({ decide }: { decide: Decide }) {
+  if (decide.outside.length === 0) return null;
+  return (
+    <p class="standing-outside">
+      <b>Outside the order:</b>{' '}
+      {decide.outside.map(({ cable, name }, at) => (
+        <>
+          {at > 0 && ', '}
+          <bdi dir="auto" key={cable}>
+            {name || cable}
+          </bdi>
+        </>
+      ))}
+      . Measured as a reference, and compared with nobody.
+    </p>
+  );
+}

@@ -1,0 +1,70 @@
+import '../../styles/standing.css';
+import '../../styles/standingDoor.css';
+import { useEffect } from 'preact/hooks';
+import type { Findings } from '../../../../findings/schema.ts';
+import { Frame } from '../../parts/frame.tsx';
+import { trialPlaces } from '../../parts/trialPlaces.ts';
+import { assay, followTrial } from '../../store/assay.ts';
+import { leaveStanding, standing, standOn } from '../../store/standing/standing.ts';
+import { NothingToSay } from '../inside/nothingToSay.tsx';
+import { NoOrderYet } from './noOrderYet.tsx';
+import { Order } from './order.tsx';
+
+/** Who comes first for whom, how sure that is, and what the money buys. */
+export function StandingPlace({ trial, opened }: { trial: string; opened: string | null }) {
+  useEffect(() => followTrial(trial), [trial]);
+  useEffect(() => leaveStanding, [trial]);
+  const now = assay.value?.trial === trial ? assay.value : null;
+  const entries = now?.entries ?? [];
+  useEffect(() => {
+    if (entries.length > 0) standOn(trial, entries);
+  }, [trial, entries]);
+  const findings = now?.findings ?? null;
+  return (
+    <Frame
+      title={`Standing, ${findings?.title || trial}`}
+      places={trialPlaces(trial, 'standing')}
+      trial={now?.stage === 'failed' ? undefined : { title: findings?.title || trial, place: now?.place ?? '' }}
+      units
+      compact
+    >
+      {now?.stage === 'failed' ? (
+        <NothingToSay trial={trial} sentence={now.sentence} />
+      ) : (
+        <Standings trial={trial} findings={findings} open={opened} />
+      )}
+    </Frame>
+  );
+}
+
+function Standings({ trial, findings, open }: { trial: string; findings: Findings | null; open: string | null }) {
+  const stood = standing.value?.trial === trial ? standing.value : null;
+  if (stood?.stage === 'failed')
+    return (
+      <>
+        <h1>No order could be made.</h1>
+        <p class="trouble-sentence" role="alert">
+          {stood.sentence}
+        </p>
+      </>
+    );
+  if (stood?.stage === 'empty') return <NoOrderYet trial={trial} />;
+  if (stood?.order == null || stood.decide === null)
+    return (
+      <>
+        <h1>Reading the trial.</h1>
+        <p class="working" role="status">
+          <progress aria-label="Drawing the first order" />
+          Drawing the first order.
+        </p>
+      </>
+    );
+  return (
+    <Order
+      trial={trial}
+      stood={{ ...stood, order: stood.order, decide: stood.decide }}
+      findings={findings}
+      open={open}
+    />
+  );
+}
