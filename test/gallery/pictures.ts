@@ -18,6 +18,7 @@ import { harrowAndSedge, quill, rudeNames, saltmarsh, sixCables, tollgate, unmea
 import { BEND_PICTURES } from './bendPictures.ts';
 import { JACKET_PICTURES } from './jacketPictures.ts';
 import { PLAN_PICTURES } from './planPictures.ts';
+import { PUBLISH_PICTURES } from './publishPictures.ts';
 
 const compared = sixCables.cables.filter(({ role }) => role === 'compared');
 
@@ -122,6 +123,7 @@ export const PICTURES: Readonly<Record<string, () => string>> = {
   'assay-wide.txt': () => assayTable(withWideFigures),
   'assay-rude-names.txt': () => assayTable(rudeNames),
   ...PLAN_PICTURES,
+  ...PUBLISH_PICTURES,
   ...BEND_PICTURES,
   ...JACKET_PICTURES,
 };
