@@ -37,6 +37,14 @@ const CURRENCY_OF: Readonly<Record<string, string>> = {
   '¥': '¥',
 };
 
+/** Codes of ISO 4217 that cable is bought in, from memory; a number before three other letters is no price (`2 AWG`). */
+const CODES: ReadonlySet<string> = new Set(
+  (
+    'USD EUR GBP CAD AUD NZD CHF SEK NOK DKK ISK PLN CZK HUF RON BGN JPY CNY INR BRL MXN ARS CLP COP PEN ZAR SGD HKD KRW ' +
+    'TWD TRY ILS THB PHP MYR IDR VND AED SAR UAH RUB'
+  ).split(' '),
+);
+
 /** Whole money, cents and mills are never grouped: three digits after a lone comma are thousands, for nobody prices in mills. */
 const THOUSANDS = /^(\d{1,3}),(\d{3})$/;
 
@@ -46,7 +54,7 @@ export function currencyOf(text: string): string {
   if (plain === '') return '';
   const known = CURRENCY_OF[plain];
   if (known !== undefined) return known;
-  return /^[a-z]{3}$/.test(plain) ? plain.toUpperCase() : text.trim();
+  return CODES.has(plain.toUpperCase()) ? plain.toUpperCase() : text.trim();
 }
 
 /** Currencies that `$` may stand for. */
@@ -66,7 +74,7 @@ export function readMoney(text: string): ReadOutcome<Money> {
   if (parts === null || typed.length > LONGEST) return refused;
   const [, before = '', digits = '', behind = ''] = parts;
   const [front, back] = [currencyOf(before), currencyOf(behind.replace(/^[.,]?-+/, ''))];
-  if ([front, back].some((one) => one !== '' && !/^(?:[A-Z]{3}|[$¥])$/.test(one))) return refused;
+  if ([front, back].some((one) => one !== '' && one !== '$' && one !== '¥' && !CODES.has(one))) return refused;
   if (front !== '' && back !== '' && front !== back && !(isDollar(front) && isDollar(back))) return refused;
   const amount = readTypedNumber(digits.trim().replace(THOUSANDS, '$1$2'));
   if (!amount.ok) return refused;

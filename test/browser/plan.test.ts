@@ -240,13 +240,25 @@ describe('blind', () => {
     await page.locator('.blinding summary').click();
     await page.getByLabel('How nobody is to know').selectOption('sleeve');
     await page.getByRole('button', { name: 'Go by codes from here on' }).click();
-    await page.getByText('codes stand on the labels, not here').waitFor();
-    expect((await page.locator('.pieces .code').allInnerTexts()).join('')).toBe('');
+    await page.getByRole('heading', { name: 'The trial goes by codes.' }).waitFor();
+    const makers = (await stored(trial, 'cable', 1)).map((row) => row.maker!);
+    const onPage = async () => (await page.locator('body').textContent()) ?? '';
+    for (const maker of makers) expect(await onPage()).not.toContain(maker);
+    // The codes stood beside the names, so new ones were drawn once the names were hidden.
+    const pieces = (await stored(trial, 'specimen', 1)).length;
+    const codes = (await stored(trial, 'specimen', 2 * pieces)).slice(pieces).map((row) => row.code);
+    expect(codes).not.toContain('VN');
+    await page.getByRole('button', { name: 'Show names to the one who cuts' }).click();
+    await page.getByText('Names are shown on this device although the trial goes by codes.').waitFor();
+    expect(await onPage()).toContain(makers[0]!);
+    await page.getByRole('button', { name: 'Hide them again' }).click();
+    await page.getByRole('heading', { name: 'The trial goes by codes.' }).waitFor();
     await page.getByRole('button', { name: 'Reveal the names' }).click();
     await page.getByRole('button', { name: 'Reveal now, on record' }).click();
     await page.getByText('the names have been shown since').waitFor();
-    expect((await stored(trial, 'blinding', 2)).map((row) => [row.act, row.how])).toEqual([
+    expect((await stored(trial, 'blinding', 3)).map((row) => [row.act, row.how])).toEqual([
       ['blind', 'sleeve'],
+      ['show', undefined],
       ['reveal', undefined],
     ]);
   });

@@ -36,6 +36,12 @@ describe('new codes', () => {
     }
   });
 
+  it('are shared by pieces that shared the old one', () => {
+    const twins = [DESCRIBED, cable('harrow'), piece('a1', 'KL'), piece('a2', 'KL'), piece('a3', 'DF')];
+    const [one, two, three] = freshCodes(fold(twins), twins, 'drawn').map((row) => row.code);
+    expect([one === two, one === three]).toEqual([true, false]);
+  });
+
   it('follow from what was drawn, and from nothing of the trial alone', () => {
     expect(freshCodes(trial, entries, 'drawn')).toEqual(rows);
     expect(freshCodes(trial, entries, 'drawn anew')).not.toEqual(rows);

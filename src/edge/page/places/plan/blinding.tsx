@@ -12,11 +12,14 @@ const WORDS: Readonly<Record<string, string>> = {
   'other room': 'pieces are read in another room',
 };
 
+/** The trial whose names were revealed here since the page was loaded. */
+let actedOn = '';
+
 /** Codes instead of names, for those who judge without knowing: folded away, for most work alone and openly. */
 export function Blinding({ trial }: { trial: Trial }) {
   const { blind, how, since, revealed } = trial.blinding;
-  // Only where it stands at first: an act inside must not fold it away.
-  const [opened] = useState(blind);
+  // Only where it stands at first: an act inside must not fold it away, though the page round it is another afterwards.
+  const [opened] = useState(blind || actedOn === trial.trial);
   const [newCodes, setNewCodes] = useState(true);
   return (
     <details class="blinding" open={opened || undefined}>
@@ -37,7 +40,12 @@ export function Blinding({ trial }: { trial: Trial }) {
         choices={WAYS_OF_BLINDING.map((way) => [way === 'open' ? '' : way, WORDS[way] ?? way] as const)}
       />
       {blind ? (
-        <Reveal onReveal={() => void reveal()} />
+        <Reveal
+          onReveal={() => {
+            actedOn = trial.trial;
+            void reveal();
+          }}
+        />
       ) : (
         <>
           <NewCodes trial={trial} on={newCodes} onTurn={setNewCodes} />
