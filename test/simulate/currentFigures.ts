@@ -61,5 +61,9 @@ ${rows(effort).join('\n')}
 Without drift the intervals hold more often than they promise: suppositions with drift stay in the mixture, because a log alone can hardly rule them
 out. At three lengths of a curve with two time constants most logs are refused; those answered are the ones whose slow part came out
 too fast, and they hold somewhat less often. From four lengths on this is gone.
+
+What it cannot see: in the last rows of one and two lengths the log ends long after the fast part has settled, and a slow quarter of the rise looks
+like drift of the surroundings. Half of those logs are answered, and the answer is too low. Nothing within such a log tells the two
+apart; a steady room and a longer log do.
 `;
 }

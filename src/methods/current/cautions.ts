@@ -35,6 +35,10 @@ export const CAUTIONS: readonly Caution[] = [
   },
   {
     step: 'heating test',
+    text: 'Keep the room steady and let it run until nothing has moved for as long as it took to warm: a slow part that looks like drift is not seen in a short log.',
+  },
+  {
+    step: 'heating test',
     text: 'Take rings and watch off. Lugs and clamps stay hot after the current is off.',
   },
   {
