@@ -89,8 +89,8 @@ export function edgeChart(
     { width, height, description: edgeSaid(points, axes) },
     ...frame(x, y, axes, { left: ROOM.left, right, foot, theme }),
     edgeLine(points, axes, x, y, theme),
-    ...points.map((p) => mark(p, x, y, theme)),
     ...names(points, x, y, { width, theme }),
+    ...points.map((p) => mark(p, x, y, theme)),
   );
 }
 
@@ -185,22 +185,36 @@ function names(
     const w = textWidth(text, NAME);
     const [cx, cy] = [x.at(p.x), y.at(p.y)];
     const h = NAME + 2;
-    const places: Box[] = [
-      { x: cx + DOT + 5, y: cy - h - 2, w, h },
-      { x: cx - DOT - 5 - w, y: cy - h - 2, w, h },
-      { x: cx + DOT + 5, y: cy + 3, w, h },
-      { x: cx - DOT - 5 - w, y: cy + 3, w, h },
-      { x: cx - w / 2, y: cy - h - DOT - 12, w, h },
-      { x: cx - w / 2, y: cy + DOT + 12, w, h },
-    ];
+    const right = cx + DOT + 5;
+    const left = cx - DOT - 5 - w;
+    // Beside the mark first, then further and further above and below it.
+    const places = [0, 1, 2, 3, 4].flatMap((away): Box[] =>
+      [right, left, cx - w / 2].flatMap((at) => [
+        { x: at, y: cy - (away + 1) * h - 2 - (at === right || at === left ? 0 : DOT), w, h },
+        { x: at, y: cy + away * h + 3 + (at === right || at === left ? 0 : DOT), w, h },
+      ]),
+    );
     const inside = (b: Box) => b.x >= ROOM.left && b.x + b.w <= width && b.y >= ROOM.top - 12;
     const place =
       places.find((b) => inside(b) && !taken.some((t) => overlap(b, t))) ?? places.find(inside) ?? places[0]!;
     taken.push(place);
-    return label(place.x, place.y + NAME - 2, text, {
-      'font-size': NAME,
-      'font-weight': p.onEdge ? '600' : '400',
-      fill: p.onEdge ? theme.ink : theme.ink2,
-    });
+    const middle = place.y + h / 2;
+    const far = Math.abs(middle - cy) > 1.5 * h;
+    const end = Math.min(Math.max(cx, place.x), place.x + w);
+    const leader = far
+      ? line(cx, cy, end, place.y < cy ? place.y + h : place.y, { stroke: theme.edge, 'stroke-width': 1 })
+      : '';
+    return (
+      leader +
+      label(place.x, place.y + NAME - 2, text, {
+        stroke: theme.ground,
+        'stroke-width': 4,
+        'stroke-linejoin': 'round',
+        'paint-order': 'stroke',
+        'font-size': NAME,
+        'font-weight': p.onEdge ? '600' : '400',
+        fill: p.onEdge ? theme.ink : theme.ink2,
+      })
+    );
   });
 }

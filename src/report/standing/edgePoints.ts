@@ -1,10 +1,8 @@
 import type { Findings, Measured } from '../../findings/schema.ts';
 import type { Decide, EdgePicture } from '../../findings/shapes/decide.ts';
-import { unitSymbol } from '../figures.ts';
+import { inPercent, unitOf } from './criterionWords.ts';
 import type { EdgeAxes, EdgePoint } from './edgeChart.ts';
 
-/** Ratios are shown in per cent. */
-const PERCENT: ReadonlySet<string> = new Set(['copper']);
 const WHOLE = 100;
 
 /** The interval that the findings tell for a figure of an edge; null for a price and for what they do not tell. */
@@ -26,7 +24,7 @@ export function edgePoints(
   const axis = (id: string) => {
     const criterion = decide.criteria.find((c) => c.id === id);
     if (!criterion) return null;
-    const unit = PERCENT.has(id) ? '%' : unitSymbol(criterion.unit);
+    const unit = unitOf(criterion);
     return {
       name: criterion.name.replace(', of what the label claims', ' of the label’s'),
       unit,
@@ -35,7 +33,7 @@ export function edgePoints(
   };
   const [x, y] = [axis(edge.a), axis(edge.b)];
   if (!x || !y) return null;
-  const times = (id: string) => (PERCENT.has(id) ? WHOLE : 1);
+  const times = (id: string) => (inPercent({ id }) ? WHOLE : 1);
   const about = (cable: string, id: string, value: number): [number, number] | null => {
     const measured = intervalOf(findings, cable, id);
     if (!measured || !(measured.value > 0)) return null;

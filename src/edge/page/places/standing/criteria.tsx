@@ -97,8 +97,8 @@ function Criterion({ criterion, share }: { criterion: CriterionFound; share: num
             value={shape}
             onChange={(event) => set({ shape: event.currentTarget.value as CriterionFound['shape'] })}
           >
-            <option value="linear">straight, and on beyond</option>
-            <option value="flat">straight, then enough</option>
+            <option value="linear">straight</option>
+            <option value="flat">then enough</option>
             <option value="threshold">all or nothing</option>
           </select>
         </label>

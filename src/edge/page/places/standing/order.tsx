@@ -28,7 +28,7 @@ export function Order({ trial, stood, findings, open }: OrderProps) {
   const { order, decide } = stood;
   return (
     <>
-      <h1 class="standing-sentence">{noBreak(order.sentence)}</h1>
+      <Sentence text={order.sentence} />
       <div class="standing-desk">
         <Weights stood={stood} />
         <section class="standing-order">
@@ -44,6 +44,20 @@ export function Order({ trial, stood, findings, open }: OrderProps) {
       <Door stood={stood} />
       <HowWeKnowStanding decide={decide} />
     </>
+  );
+}
+
+/** What the sentence adds about chances stands below it, so that the order itself is read in two lines. */
+const ADDED = ' Chance of the first place:';
+
+function Sentence({ text }: { text: string }) {
+  const at = text.indexOf(ADDED);
+  const [order, chances] = at < 0 ? [text, ''] : [text.slice(0, at), text.slice(at + 1)];
+  return (
+    <header class="standing-lead">
+      <h1>{noBreak(order)}</h1>
+      {chances !== '' && <p class="said">{noBreak(chances)}</p>}
+    </header>
   );
 }
 

@@ -38,10 +38,10 @@ export function OtherTastes({ decide }: { decide: Decide }) {
               <th scope="row">
                 <Name>{cable.name || cable.cable}</Name>
               </th>
-              <td data-head="First at these weights">
+              <td data-head="First at these">
                 <Chance chance={cable.probability_first} />
               </td>
-              <td data-head="First at weights near them">
+              <td data-head="At weights near">
                 <Chance chance={cable.acceptability[0]!} />
               </td>
               <td class="words">{noBreak(withoutName(cable))}</td>

@@ -14,7 +14,9 @@ import { NOTHING } from '../bend/bendColumns.tsx';
 import { moneyFigure } from './moneyFigure.ts';
 
 const FOOT = 0.3048;
-const SIDE_BY_SIDE = 860;
+/** Narrower than this a picture has no room for its names. px */
+const LEAST_EDGE = 400;
+const WIDEST_EDGE = 680;
 const GAP = 48;
 const FIRST_WIDTH = 1360;
 const HEADS: Readonly<Record<string, string>> = {
@@ -100,11 +102,11 @@ function Edges({ decide, findings }: { decide: Decide; findings: Findings }) {
     return picture ? [{ id: `${edge.a} ${edge.b}`, ...picture }] : [];
   });
   if (drawn.length === 0) return null;
-  const across = width >= SIDE_BY_SIDE ? Math.min(2, drawn.length) : 1;
-  const each = Math.min(680, (width - (across - 1) * GAP) / across);
+  const across = Math.max(1, Math.min(drawn.length, Math.floor((width + GAP) / (LEAST_EDGE + GAP))));
+  const each = Math.floor(Math.min(WIDEST_EDGE, (width - (across - 1) * GAP) / across));
   return (
     <div ref={place}>
-      <div class="edges">
+      <div class="edges" style={{ gridTemplateColumns: `repeat(${across}, ${each}px)` }}>
         {drawn.map(({ id, points, axes }) => (
           <section key={id}>
             <h3>{HEADS[id] ?? `${axes.x.name} against ${axes.y.name.toLowerCase()}`}</h3>
