@@ -15,10 +15,12 @@ import { assayTable } from '../../src/report/text/assayTable.ts';
 import { darkTheme, lightTheme, paperTheme, type Theme } from '../../src/report/theme.ts';
 import { measured } from '../fixtures/findings/build.ts';
 import { harrowAndSedge, quill, rudeNames, saltmarsh, sixCables, tollgate, unmeasured } from '../fixtures/findings.ts';
+import { AMPS_PICTURES } from './ampsPictures.ts';
 import { BEND_PICTURES } from './bendPictures.ts';
 import { JACKET_PICTURES } from './jacketPictures.ts';
 import { PLAN_PICTURES } from './planPictures.ts';
 import { PUBLISH_PICTURES } from './publishPictures.ts';
+import { STANDING_PICTURES } from './standingPictures.ts';
 
 const compared = sixCables.cables.filter(({ role }) => role === 'compared');
 
@@ -126,4 +128,6 @@ export const PICTURES: Readonly<Record<string, () => string>> = {
   ...PUBLISH_PICTURES,
   ...BEND_PICTURES,
   ...JACKET_PICTURES,
+  ...STANDING_PICTURES,
+  ...AMPS_PICTURES,
 };

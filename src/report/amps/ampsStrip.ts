@@ -120,7 +120,10 @@ function head({ limit }: AmpsStrip, axis: Axis, { left, chart }: Columns, width:
     const x = axis(value);
     const text = write(value).replace('-', '−');
     const mark = line(left + x, HEAD - 6, left + x, HEAD, { stroke: theme.edge, 'stroke-width': 1 });
-    const middle = Math.min(left + x, width - textWidth(text, NOTE) / 2);
+    const half = textWidth(text, NOTE) / 2;
+    // A figure that the limit's line would run through is left out.
+    if (at !== null && Math.abs(at - x) < half + 3) return mark;
+    const middle = Math.min(left + x, width - half);
     return mark + label(middle, HEAD - 11, text, small);
   });
   return group(

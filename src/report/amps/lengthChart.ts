@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import { element, group, label, line, round, svgDocument } from '../svg.ts';
-import { fittedLines } from '../textFit.ts';
+import { fittedLines, textWidth } from '../textFit.ts';
 import type { Theme } from '../theme.ts';
 import { plotFrame, type Sides } from './plotFrame.ts';
 
@@ -24,9 +24,9 @@ export interface LengthChart {
   fromZero: boolean;
 }
 
-const SIDES: Sides = { left: 44, right: 132, top: 24, bottom: 38 };
-const NARROW_RIGHT = 92;
-const NARROW = 480;
+const SIDES: Sides = { left: 44, right: 92, top: 24, bottom: 38 };
+/** Names at the right may take this share of the width. */
+const MOST_NAMES = 0.32;
 const NOTE = 13;
 const LINE = 16;
 /** Curves may reach this many times as high as the limit before the field cuts them off. */
@@ -40,7 +40,8 @@ export function lengthChart(
   chart: LengthChart,
   { width, height, theme }: { width: number; height: number; theme: Theme },
 ): string {
-  const sides = { ...SIDES, right: width < NARROW ? NARROW_RIGHT : SIDES.right };
+  const names = Math.max(0, ...chart.curves.map((c) => textWidth(c.name, NOTE))) + 18;
+  const sides = { ...SIDES, right: Math.min(Math.max(names, 48), MOST_NAMES * width) };
   const { x, y, top } = scalesOf(chart, width, height, sides);
   const drawn = chart.curves.map((curve) => ({ curve, path: pathOf(curve, x, y, top) })).filter((d) => d.path !== null);
   return svgDocument(

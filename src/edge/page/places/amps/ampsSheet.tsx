@@ -22,8 +22,10 @@ export function AmpsSheet({ cable, findings }: { cable: CurrentCable; findings: 
       {cable.carrying !== null && <p class="said">{noBreak(cable.carrying.text)}</p>}
       <div class="columns">
         <Heating cable={cable} drawn={drawn} />
-        <FourWires cable={cable} drawn={drawn} findings={findings} />
-        <Carrying cable={cable} findings={findings} />
+        <div>
+          <Carrying cable={cable} findings={findings} />
+          <FourWires cable={cable} drawn={drawn} findings={findings} />
+        </div>
       </div>
     </div>
   );
@@ -39,9 +41,11 @@ function Heating({ cable, drawn }: { cable: CurrentCable; drawn: AmpsData | null
           model alone, stand for it.
         </p>
       )}
-      {cable.heating_tests.map((test) => (
-        <OneHeating key={`${test.specimen} ${test.current_A}`} test={test} cable={cable} drawn={drawn} />
-      ))}
+      <div class="heatings">
+        {cable.heating_tests.map((test) => (
+          <OneHeating key={`${test.specimen} ${test.current_A}`} test={test} cable={cable} drawn={drawn} />
+        ))}
+      </div>
       {cable.heating_tests.length > 0 && <Mind texts={cautionsFor('heating test').slice(0, 2)} />}
     </section>
   );

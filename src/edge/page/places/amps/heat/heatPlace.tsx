@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
-import { heating, heatTrial, missingBefore, setHeating, switchOn } from '../../../store/amps/heatingRun.ts';
+import { heating, heatTrial, setHeating, switchOn } from '../../../store/amps/heatingRun.ts';
+import { missingBefore } from '../../../store/amps/heatingStop.ts';
 import { ampsRoute } from '../../../store/amps/openInAmps.ts';
 import { folded } from '../../../store/journal/journal.ts';
 import { addressOf } from '../../../store/routeOf.ts';

@@ -54,7 +54,6 @@ export function ColumnMap({ preview }: { preview: LogPreview }) {
         </thead>
         <tbody>
           {preview.rows.map((row, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the rows of a file never move
             <tr key={i}>
               {preview.columns.map(({ index }) => (
                 <td key={index}>

@@ -8,7 +8,8 @@ interface RunFieldProps {
   unit: string;
   /** Said below; what is taken where the field is blank, for one that may be. */
   unknown?: string;
-  slider?: { least: number; most: number; step: number };
+  /** `taken`: where the slider stands while the field is blank. */
+  slider?: { least: number; most: number; step: number; taken?: number };
 }
 
 /** One answer about the run: typed, moved by a slider where that helps, or "I do not know". */
@@ -49,7 +50,7 @@ export function RunField({ name, label, unit, unknown, slider }: RunFieldProps) 
           min={slider.least}
           max={slider.most}
           step={slider.step}
-          value={Number.isFinite(value) ? value : slider.least}
+          value={Number.isFinite(value) ? value : (slider.taken ?? slider.least)}
           onInput={(event) => answer({ [name]: event.currentTarget.value })}
         />
       )}

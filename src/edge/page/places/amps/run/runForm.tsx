@@ -1,5 +1,5 @@
 import { USUAL_JOINTS } from '../../../../../methods/current/runCheck/question.ts';
-import { type AnswerName, backSizes } from '../../../store/amps/runAnswers.ts';
+import { type AnswerName, backSizes, TAKEN } from '../../../store/amps/runAnswers.ts';
 import { answer, answers, candidates, startOver } from '../../../store/amps/running.ts';
 import { RunChoice, RunField } from './runField.tsx';
 
@@ -109,7 +109,7 @@ export function RunForm() {
           label="Warmest surroundings"
           unit="°C"
           unknown="40 °C"
-          slider={{ least: -20, most: 120, step: 1 }}
+          slider={{ least: -20, most: 120, step: 1, taken: TAKEN.ambient }}
         />
         <div class="two">
           <RunChoice

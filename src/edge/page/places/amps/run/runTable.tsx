@@ -42,6 +42,7 @@ function Ends({ of, decimals }: { of: Between; decimals: number }) {
 }
 
 const COLUMNS: readonly Column[] = [
+  { id: 'settled', head: 'Volts, heat', unit: '', cell: (a) => <Outcomes of={a} /> },
   { id: 'load', head: 'At the load', unit: 'V', cell: (a) => <Ends of={a.resting.atLoad} decimals={2} /> },
   { id: 'lost', head: 'Lost', unit: '%', cell: (a) => <Ends of={scaled(a.drop, 100)} decimals={1} /> },
   { id: 'watts', head: 'Lost', unit: 'W', cell: (a) => number(a.resting.watts.value, 0) },
@@ -62,7 +63,6 @@ const COLUMNS: readonly Column[] = [
     unit: '',
     cell: (a) => (a.cost === null ? NONE : `${a.cost.amount.toFixed(2)} ${a.cost.currency}`.trim()),
   },
-  { id: 'outcome', head: 'Volts, heat', unit: '', cell: (a) => <Outcomes of={a} /> },
 ];
 
 function Outcomes({ of: { outcomes } }: { of: RunAnswer }) {
@@ -98,7 +98,7 @@ export function RunTable({ answers }: { answers: readonly RunAnswer[] }) {
         <tr>
           <th scope="col">Cable</th>
           {columns.map(({ id, head, unit }) => (
-            <th key={id} scope="col" class={`${id === 'outcome' ? '' : 'number'} ${id}`}>
+            <th key={id} scope="col" class={`${id === 'settled' ? '' : 'number'} run-${id}`}>
               {head}
               {unit !== '' && <br />}
               {unit}
@@ -132,7 +132,7 @@ function Row({ answer, columns }: { answer: RunAnswer; columns: readonly Column[
         <Name>{answer.cable.name || answer.cable.id}</Name>
       </th>
       {columns.map(({ id, cell }) => (
-        <td key={id} class={`${id === 'outcome' ? '' : 'number'} ${id}`}>
+        <td key={id} class={`${id === 'settled' ? '' : 'number'} run-${id}`}>
           {cell(answer)}
         </td>
       ))}

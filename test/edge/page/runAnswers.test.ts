@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import { ampsOpened, ampsText } from '../../../src/edge/page/store/amps/ampsAddress.ts';
+import { isAtStop, missingBefore } from '../../../src/edge/page/store/amps/heatingStop.ts';
+import { behind } from '../../../src/edge/page/store/amps/logShift.ts';
+import {
+  answersFrom,
+  FIRST_ANSWERS,
+  nominalFor,
+  questionFrom,
+  type RunAnswers,
+  typedNumber,
+  unreadable,
+  withRating,
+} from '../../../src/edge/page/store/amps/runAnswers.ts';
+import { nominalSizes } from '../../../src/methods/current/runCheck/nominal.ts';
+import { runProblems } from '../../../src/methods/current/runCheck/question.ts';
+
+const asked = (part: Partial<RunAnswers>): RunAnswers => ({ ...FIRST_ANSWERS, ...part });
+
+describe('what is answered about a run', () => {
+  it('is a question that can be answered as it stands at first', () => {
+    expect(unreadable(FIRST_ANSWERS)).toEqual([]);
+    expect(runProblems(questionFrom(FIRST_ANSWERS))).toEqual([]);
+  });
+
+  it.each<[string, Partial<RunAnswers>, (q: ReturnType<typeof questionFrom>) => number, number]>([
+    ['metres', { length: '4,5' }, (q) => q.length, 4.5],
+    ['feet', { length: '16', lengthUnit: 'ft' }, (q) => q.length, 4.8768],
+    ['surroundings', { ambient: '80' }, (q) => q.surroundings.ambient, 353.15],
+    ['surroundings below zero', { ambient: '−20' }, (q) => q.surroundings.ambient, 253.15],
+    ['surroundings not known', { ambient: '' }, (q) => q.surroundings.ambient, 313.15],
+    ['volts that may be lost', { drop: '0.63' }, (q) => q.allowedDrop, 0.05],
+    ['per cent that may be lost', { drop: '3', dropUnit: '%' }, (q) => q.allowedDrop, 0.03],
+    ['loss not known', { drop: '' }, (q) => q.allowedDrop, 0.5 / 12.6],
+    ['watts with their efficiency', { load: 'W', steady: '600', efficiency: '80' }, (q) => q.load.efficiency, 0.8],
+    ['watts without', { load: 'W', steady: '600' }, (q) => q.load.efficiency, 1],
+    ['a joint of one’s own', { joint0: '2', ohms0: '0,25' }, (q) => q.joints[0]!.ohms, 0.00025],
+    ['a joint as usual', { joint0: '2' }, (q) => q.joints[0]!.count, 2],
+    ['peak', { peak: '150', peakSeconds: '5' }, (q) => q.load.peak!.seconds, 5],
+    ['source', { supplyOhms: '4' }, (q) => q.supply.ohms.high, 0.004],
+  ])('reads %s', (_what, part, of, wanted) => {
+    expect(of(questionFrom(asked(part)))).toBeCloseTo(wanted, 9);
+  });
+
+  it('takes a range for the ohms of a body that nobody measured, and the measured ones where they are', () => {
+    expect(questionFrom(asked({ back: 'body' })).back).toEqual({ kind: 'body unknown', low: 0.0003, high: 0.005 });
+    expect(questionFrom(asked({ back: 'body', backOhms: '1.2' })).back).toEqual({
+      kind: 'body measured',
+      ohms: 0.0012,
+    });
+    expect(questionFrom(asked({ back: 'other', backSize: '4 AWG' })).back).toMatchObject({
+      kind: 'other cable',
+      length: 4,
+    });
+  });
+
+  it('lets a measured drop stand only where one was typed', () => {
+    expect(questionFrom(FIRST_ANSWERS).measured).toBeNull();
+    expect(questionFrom(asked({ plus: '0.3', measuredAt: '80', installed: 'quill' })).measured).toEqual({
+      plus: 0.3,
+      minus: 0,
+      current: 80,
+      cable: 'quill',
+    });
+    expect(runProblems(questionFrom(asked({ plus: '0.3' }))).join(' ')).toContain('measured at 0 A');
+  });
+
+  it.each<[Partial<RunAnswers>, string]>([
+    [{ source: 'mains' }, 'nothing fed from the mains'],
+    [{ resting: '61' }, 'above 60 V DC'],
+    [{ charging: '72' }, 'above 60 V DC'],
+    [{ length: '-2' }, 'a length above zero'],
+    [{ steady: '0' }, 'The load is 0'],
+    [{ peak: '10' }, 'swapped'],
+    [{ drop: '20' }, 'between 0 and 1'],
+  ])('is refused in a sentence: %j', (part, words) => {
+    expect(runProblems(questionFrom(asked(part))).join(' ')).toContain(words);
+  });
+
+  it('names what cannot be read, and what is blank and needed', () => {
+    expect(unreadable(asked({ steady: 'lots', length: '' }))).toEqual([
+      'The steady load is "lots"; a number was expected.',
+      'The length is blank; a number is needed.',
+    ]);
+    expect(typedNumber('')).toBeNaN();
+  });
+
+  it('outlasts a reload, and damage to what was kept', () => {
+    expect(answersFrom(JSON.stringify(asked({ steady: '95' }))).steady).toBe('95');
+    for (const damaged of [undefined, '{', '[]', '"x"', '{"steady": 5, "other": "x"}'])
+      expect(answersFrom(damaged)).toEqual(FIRST_ANSWERS);
+  });
+
+  it('rates all cables alike where a rating is stated, and nominal sizes as the lowest of them', () => {
+    const [cable] = nominalSizes('awg', 378.15);
+    expect(withRating([cable!], asked({ rating: '90' }))[0]!.rating).toBeCloseTo(363.15, 9);
+    expect(nominalFor([cable!], asked({}))[0]!.rating).toBe(333.15);
+    expect(nominalFor([{ ...cable!, rating: 323.15 }], asked({ sizes: 'mm2' }))[0]!.rating).toBe(323.15);
+    expect(nominalFor([cable!], asked({ sizes: 'none' }))).toEqual([]);
+  });
+});
+
+describe('the address in Amps', () => {
+  it.each(['run', 'log', 'heat', 'cable:x', 'quill', 'Ärmel & Söhne', '#'])(
+    'keeps a cable called %s apart',
+    (cable) => {
+      expect(ampsOpened(ampsText({ what: 'cable', cable }))).toEqual({ what: 'cable', cable });
+    },
+  );
+
+  it('opens what it names', () => {
+    expect(ampsOpened('run')).toEqual({ what: 'run' });
+    expect(ampsOpened(null)).toEqual({ what: 'nothing' });
+    expect(ampsText({ what: 'log' })).toBe('log');
+  });
+});
+
+describe('a second log of a piece', () => {
+  const rows = [{ time_s: '0' }, { time_s: '30.5' }];
+  it('stays as it is where nothing is on record', () => {
+    expect(behind(rows, [])).toEqual({ rows, shift: 0 });
+  });
+
+  it('begins more than an hour behind the first', () => {
+    const { rows: moved, shift } = behind(rows, [0, 1800.2]);
+    expect(moved.map((r) => Number(r.time_s))).toEqual([5401, 5431.5]);
+    expect(shift).toBe(5401);
+  });
+});
+
+describe('before the current comes on', () => {
+  const ready = { specimen: 'a', current: '100', ambient: '20', stop: '60', started: '', shift: '0' };
+  it('nothing is missing once all is chosen, the stop included', () => {
+    expect(missingBefore(ready)).toEqual([]);
+  });
+
+  it.each([
+    [{ specimen: '' }, 'which piece is under current'],
+    [{ current: '0' }, 'a current above 0 A'],
+    [{ stop: '' }, 'the temperature at which you stop'],
+    [{ stop: '15' }, 'a stop temperature above the surroundings'],
+    [{ stop: '400' }, 'a stop temperature of 150 °C at most'],
+  ])('%j is missing', (part, words) => {
+    expect(missingBefore({ ...ready, ...part })).toEqual([words]);
+  });
+
+  it('the stop is reached at its own figure', () => {
+    expect(isAtStop(ready, 59.9)).toBe(false);
+    expect(isAtStop(ready, 60)).toBe(true);
+  });
+});
