@@ -1,7 +1,9 @@
 import { isKnownSight, knownSights } from '../methods/metal/eye.ts';
-import { pieceSign } from '../trial/plainWords.ts';
+import { pieceSign, quantityWords } from '../trial/plainWords.ts';
 import type { Trial } from '../trial/trial.ts';
 import { strandWarnings } from './cable/strands.ts';
+import { BEND_QUANTITIES } from './flex/bendReadings.ts';
+import { timesText } from './flex/words.ts';
 import { doubtfulLengths } from './rows/doubtfulLengths.ts';
 import type { CableReadings, TrialRows } from './rows/rowsOfTrial.ts';
 import type { CableFindings, Control, Warning } from './schema.ts';
@@ -20,6 +22,17 @@ function aboutSpecimens(c: CableReadings): Warning[] {
   ];
 }
 
+/** Repeats far out of those of the other pieces by the same tool: they widen this cable's figures alone. */
+function aboutScatter(c: CableReadings): Warning[] {
+  return c.groups.all
+    .filter((g) => g.apart !== null && !BEND_QUANTITIES.has(g.quantity))
+    .map((g) => ({
+      code: 'repeats-scatter-apart',
+      cable: c.cable.cable,
+      text: `Repeats of the ${quantityWords(g.quantity)} of ${pieceSign(c, g.specimen)} scatter ${timesText(g.apart!)} as much as those of the other pieces: that widens the figures of this cable alone. Read it again.`,
+    }));
+}
+
 function aboutCable(c: CableReadings, f: CableFindings): Warning[] {
   const at = c.cable.cable;
   const list: Warning[] = [
@@ -31,6 +44,7 @@ function aboutCable(c: CableReadings, f: CableFindings): Warning[] {
       text: `The ${words} (${sign}): check that length and its unit first. What was weighed or ohmed by it hangs on it.`,
     })),
     ...strandWarnings(c),
+    ...aboutScatter(c),
   ];
   if (f.consistency?.recheck) list.push({ code: 'recheck', cable: at, text: f.consistency.sentence });
   for (const m of f.masses) if (!m.closes) list.push({ code: 'masses-do-not-close', cable: at, text: m.text });

@@ -44,7 +44,17 @@ export function typeA({ groups, resolution, repeatability }: RepeatGroups): Repe
     throw new RangeError(
       `resolution and repeatability must be finite and not negative, got ${resolution} and ${prior}`,
     );
-  const floor = (resolution * resolution) / 12;
+  return pooledVariance(squaresOf(groups), { resolution, repeatability: prior });
+}
+
+/** Squares of deviations of repeats from their own means, and the degrees of freedom behind them. */
+export interface RepeatSquares {
+  squares: number;
+  dof: number;
+}
+
+/** Σ(nᵢ−1) sᵢ² and Σ(nᵢ−1) over groups of repeats; single readings add nothing. */
+export function squaresOf(groups: readonly ArrayLike<number>[]): RepeatSquares {
   let squares = 0;
   let dof = 0;
   for (const group of groups) {
@@ -52,8 +62,17 @@ export function typeA({ groups, resolution, repeatability }: RepeatGroups): Repe
     squares += sumOfSquaredDeviations(group, mean(group));
     dof += group.length - 1;
   }
+  return { squares, dof };
+}
+
+/** The variance of {@link typeA} from squares that were summed already. */
+export function pooledVariance(
+  { squares, dof }: RepeatSquares,
+  { resolution, repeatability }: { resolution: number; repeatability: number },
+): RepeatVariance {
+  const floor = (resolution * resolution) / 12;
   const pooled = Math.max(dof > 0 ? squares / dof : 0, floor);
   if (dof >= DOF_TRUSTED) return { variance: pooled, dof: Number.POSITIVE_INFINITY };
-  const shrunk = (PRIOR_DOF * prior * prior + dof * pooled) / (PRIOR_DOF + dof);
+  const shrunk = (PRIOR_DOF * repeatability * repeatability + dof * pooled) / (PRIOR_DOF + dof);
   return { variance: Math.max(shrunk, floor), dof: PRIOR_DOF + dof };
 }

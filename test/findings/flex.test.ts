@@ -1,50 +1,10 @@
 /** Bending, from rows as they are typed to the part of the findings that speaks of it. */
 import { describe, expect, it } from 'vitest';
 import { Findings } from '../../src/findings/schema.ts';
-import type { FlexCable } from '../../src/findings/shapes/flex.ts';
 import { droopOfSet } from '../../src/methods/flex/droopWithSet.ts';
 import { expectClose } from '../tolerance.ts';
 import { Bench, codes } from './bench.ts';
-
-const G = 9.80665;
-const C = { temperature: '20.0', temperature_unit: 'C' };
-type Cells = Readonly<Record<string, string>>;
-
-/** A bench whose rule and scale are as good as none, so that figures come out as put in. */
-function finely(): Bench {
-  return new Bench()
-    .tool('rule', 'steel rule', '0.0001', 'mm', { max_error: '0.001' })
-    .tool('scale', 'pocket scale', '0.00001', 'g', { max_error: '0.0001' })
-    .tool('gauge', 'force gauge', '0.0001', 'N', { max_error: '0.001' });
-}
-
-/** Cable x with its bend piece weighed: w in N/m. */
-function cableOf(b: Bench, id: string, w: number): Bench {
-  return b
-    .cable(id, '2 AWG', 'OFC')
-    .piece(`${id}-b`, id, { kind: 'bend' })
-    .read(`${id}-b`, 'specimen_length', '400.0000', 'mm', { instrument: 'rule' })
-    .read(`${id}-b`, 'specimen_mass', ((w / G) * 0.4 * 1000).toFixed(5), 'g', { instrument: 'scale' });
-}
-
-/** Droop of a piece of stiffness EI and set q, both ways up. */
-function droop(b: Bench, id: string, w: number, EI: number, q = 0, overhang = 0.3, more: Cells = C, set = 'd1'): Bench {
-  const lambda = (w * overhang ** 3) / EI;
-  b.read(`${id}-b`, 'overhang', (overhang * 1000).toFixed(4), 'mm', { instrument: 'rule', set, ...more });
-  for (const [position, sign] of [
-    ['up', 1],
-    ['down', -1],
-  ] as const)
-    b.read(`${id}-b`, 'tip_drop', (droopOfSet(lambda, q, sign).drop * overhang * 1000).toFixed(4), 'mm', {
-      instrument: 'rule',
-      set,
-      position,
-      ...more,
-    });
-  return b;
-}
-
-const flexOf = (b: Bench, id = 'x'): FlexCable => b.findings().flex!.cables.find((c) => c.cable === id)!;
+import { C, cableOf, droop, finely, flexOf, G } from './bendBench.ts';
 
 describe('a droop', () => {
   it('gives back the stiffness that it was made with', () => {
@@ -281,7 +241,7 @@ describe('judged pairs', () => {
     expect(found!.cables.every((c) => Number.isFinite(c.se) && c.se > 0)).toBe(true);
     expect(found!.cables[0].probability_best).toBeGreaterThan(0.8);
     expect(found!.cables[0].band).toBe(1);
-    expect(Math.max(...found!.cables.map((c) => c.band))).toBeGreaterThan(1);
+    expect(Math.max(...found!.cables.map((c) => c.band!))).toBeGreaterThan(1);
     expect(found!.judges.every((j) => j.circular_triads === 0 && j.consistency === 1)).toBe(true);
     expect(found!.judges_agree!.w).toBeCloseTo(1);
     expect(found!.sentence).toContain('a bends most easily');
@@ -318,6 +278,13 @@ describe('judged pairs', () => {
     ]);
     expect(codes(f)).toContain('judgements-not-joined');
     expect(f.flex!.judged!.sentence).toContain('nothing is said across');
+    for (const c of f.flex!.judged!.cables) {
+      expect([c.probability_best, c.band, c.place_probability]).toEqual([null, null, []]);
+      expect(c.cannot_be_told_from).toEqual(expect.arrayContaining(c.cable < 'c' ? ['c', 'd'] : ['a', 'b']));
+    }
+    expect(f.flex!.judged!.best_set).toEqual([]);
+    expect(f.flex!.judged!.more_wanted).toBe(10);
+    expect(f.flex!.judged!.sentence).toContain('8 answers, 1.3 for each pair of cables');
   });
 
   it('draw the same digits each time', () => {

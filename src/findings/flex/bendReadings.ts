@@ -1,10 +1,12 @@
 import { group } from 'd3-array';
 import { mean } from '../../numerics/describe.ts';
-import { type RepeatVariance, typeA } from '../../numerics/typeA.ts';
+import { type ScatterOfOne, scatterOfEach } from '../../numerics/scatterApart.ts';
 import type { ErrorLimit, Reading, Trial } from '../../trial/trial.ts';
 import { usualLimit } from '../../trial/usualLimits.ts';
 import { findUnit } from '../../units/unit.ts';
 import type { Tool, ToolBox } from '../rows/tools.ts';
+import { partedByTemperature } from './atTemperature.ts';
+import { readingsThatSettleNothing } from './settleNothing.ts';
 
 /** m/s². CGPM 1901: standard gravity, by definition. */
 export const STANDARD_GRAVITY = 9.80665;
@@ -24,6 +26,9 @@ export const BEND_QUANTITIES: ReadonlySet<string> = new Set([
   'spring_back',
 ]);
 
+/** Read point by point along a push: what follows is no repeat of what went before. */
+const POINTS: ReadonlySet<string> = new Set(['push_force', 'push_deflection']);
+
 /** Mean of repeats with the variance of that mean and the limit of error of their tool, SI. */
 export interface MeanReading {
   quantity: string;
@@ -35,13 +40,25 @@ export interface MeanReading {
   readings: Reading[];
 }
 
+/** A piece whose repeats scatter so many times as much as those of the others, by one tool. */
+export interface ScatterApart {
+  cable: string;
+  specimen: string;
+  quantity: string;
+  times: number;
+}
+
 /**
- * Counted bending readings of a trial, their scatter pooled over the trial by tool and quantity (see numerics/typeA.ts).
- * Repeats are readings of one piece, set, quantity and position.
+ * Counted bending readings of a trial, their scatter pooled over the trial by tool and quantity (see numerics/scatterApart.ts):
+ * readings that settle nothing have no part in it, and a piece whose repeats stand far out widens its own figure alone.
+ * Repeats are readings of one piece, set, quantity, position and temperature.
  */
 export class BendReadings {
   readonly all: Reading[];
-  private readonly pools = new Map<string, RepeatVariance>();
+  /** Pieces whose repeats scatter far more than the others'. */
+  readonly apart: ScatterApart[] = [];
+  /** By tool and quantity, then by piece. */
+  private readonly pools = new Map<string, Map<string, ScatterOfOne>>();
   private readonly tools: ToolBox;
   private readonly weighsForce: ReadonlySet<string>;
 
@@ -51,11 +68,30 @@ export class BendReadings {
     this.weighsForce = new Set(
       trial.instruments.filter((i) => findUnit(i.row.unit ?? '')?.dimension === 'mass').map((i) => i.instrument),
     );
-    for (const [key, readings] of group(this.all, (r) => this.poolOf(r))) {
-      const groups = [...group(readings, (r) => `${r.specimen}\n${r.set}\n${r.position}`).values()];
-      const resolution = Math.max(...readings.map((r) => this.stepOf(r)));
-      this.pools.set(key, typeA({ groups: groups.map((g) => g.map((r) => r.value)), resolution }));
-    }
+    const left = readingsThatSettleNothing(this.all, trial);
+    for (const [key, readings] of group(this.all, (r) => this.poolOf(r)))
+      this.pools.set(key, this.pooled(readings, left));
+  }
+
+  /** Scatter of each piece's repeats by one tool. */
+  private pooled(readings: readonly Reading[], left: ReadonlySet<Reading>): Map<string, ScatterOfOne> {
+    const pieces = [...group(readings, (r) => r.specimen)];
+    const repeats = pieces.map(([, own]) =>
+      [...group(own, (r) => (POINTS.has(r.quantity) ? r.reading : `${r.set}\n${r.position}`)).values()]
+        .flatMap(partedByTemperature)
+        .map((some) => some.filter((r) => !left.has(r)).map((r) => r.value)),
+    );
+    const each = scatterOfEach(repeats, Math.max(...readings.map((r) => this.stepOf(r))));
+    each.forEach(({ apart }, i) => {
+      if (apart !== null)
+        this.apart.push({
+          cable: pieces[i][1][0].cable,
+          specimen: pieces[i][0],
+          quantity: readings[0].quantity,
+          times: apart,
+        });
+    });
+    return new Map(pieces.map(([specimen], i) => [specimen, each[i]]));
   }
 
   private poolOf(r: Reading): string {
@@ -85,7 +121,7 @@ export class BendReadings {
     if (readings.length === 0) return null;
     const [first] = readings;
     const tool = this.toolOf(first);
-    const pooled = this.pools.get(this.poolOf(first));
+    const pooled = this.pools.get(this.poolOf(first))?.get(first.specimen);
     const step = Math.max(...readings.map((r) => this.stepOf(r)));
     const n = readings.length;
     // Repeats that all fall on one step say nothing about where within it the truth lies.
@@ -116,10 +152,4 @@ export function limitEffects(reading: MeanReading, slope: number): [string, numb
   if (tool.limit.fraction > 0)
     effects.push([`${tool.id} gain on ${quantity}`, (slope * value * tool.limit.fraction) / ROOT_THREE]);
   return effects;
-}
-
-/** Mean temperature of readings in K; null when none notes one. */
-export function meanTemperature(readings: readonly Reading[]): number | null {
-  const noted = readings.flatMap((r) => (r.temperature === null ? [] : [r.temperature]));
-  return noted.length > 0 ? mean(noted) : null;
 }

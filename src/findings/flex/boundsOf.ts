@@ -34,6 +34,6 @@ export function boundsOf(found: CableFindings, stiffness: Measured | null): Flex
   const stick = stickStiffnessOfRound(bundle, across.value * MM) + jacket(JACKET_MODULUS.most);
   if (!(stick > slip)) return null;
   const place = stiffness ? placeBetween(stiffness.value, { slip, stick }) : null;
-  const text = place === null ? '' : `Its stiffness is ${placeWords(place)}.`;
+  const text = stiffness ? `Its stiffness is ${placeWords(stiffness.value, { slip, stick })}.` : '';
   return { slip, stick, unit: 'N m2', place, text };
 }

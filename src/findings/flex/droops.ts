@@ -6,8 +6,10 @@ import { ZERO_CELSIUS } from '../../units/dimension.ts';
 import { wholeText } from '../../units/wholeText.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { Droop } from '../shapes/flex.ts';
-import { type BendReadings, limitEffects, type MeanReading, meanTemperature } from './bendReadings.ts';
+import { meanTemperature, partedByTemperature, temperatureRange } from './atTemperature.ts';
+import { type BendReadings, limitEffects, type MeanReading } from './bendReadings.ts';
 import { effectiveDof, type LnFigure, measuredOfLn } from './lnFigure.ts';
+import { BEYOND, isPossibleTip } from './settleNothing.ts';
 import { type WeightFound, weightOf } from './weight.ts';
 
 /** One droop with what is needed to compare it: ln EI, and the temperature in K. */
@@ -19,6 +21,8 @@ export interface DroopResult {
   /** Share of EI that a clamp edge off by a quarter of the diameter would cost; 0 without a stiffness. */
   clampEdge: number;
   muchSet: boolean;
+  /** What was left out of it, in words; empty when nothing was. */
+  leftOut: string;
 }
 
 /** One face of a droop: the mean of what was read, with the gap between the two ways of coming to rest in its variance. */
@@ -34,8 +38,6 @@ const USUAL_DIAMETER = 0.012;
 
 /** So much of a piece is held in the clamp at least, m. Common practice, no source. */
 const CLAMPED = 0.05;
-/** A tape is off by less than this share. Ours. */
-const BEYOND = 1.03;
 
 /** Whether a reading of a droop was taken with the piece turned over. */
 export const isDown = (r: Reading) => /\bdown\b|turned/i.test(r.position);
@@ -59,26 +61,32 @@ function faceOf(readings: readonly Reading[], bend: BendReadings): FaceRead | nu
   return mean && { mean, value: mean.value, variance: mean.variance, gap: null };
 }
 
-/** Every droop of a cable, one for each piece and set. */
+/** Every droop of a cable, one for each piece, set and temperature. */
 export function droopsOf(cable: CableReadings, bend: BendReadings, level: number): DroopResult[] {
   const own = bend.all.filter(
     (r) => r.cable === cable.cable.cable && ['overhang', 'tip_drop', 'chord_angle'].includes(r.quantity),
   );
   const sets = group(own, (r) => `${r.specimen}\n${r.set}`);
-  return [...sets.values()].flatMap((readings) => droopOf(readings, cable, bend, level) ?? []);
+  return [...sets.values()].flatMap((readings) =>
+    partedByTemperature(readings).map((part) => droopOf(part, readings, cable, bend, level)),
+  );
 }
 
+/** A droop from its readings at one temperature; what hangs free may have been read at another, with the set that it belongs to. */
 function droopOf(
   readings: readonly Reading[],
+  whole: readonly Reading[],
   cable: CableReadings,
   bend: BendReadings,
   level: number,
-): DroopResult | null {
+): DroopResult {
   const [{ specimen, set }] = readings;
+  const sign = pieceSign(cable, specimen);
   const of = (quantity: string) => readings.filter((r) => r.quantity === quantity);
   const read = of('tip_drop').length > 0 ? 'drop' : 'chordAngle';
   const tips = of(read === 'drop' ? 'tip_drop' : 'chord_angle');
-  const overhang = bend.meanOf(of('overhang'));
+  const free = of('overhang');
+  const overhang = bend.meanOf(free.length > 0 ? free : whole.filter((r) => r.quantity === 'overhang'));
   const up =
     faceOf(
       tips.filter((r) => !isDown(r)),
@@ -91,27 +99,27 @@ function droopOf(
     specimen,
     set,
     temperature_C: temperature === null ? null : temperature - ZERO_CELSIUS,
+    temperature_range_C: temperatureRange(readings),
     overhang_mm: (overhang?.value ?? 0) * 1000,
     lambda: null,
     bending_stiffness: null,
     way: null,
     set_of_piece: null,
     gap_mm: read === 'drop' ? largestGap(up, down) : null,
+    clamp_edge_share: null,
     better_overhang_mm: null,
     text: '',
   };
   const weight = weightOf(cable, specimen);
-  const open = { shown, stiffness: null, weight, temperature, clampEdge: 0, muchSet: false };
+  const open = { shown, stiffness: null, weight, temperature, clampEdge: 0, muchSet: false, leftOut: '' };
   const cut = cable.specimens.find((piece) => piece.specimen === specimen)?.cutLength ?? null;
   const say = (text: string): DroopResult => ({ ...open, shown: { ...shown, text } });
   if (!overhang || !first)
-    return say(
-      `A droop of ${pieceSign(cable, specimen)} lacks its ${overhang ? 'tip drop or chord angle' : 'overhang'}.`,
-    );
-  const doubt = doubtOf(specimen, cut, overhang.value, read === 'drop' ? tips.map((r) => r.value) : []);
+    return say(`A droop of ${sign} lacks its ${overhang ? 'tip drop or chord angle' : 'overhang'}.`);
+  const doubt = doubtOf(sign, cut, overhang.value, tips);
   if (doubt !== null) return say(doubt);
-  if (!weight)
-    return say(`The droop of ${pieceSign(cable, specimen)} needs a weight per length: weigh a piece of known length.`);
+  const leftOut = read === 'drop' ? pastPlumb(sign, of('chord_angle'), overhang.value) : '';
+  if (!weight) return say(`The droop of ${sign} needs a weight per length: weigh a piece of known length.`);
   const found = stiffnessFromDroop({
     weight: Math.exp(weight.figure.ln),
     overhang: overhang.value,
@@ -123,24 +131,27 @@ function droopOf(
     const best = found.betterOverhang;
     const fits = best !== null && (cut === null || best <= cut - CLAMPED);
     const better = best === null || !fits ? null : roundTo(best * 1000, 5);
-    const text = refusalText(specimen, found.refused, better, read, best !== null && !fits);
-    return { ...open, shown: { ...shown, better_overhang_mm: better, text } };
+    const text = refusalText(sign, found.refused, better, read, best !== null && !fits);
+    return { ...open, leftOut, shown: { ...shown, better_overhang_mm: better, text } };
   }
   const stiffness = lnStiffness(found, weight, overhang, first, up && down ? down : null);
   const diameter = cable.groups.of('outer_diameter')[0]?.mean ?? cable.cable.label.outerDiameter ?? USUAL_DIAMETER;
+  const clampEdge = clampEdgeShare(found, overhang.value, diameter);
   return {
     ...open,
     stiffness,
-    clampEdge: clampEdgeShare(found, overhang.value, diameter),
+    clampEdge,
     muchSet: found.muchSet,
+    leftOut,
     shown: {
       ...shown,
       lambda: found.lambda,
       bending_stiffness: measuredOfLn(stiffness, 'N m2', level, 1, weight.condition),
       way: found.way,
       set_of_piece: found.set,
+      clamp_edge_share: clampEdge,
       better_overhang_mm: roundTo(Math.min(found.bendingLength * 1.82, (cut ?? Infinity) - CLAMPED) * 1000, 5),
-      text: droopText(found),
+      text: [droopText(found), leftOut].filter(Boolean).join(' '),
     },
   };
 }
@@ -152,15 +163,28 @@ function largestGap(...faces: (FaceRead | null)[]): number | null {
   return gaps.length > 0 ? Math.max(...gaps) * 1000 : null;
 }
 
-/** Readings that cannot be of this piece: more hangs free than there is, or the tip drops further than it hangs out. */
-function doubtOf(piece: string, cut: number | null, overhang: number, drops: readonly number[]): string | null {
-  const millimetres = (metres: number) => `${wholeText(metres * 1000)} mm`;
+const millimetres = (metres: number) => `${wholeText(metres * 1000)} mm`;
+const degrees = (radians: number) => `${wholeText((radians * 180) / Math.PI)}°`;
+
+/** Readings that cannot be of this piece: more hangs free than there is, or the tip hangs lower than a tip can. */
+function doubtOf(sign: string, cut: number | null, overhang: number, tips: readonly Reading[]): string | null {
   if (cut !== null && overhang > cut * BEYOND)
-    return `The free length of ${piece}, ${millimetres(overhang)}, is more than the piece is long (${millimetres(cut)}): check it and its unit.`;
-  const deepest = Math.max(0, ...drops.map(Math.abs));
-  if (deepest > overhang * BEYOND)
-    return `The tip of ${piece} drops by ${millimetres(deepest)}, further than the ${millimetres(overhang)} that hang free: check both and their units.`;
-  return null;
+    return `The free length of ${sign}, ${millimetres(overhang)}, is more than the piece is long (${millimetres(cut)}): check it and its unit.`;
+  const [wrong] = tips
+    .filter((r) => !isPossibleTip(r.quantity, r.value, overhang))
+    .sort((a, b) => Math.abs(b.value) - Math.abs(a.value));
+  if (!wrong) return null;
+  return wrong.quantity === 'chord_angle'
+    ? `The angle of ${sign}, ${degrees(wrong.value)}, is past plumb, where no tip hangs: check it and its unit.`
+    : `The tip of ${sign} drops by ${millimetres(Math.abs(wrong.value))}, further than the ${millimetres(overhang)} that hang free: check both and their units.`;
+}
+
+/** Angles beside a drop are not used; one that cannot be is said all the same. */
+function pastPlumb(sign: string, angles: readonly Reading[], overhang: number): string {
+  const wrong = angles.find((r) => !isPossibleTip(r.quantity, r.value, overhang));
+  return wrong
+    ? `The angle of ${sign}, ${degrees(wrong.value)}, is past plumb, where no tip hangs: it was left out.`
+    : '';
 }
 
 function refusalText(piece: string, refused: string, better: number | null, read: string, tooShort: boolean): string {

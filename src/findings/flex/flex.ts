@@ -10,6 +10,8 @@ import { type DroopResult, droopsOf } from './droops.ts';
 import { flexWarnings } from './flexWarnings.ts';
 import { judgedOf, type KnownEase } from './judged.ts';
 import { type LnFigure, measuredOfLn, sdOf, weighted } from './lnFigure.ts';
+import { noStiffnessSentence } from './noStiffness.ts';
+import { pushBesideDroop } from './pushBesideDroop.ts';
 import { type PushResult, pushesOf } from './pushes.ts';
 import { coldStiffening, compared, headlineOf, type StiffnessAt, stiffnessBands, stiffnessesOf } from './stiffness.ts';
 import { bandSentence, bandsOf } from './words.ts';
@@ -22,6 +24,9 @@ export interface CableBending {
   all: StiffnessAt[];
   headline: StiffnessAt | null;
   shown: FlexCable;
+  /** Why a coil or a bend that sprang back gives no figure; empty where it does, or where there is none. */
+  coilWhy: string;
+  springWhy: string;
 }
 
 export interface FlexFound {
@@ -73,7 +78,7 @@ export function flexOf(
   );
   const { judged, read, ease } = judgedOf(trial, { seed, level, names, stiffness });
   const flex: Flex = { cables: bending.map((b) => b.shown), judged, sentence: flexSentence(bending, judged?.sentence) };
-  return { flex, warnings: flexWarnings(bending, judged, read, names), ground: groundOf(bending, ease) };
+  return { flex, warnings: flexWarnings(bending, bend.apart, judged, read, names), ground: groundOf(bending, ease) };
 }
 
 function groundOf(bending: readonly CableBending[], ease: KnownEase | null): FlexGround {
@@ -116,7 +121,9 @@ function bendingOf(
     role: found.role,
     bending_stiffness: stiffness,
     method: headline?.method ?? null,
+    push_state: headline?.state ?? null,
     temperature_C: headline?.temperature == null ? null : headline.temperature - ZERO_CELSIUS,
+    temperature_range_C: headline?.range ?? null,
     weight_per_metre: weight && measuredOfLn(weight.figure, 'N/m', level, 1, weight.condition),
     bending_length: bendingLength(headline, weight?.figure ?? null, level),
     band: null,
@@ -127,11 +134,12 @@ function bendingOf(
     spring_back_temperature_C: spring.temperature_C,
     bounds: boundsOf(found, stiffness),
     cold_stiffening: coldStiffening(all, level),
+    push_over_droop: pushBesideDroop(all, level),
     droops: droops.map((d) => d.shown),
     pushes: pushes.map((p) => p.shown),
-    cautions: cautionsOf(droops, pushes),
+    cautions: [...cautionsOf(droops, pushes), coil.why, spring.why].filter((text) => text !== ''),
   };
-  return { readings, droops, pushes, all, headline, shown };
+  return { readings, droops, pushes, all, headline, shown, coilWhy: coil.why, springWhy: spring.why };
 }
 
 /** c = (EI/w)^(1/3), mm; what EI and w share cancels. */
@@ -180,5 +188,5 @@ function flexSentence(bending: readonly CableBending[], judged: string | undefin
   const how = commonMethod(bending) === 'droop' ? 'By droop' : 'By push';
   const order = [...banded].sort((a, b) => a.ln - b.ln);
   const measured = bandSentence(bandsOf(order), how);
-  return [measured, judged ?? ''].filter(Boolean).join(' ');
+  return [measured || noStiffnessSentence(bending), judged ?? ''].filter(Boolean).join(' ');
 }

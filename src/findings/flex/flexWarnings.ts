@@ -1,24 +1,29 @@
+import { pieceSign, quantityWords } from '../../trial/plainWords.ts';
 import type { Warning } from '../schema.ts';
 import type { Judged } from '../shapes/flex.ts';
+import { ONE_TEMPERATURE } from './atTemperature.ts';
+import type { ScatterApart } from './bendReadings.ts';
 import type { CableBending } from './flex.ts';
 import type { JudgementsRead } from './readJudgements.ts';
-import { ONE_TEMPERATURE } from './stiffness.ts';
-import { listed } from './words.ts';
+import { listed, timesText } from './words.ts';
 
 const warning = (code: string, cable: string | null, text: string): Warning => ({ code, cable, text });
 
-function aboutCable({ shown, droops, pushes }: CableBending): Warning[] {
+function aboutCable({ readings, shown, droops, pushes, coilWhy, springWhy }: CableBending): Warning[] {
   const list: Warning[] = [];
-  for (const { shown: d, weight, muchSet } of droops) {
+  const sign = (specimen: string) => pieceSign(readings, specimen);
+  for (const { shown: d, weight, muchSet, leftOut } of droops) {
+    if (leftOut !== '') list.push(warning('droop-angle-past-plumb', shown.cable, leftOut));
     if (d.bending_stiffness === null) {
       const code = d.better_overhang_mm !== null || weight ? 'droop-settles-nothing' : 'weight-missing';
       list.push(warning(code, shown.cable, d.text));
-    } else if (muchSet) list.push(warning('droop-set', shown.cable, `${d.specimen}: ${d.text}`));
-    else if (d.way === 'one face') list.push(warning('droop-one-face', shown.cable, `${d.specimen}: ${d.text}`));
+    } else if (muchSet) list.push(warning('droop-set', shown.cable, `${sign(d.specimen)}: ${d.text}`));
+    else if (d.way === 'one face') list.push(warning('droop-one-face', shown.cable, `${sign(d.specimen)}: ${d.text}`));
   }
   for (const { shown: p } of pushes)
     if (p.bending_stiffness === null) list.push(warning('push-settles-nothing', shown.cable, p.text));
-    else if (p.text.includes('shear')) list.push(warning('push-short-span', shown.cable, `${p.specimen}: ${p.text}`));
+    else if (p.text.includes('shear'))
+      list.push(warning('push-short-span', shown.cable, `${sign(p.specimen)}: ${p.text}`));
   if (shown.bending_stiffness && shown.temperature_C === null)
     list.push(
       warning(
@@ -27,9 +32,42 @@ function aboutCable({ shown, droops, pushes }: CableBending): Warning[] {
         'No temperature is noted with its bending: stiffness changes with it, so the figure compares with nothing.',
       ),
     );
+  if (coilWhy !== '') list.push(warning('flex-coil-left-out', shown.cable, coilWhy));
+  if (springWhy !== '') list.push(warning('flex-spring-back-left-out', shown.cable, springWhy));
+  if (shown.push_over_droop && shown.push_over_droop.text !== '')
+    list.push(warning('flex-methods-differ', shown.cable, shown.push_over_droop.text));
   if (shown.bounds?.place != null && (shown.bounds.place < 0 || shown.bounds.place > 1))
     list.push(warning('stiffness-outside-bounds', shown.cable, shown.bounds.text));
   return list;
+}
+
+/** A piece whose repeats scatter far out of its fellows': it widens its own figure, and theirs no more. */
+function aboutScatter(bending: readonly CableBending[], apart: readonly ScatterApart[]): Warning[] {
+  return apart.map(({ cable, specimen, quantity, times }) => {
+    const of = bending.find((b) => b.shown.cable === cable);
+    const sign = of ? pieceSign(of.readings, specimen) : specimen;
+    const name = of?.shown.name ?? cable;
+    return warning(
+      'flex-scatter-apart',
+      cable,
+      `Repeats of the ${quantityWords(quantity)} of ${sign} scatter ${timesText(times)} as much as those of the other pieces: that widens the ± of ${name} alone. Read it again.`,
+    );
+  });
+}
+
+/** Readings of one cable taken so far apart that they were not brought together. */
+function aboutOwnTemperatures({ shown, all }: CableBending): Warning[] {
+  const noted = all.flatMap((s) => s.range ?? []);
+  if (noted.length === 0 || shown.cold_stiffening !== null) return [];
+  const [low, high] = [Math.min(...noted), Math.max(...noted)];
+  if (!(high - low > ONE_TEMPERATURE)) return [];
+  return [
+    warning(
+      'flex-own-temperatures-apart',
+      shown.cable,
+      `It was bent at ${low.toFixed(1)} and at ${high.toFixed(1)} °C: the two were kept apart, and the figure is that at ${shown.temperature_C!.toFixed(1)} °C.`,
+    ),
+  ];
 }
 
 /** Stiffnesses of different cables taken more than 3 °C apart. */
@@ -104,12 +142,25 @@ function aboutJudgements(judged: Judged | null, read: JudgementsRead, names: Rea
   return list;
 }
 
+/** Each once: a piece that was read twice in one way is warned of once. */
+function eachOnce(warnings: readonly Warning[]): Warning[] {
+  const key = (w: Warning) => `${w.code}\n${w.cable}\n${w.text}`;
+  return [...new Map(warnings.map((w) => [key(w), w])).values()];
+}
+
 /** Everything worth a warning about bending. */
 export function flexWarnings(
   bending: readonly CableBending[],
+  apart: readonly ScatterApart[],
   judged: Judged | null,
   read: JudgementsRead,
   names: ReadonlyMap<string, string>,
 ): Warning[] {
-  return [...bending.flatMap(aboutCable), ...aboutTemperatures(bending), ...aboutJudgements(judged, read, names)];
+  return eachOnce([
+    ...bending.flatMap(aboutCable),
+    ...aboutScatter(bending, apart),
+    ...bending.flatMap(aboutOwnTemperatures),
+    ...aboutTemperatures(bending),
+    ...aboutJudgements(judged, read, names),
+  ]);
 }

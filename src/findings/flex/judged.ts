@@ -18,6 +18,8 @@ import { SeededDraws } from '../../numerics/random.ts';
 import { spearman } from '../../numerics/ranks.ts';
 import type { Cable, Trial } from '../../trial/trial.ts';
 import type { Judged } from '../shapes/flex.ts';
+import { rangeOf } from './atTemperature.ts';
+import { enoughJudged } from './enoughJudged.ts';
 import { judgedSentence } from './judgedSentence.ts';
 import { type JudgementsRead, readJudgements } from './readJudgements.ts';
 
@@ -71,36 +73,46 @@ export function judgedOf(trial: Trial, o: JudgedOptions): JudgedFound {
   const { band } = cleanCutBands(order.abilities, chances);
   const near = cannotBeToldFrom(chances, inOrder.length);
   const best = inOrder.map((_, i) => places[i * inOrder.length]);
+  const groups = connectedGroups(pairs, n).map((group) => group.map((i) => cables[i].cable));
+  // Nothing but the prior joins groups that no judgement does: there are no chances, no bands and no best set across them.
+  const joined = groups.length <= 1;
+  const apartFrom = (i: number) => {
+    const own = groups.find((g) => g.includes(cables[inOrder[i]].cable))!;
+    const tied = new Set(near[i].map((j) => cables[inOrder[j]].cable));
+    return inOrder.map((j) => cables[j].cable).filter((c) => tied.has(c) || !own.includes(c));
+  };
   const shown = inOrder.map((thing, i) => ({
     cable: cables[thing].cable,
     name: name(thing),
     ability: known.abilities[thing],
     se: Math.sqrt(known.covariance[thing * n + thing]),
-    probability_best: best[i],
-    place_probability: [...places.subarray(i * inOrder.length, (i + 1) * inOrder.length)],
-    band: band[i],
-    cannot_be_told_from: near[i].map((j) => cables[inOrder[j]].cable),
+    probability_best: joined ? best[i] : null,
+    place_probability: joined ? [...places.subarray(i * inOrder.length, (i + 1) * inOrder.length)] : [],
+    band: joined ? band[i] : null,
+    cannot_be_told_from: apartFrom(i),
   }));
-  const groups = connectedGroups(pairs, n).map((group) => group.map((i) => cables[i].cable));
+  const enough = enoughJudged(trial, read);
   const temperatures = read.temperatures;
   const judged: Judged = {
     cables: shown,
     tie: fit.tie,
     judges: judgesOf(read, n),
     pairs: pairs.length,
+    more_wanted: enough.left,
     blinded: read.blinded,
     temperature_C: temperatures.length > 0 ? median(temperatures) : null,
+    temperature_range_C: rangeOf(temperatures),
     side: { value: fit.side!.value, se: fit.side!.se },
-    best_set: bestSet(best, BEST_SET_LEVEL).map((i) => cables[inOrder[i]].cable),
+    best_set: joined ? bestSet(best, BEST_SET_LEVEL).map((i) => cables[inOrder[i]].cable) : [],
     cut_above: CUT_ABOVE,
     judges_agree: agreement(pairs, n, read.judges.length),
     judges_apart: apart ? { chi2: apart.chi2, dof: apart.dof, p: apart.p, widened } : null,
     groups,
-    with_stiffness: withStiffness(known, cables, o),
+    with_stiffness: joined ? withStiffness(known, cables, o) : null,
     sentence: '',
   };
   return {
-    judged: { ...judged, sentence: judgedSentence(judged, o.names, distinctPairs(pairs)) },
+    judged: { ...judged, sentence: judgedSentence(judged, o.names, enough) },
     read,
     ease: { ...known, cables: cables.map((c) => c.cable) },
   };
@@ -112,11 +124,6 @@ function subset({ abilities, covariance }: Pick<PairsFit, 'abilities' | 'covaria
     abilities: Float64Array.from(kept, (i) => abilities[i]),
     covariance: Float64Array.from(kept.flatMap((i) => kept.map((j) => covariance[i * n + j]))),
   };
-}
-
-/** How many different pairs of cables were judged. */
-function distinctPairs(pairs: readonly JudgedPair[]): number {
-  return new Set(pairs.map(({ left, right }) => `${Math.min(left, right)} ${Math.max(left, right)}`)).size;
 }
 
 function judgesOf(read: JudgementsRead, n: number): Judged['judges'] {

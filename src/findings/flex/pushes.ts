@@ -1,5 +1,6 @@
 import { group } from 'd3-array';
 import {
+  fallOf,
   hysteresis,
   type InitialSlope,
   initialSlope,
@@ -8,11 +9,13 @@ import {
   shearShare,
   stiffnessFromPush,
 } from '../../methods/flex/push.ts';
+import { pieceSign } from '../../trial/plainWords.ts';
 import type { Reading } from '../../trial/trial.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { Push } from '../shapes/flex.ts';
-import { type BendReadings, limitEffects, type MeanReading, meanTemperature } from './bendReadings.ts';
+import { meanTemperature, temperatureRange } from './atTemperature.ts';
+import { type BendReadings, limitEffects, type MeanReading } from './bendReadings.ts';
 import { effectiveDof, type LnFigure, measuredOfLn } from './lnFigure.ts';
 
 /** One push with what is needed to compare it. */
@@ -100,6 +103,7 @@ function pushOf(
     run: run.name,
     state: stateOf(run.name),
     temperature_C: temperature === null ? null : temperature - ZERO_CELSIUS,
+    temperature_range_C: temperatureRange(run.readings),
     span_mm: (span?.value ?? 0) * 1000,
     points: run.loading.length + run.unloading.length,
     points_used: 0,
@@ -111,12 +115,16 @@ function pushOf(
     text: '',
   };
   const say = (text: string): PushResult => ({ shown: { ...shown, text }, stiffness: null, temperature });
-  if (!span) return say(`The push of ${run.specimen} lacks its span.`);
+  const sign = pieceSign(cable, run.specimen);
+  if (!span) return say(`The push of ${sign} lacks its span.`);
+  const steps = stepsOf(run, bend);
+  const fall = fallOf(rising, steps?.force.step ?? 0);
+  if (fall) return say(fallText(sign, fall));
   let slope: InitialSlope;
   try {
-    slope = initialSlope(rising);
+    slope = initialSlope(rising, noiseOf(rising, steps));
   } catch (cause) {
-    return say(`The push of ${run.specimen} gives no slope: ${cause instanceof Error ? cause.message : 'it fell'}.`);
+    return say(`The push of ${sign} gives no slope: ${cause instanceof Error ? cause.message : 'it fell'}.`);
   }
   const stiffness = lnStiffness(slope, span, run, bend, shear ?? 0);
   return {
@@ -124,18 +132,62 @@ function pushOf(
       ...shown,
       points_used: slope.points,
       bending_stiffness: measuredOfLn(stiffness, 'N m2', level),
-      text: pushText(slope, run.loading.length, shown.span_in_diameters, shear),
+      text: [pushText(slope, run.loading.length, shown.span_in_diameters, shear), coarseText(slope, steps)]
+        .filter(Boolean)
+        .join(' '),
     },
     stiffness,
     temperature,
   };
 }
 
+/** The mean force and deflection of a run, for the steps that they were read in; null where one is missing. */
+function stepsOf(run: Run, bend: BendReadings): { force: MeanReading; deflection: MeanReading } | null {
+  const force = bend.meanOf(run.readings.filter((r) => r.quantity === 'push_force'));
+  const deflection = bend.meanOf(run.readings.filter((r) => r.quantity === 'push_deflection'));
+  return force && deflection && { force, deflection };
+}
+
+/** Standard deviation that rounding leaves in a force, N: its own step, and that of the deflection by the slope from end to end. */
+function noiseOf(rising: readonly PushPoint[], steps: ReturnType<typeof stepsOf>): number {
+  const [first, last] = [rising[0], rising[rising.length - 1]];
+  if (!steps || !first || !(last.deflection > first.deflection)) return 0;
+  const slope = (last.force - first.force) / (last.deflection - first.deflection);
+  return Math.hypot(steps.force.step, slope * steps.deflection.step) / Math.sqrt(12);
+}
+
+const inMillimetres = (metres: number) => `${Number((metres * 1000).toPrecision(3))} mm`;
+const inNewtons = (newtons: number) => `${Number(newtons.toPrecision(3))} N`;
+
+function fallText(sign: string, [before, after]: readonly [PushPoint, PushPoint]): string {
+  return `The force of ${sign} falls from ${inNewtons(before.force)} to ${inNewtons(after.force)} while it is pressed on from ${inMillimetres(before.deflection)} to ${inMillimetres(after.deflection)}: a reading is off, or the piece slipped. No stiffness is taken from this push; push it again.`;
+}
+
+/** Points that scatter about their line by more than this share of their range do not lie on it. Ours. */
+const SCATTERED = 0.05;
+/** A display that was read in steps this many times as coarse as it shows could say more. Ours. */
+const COARSE = 3;
+
+/** Why the ± of points on a line is wide: the figures were typed in coarser steps than the tool shows. */
+function coarseText(slope: InitialSlope, steps: ReturnType<typeof stepsOf>): string {
+  if (!steps) return '';
+  const { force, deflection } = steps;
+  const [inForce, byDeflection] = [force.step, slope.slope * deflection.step];
+  const worse = byDeflection > inForce ? deflection : force;
+  const isCoarse = worse.tool.resolution > 0 && worse.step > COARSE * worse.tool.resolution;
+  if (!isCoarse || Math.hypot(inForce, byDeflection) / 2 < slope.residualSd) return '';
+  const step = worse === deflection ? inMillimetres(worse.step) : inNewtons(worse.step);
+  const shows = worse === deflection ? inMillimetres(worse.tool.resolution) : inNewtons(worse.tool.resolution);
+  return `Most of its ± comes from ${worse === deflection ? 'deflections' : 'forces'} that were typed to ${step}, where the tool shows ${shows}.`;
+}
+
 function pushText(slope: InitialSlope, taken: number, diameters: number | null, shear: number | null): string {
   const used =
     slope.points < taken
       ? `The first ${slope.points} of ${taken} points lie on a line; the later ones bend away.`
-      : `All ${taken} points lie on a line.`;
+      : slope.residualSd > SCATTERED * slope.forceRange
+        ? `The ${taken} points scatter about their line, by ${inNewtons(slope.residualSd)}.`
+        : `All ${taken} points lie on a line.`;
   const short =
     diameters !== null && shear !== null && diameters < SHORT_SPAN_IN_DIAMETERS
       ? ` The span is only ${diameters.toFixed(1)} diameters: shear hides at least ${(100 * shear).toFixed(0)} % of the stiffness, which was added back. Take a longer span.`
@@ -148,9 +200,7 @@ function pushText(slope: InitialSlope, taken: number, diameters: number | null, 
  * limit is taken as an error over the range of the points: one that is the same at all of them would not matter.
  */
 function lnStiffness(slope: InitialSlope, span: MeanReading, run: Run, bend: BendReadings, shear: number): LnFigure {
-  const of = (quantity: string) => bend.meanOf(run.readings.filter((r) => r.quantity === quantity))!;
-  const force = of('push_force');
-  const deflection = of('push_deflection');
+  const { force, deflection } = stepsOf(run, bend)!;
   const shared = new Map<string, number>();
   const add = (effects: readonly [string, number][]) => {
     for (const [input, sd] of effects) shared.set(input, (shared.get(input) ?? 0) + sd);

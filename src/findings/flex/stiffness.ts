@@ -2,12 +2,11 @@ import { cannotBeToldFrom, cleanCutBands } from '../../methods/flex/pairs/bands.
 import { normalCdf } from '../../numerics/distributions.ts';
 import { TWENTY_CELSIUS, ZERO_CELSIUS } from '../../units/dimension.ts';
 import type { FlexCable } from '../shapes/flex.ts';
+import { groupedByTemperature, rangeOf } from './atTemperature.ts';
 import type { DroopResult } from './droops.ts';
 import { type LnFigure, measuredOfLn, sdOf, together, weighted } from './lnFigure.ts';
 import type { PushResult } from './pushes.ts';
 
-/** Results farther apart than this are not at one temperature, K: stiffness of soft jackets moves by several per cent. */
-export const ONE_TEMPERATURE = 3;
 /** Two temperatures at least this far apart tell how much a cable stiffens in the cold, K. Common practice, no source. */
 const COLD_APART = 8;
 const ROUNDING = 1e-6;
@@ -18,7 +17,11 @@ export interface StiffnessAt {
   figure: LnFigure;
   /** K; null when not noted. */
   temperature: number | null;
+  /** Coldest and warmest that it was read at, °C; null when not noted. */
+  range: [number, number] | null;
   condition: string | undefined;
+  /** Of pushes 'first push', 'worked in', or '' where the runs do not say, or say both; null for droops. */
+  state: string | null;
   /** Variance that the clamp's edge adds where cables are compared: each was clamped anew. */
   edge: number;
 }
@@ -27,38 +30,56 @@ interface Single {
   figure: LnFigure;
   edge: number;
   temperature: number | null;
+  range: [number, number] | null;
   condition: string | undefined;
+  state: string | null;
 }
 
-/** Results brought together by temperature: sorted, and cut where the next is more than 3 K from the first of its group. */
+/** Results brought together by temperature. */
 function byTemperature(singles: readonly Single[], method: StiffnessAt['method']): StiffnessAt[] {
-  const noted = singles.filter((s) => s.temperature !== null).sort((a, b) => a.temperature! - b.temperature!);
-  const groups: Single[][] = [];
-  for (const s of noted) {
-    const group = groups[groups.length - 1];
-    if (group && s.temperature! - group[0].temperature! <= ONE_TEMPERATURE + ROUNDING) group.push(s);
-    else groups.push([s]);
-  }
-  const bare = singles.filter((s) => s.temperature === null);
-  if (bare.length > 0) groups.push(bare);
+  const groups = groupedByTemperature(singles);
   return groups.map((group) => ({
     method,
     figure: together(group.map((s) => s.figure)),
     temperature:
       group[0].temperature === null ? null : group.reduce((sum, s) => sum + s.temperature! / group.length, 0),
+    range: rangeOf(group.flatMap((s) => s.range ?? [])),
     condition: group.find((s) => s.condition)?.condition,
+    state: group.every((s) => s.state === group[0].state) ? group[0].state : '',
     edge: group.reduce((sum, s) => sum + s.edge, 0) / group.length ** 2,
   }));
 }
 
 /** All stiffnesses of a cable: by droop, and by push. Of pushes the worked-in ones where there are any, else all. */
 export function stiffnessesOf(droops: readonly DroopResult[], pushes: readonly PushResult[]): StiffnessAt[] {
-  const drooped = droops.flatMap(({ stiffness, temperature, weight, clampEdge }) =>
-    stiffness ? [{ figure: stiffness, temperature, condition: weight?.condition, edge: clampEdge ** 2 / 3 }] : [],
+  const drooped = droops.flatMap(({ shown, stiffness, temperature, weight, clampEdge }) =>
+    stiffness
+      ? [
+          {
+            figure: stiffness,
+            temperature,
+            range: shown.temperature_range_C,
+            condition: weight?.condition,
+            state: null,
+            edge: clampEdge ** 2 / 3,
+          },
+        ]
+      : [],
   );
   const worked = pushes.filter((p) => p.shown.state === 'worked in');
-  const pushed = (worked.length > 0 ? worked : pushes).flatMap(({ stiffness, temperature }) =>
-    stiffness ? [{ figure: stiffness, temperature, condition: undefined, edge: 0 }] : [],
+  const pushed = (worked.length > 0 ? worked : pushes).flatMap(({ shown, stiffness, temperature }) =>
+    stiffness
+      ? [
+          {
+            figure: stiffness,
+            temperature,
+            range: shown.temperature_range_C,
+            condition: undefined,
+            state: shown.state,
+            edge: 0,
+          },
+        ]
+      : [],
   );
   return [...byTemperature(drooped, 'droop'), ...byTemperature(pushed, 'push')];
 }

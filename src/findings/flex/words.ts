@@ -29,3 +29,6 @@ export function bandSentence(bands: readonly (readonly string[])[], how: string)
   });
   return `${[lead, ...then].join('; ')}.`;
 }
+
+/** `2.9 times`, `12 times`. */
+export const timesText = (times: number): string => `${times < 10 ? times.toFixed(1) : Math.round(times)} times`;

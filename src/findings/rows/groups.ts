@@ -1,6 +1,6 @@
 import { group } from 'd3-array';
 import { mean } from '../../numerics/describe.ts';
-import { typeA } from '../../numerics/typeA.ts';
+import { scatterOfEach } from '../../numerics/scatterApart.ts';
 import type { Reading, Trial } from '../../trial/trial.ts';
 import type { Tool, ToolBox } from './tools.ts';
 import { trustedStep } from './trustedStep.ts';
@@ -20,6 +20,8 @@ export interface Group {
   step: number;
   /** Type A variance of the mean, SI squared, pooled over the trial, with its degrees of freedom. */
   scatter: { variance: number; dof: number };
+  /** How many times as widely its repeats scatter as those of other pieces by the same tool; null where they are alike. */
+  apart: number | null;
 }
 
 /** Positions that part one quantity into different things rather than into repeats of one thing. */
@@ -53,6 +55,7 @@ export function groupsOf(trial: Trial, tools: ToolBox): Group[] {
         mean: reading.value,
         step: 0,
         scatter: { variance: 0, dof: Infinity },
+        apart: null,
       });
   }
   const list = [...groups.values()];
@@ -68,19 +71,24 @@ export function groupsOf(trial: Trial, tools: ToolBox): Group[] {
 /** Strands differ among themselves in proportion to their size, so their scatter is pooled in proportion too. */
 const SCATTERS_WITH_SIZE: ReadonlySet<string> = new Set(['strand_diameter']);
 
-/** Pools the scatter of repeats by tool and quantity over the whole trial (see {@link typeA}). */
+/** Pools the scatter of repeats by tool and quantity over the whole trial, but for a group far out of it (see {@link scatterOfEach}). */
 function fillScatter(list: readonly Group[]): void {
   const pools = group(list, (g) => `${g.tool.id}\n${g.quantity}`);
   for (const pool of pools.values()) {
     const scaleOf = (g: Group) => (SCATTERS_WITH_SIZE.has(g.quantity) ? Math.abs(g.mean) || 1 : 1);
     const values = pool.map((g) => g.readings.map((r) => r.value / scaleOf(g)));
     const resolution = Math.max(...pool.map((g) => g.step / scaleOf(g)));
-    const single = typeA({ groups: values, resolution });
+    const each = scatterOfEach(
+      values.map((repeats) => [repeats]),
+      resolution,
+    );
     pool.forEach((g, i) => {
+      const single = each[i];
       // Rounding of a value that always falls on the same step does not average out.
       const onOneStep = values[i].every((v) => v === values[i][0]);
       const floor = onOneStep ? g.step ** 2 / 12 : 0;
       const variance = (single.variance * scaleOf(g) ** 2) / g.n;
+      g.apart = single.apart;
       g.scatter = { variance: Math.max(variance, floor), dof: single.dof };
     });
   }

@@ -6,6 +6,8 @@ export const Droop = z.object({
   specimen: z.string(),
   set: z.string(),
   temperature_C: z.number().nullable(),
+  /** Coldest and warmest temperature noted with it, °C; null when none was. */
+  temperature_range_C: Interval.nullable(),
   overhang_mm: z.number(),
   /** w L³ / EI; null when the droop was refused. */
   lambda: z.number().nullable(),
@@ -16,6 +18,8 @@ export const Droop = z.object({
   set_of_piece: z.number().nullable(),
   /** Gap between approaching from above and from below, mm; null when only one was read. */
   gap_mm: z.number().nullable(),
+  /** Share of the stiffness that a clamp edge off by a quarter of the diameter costs: not in the ±, but in every comparison. */
+  clamp_edge_share: z.number().nullable(),
   /** Overhang that would settle it best, mm. */
   better_overhang_mm: z.number().nullable(),
   text: z.string(),
@@ -28,6 +32,8 @@ export const Push = z.object({
   /** 'first push' | 'worked in' | '' */
   state: z.string(),
   temperature_C: z.number().nullable(),
+  /** Coldest and warmest temperature noted with it, °C; null when none was. */
+  temperature_range_C: Interval.nullable(),
   span_mm: z.number(),
   points: z.number(),
   points_used: z.number(),
@@ -48,7 +54,11 @@ export const FlexCable = z.object({
   bending_stiffness: Measured.nullable(),
   /** 'droop' | 'push'; null when there is no stiffness. */
   method: z.string().nullable(),
+  /** Of a stiffness by push: 'first push' | 'worked in' | '' where the run does not say; null else. */
+  push_state: z.string().nullable(),
   temperature_C: z.number().nullable(),
+  /** Coldest and warmest temperature noted with it, °C; null when none was. */
+  temperature_range_C: Interval.nullable(),
   weight_per_metre: Measured.nullable(),
   /** (EI/w)^(1/3): half the overhang at which the tip hangs 41.5° below the clamp. */
   bending_length: Measured.nullable(),
@@ -72,6 +82,8 @@ export const FlexCable = z.object({
     .nullable(),
   /** Stiffness cold over stiffness warm. */
   cold_stiffening: z.object({ ratio: Measured, cold_C: z.number(), warm_C: z.number(), text: z.string() }).nullable(),
+  /** Stiffness by push over that by droop, at one temperature; null without both. */
+  push_over_droop: z.object({ ratio: Measured, state: z.string(), text: z.string() }).nullable(),
   droops: z.array(Droop),
   pushes: z.array(Push),
   cautions: z.array(z.string()),
@@ -83,9 +95,11 @@ export const JudgedCable = z.object({
   /** Ease of bending, logarithm of odds; higher bends more easily. */
   ability: z.number(),
   se: z.number(),
-  probability_best: z.number(),
+  /** null, and no places, where no judgement joins all cables: what was never compared has no order. */
+  probability_best: z.number().nullable(),
   place_probability: z.array(z.number()),
-  band: z.number(),
+  /** null there too. */
+  band: z.number().nullable(),
   cannot_be_told_from: z.array(z.string()),
 });
 
@@ -102,9 +116,13 @@ export const Judged = z.object({
     }),
   ),
   pairs: z.number(),
+  /** How many more make an order to be spoken of: three for each pair of cables. */
+  more_wanted: z.number(),
   /** How the judges were kept from knowing, as typed; 'open' where not stated. */
   blinded: z.array(z.string()),
   temperature_C: z.number().nullable(),
+  /** Coldest and warmest temperature noted with it, °C; null when none was. */
+  temperature_range_C: Interval.nullable(),
   /** Advantage of the left hand. */
   side: z.object({ value: z.number(), se: z.number() }),
   /** Fewest cables that hold the easiest with 95 %. */

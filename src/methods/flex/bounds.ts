@@ -69,16 +69,25 @@ export function placeBetween(stiffness: number, { slip, stick }: StiffnessBounds
   return Math.log(stiffness / slip) / Math.log(stick / slip);
 }
 
-const PLACES: readonly (readonly [number, string])[] = [
-  [0, 'less than that of its strands alone: look at the count, the diameter or the droop again'],
-  [0.2, 'little more than that of its strands sliding freely'],
-  [0.45, 'nearer to that of strands sliding freely than to that of strands stuck together'],
-  [0.7, 'nearer to that of strands stuck together than to that of strands sliding freely'],
-  [1, 'not far from that of strands stuck together'],
-];
+/** Up to this ratio a stiffness is little more than that of sliding strands. Ours. */
+const LITTLE_MORE = 1.5;
+/** Places, by ratio, below which a stiffness is nearer to sliding, and from which it is not far from stuck. Ours. */
+const MIDDLE = 0.45;
+const NOT_FAR = 0.7;
 const BEYOND = 'more than that of its strands stuck together: the jacket carries it, or a reading is off';
+const BELOW = 'less than that of its strands alone: look at the count, the diameter or the droop again';
 
-/** The place in words that follow "Its stiffness is". */
-export function placeWords(place: number): string {
-  return PLACES.find(([most]) => place < most)?.[1] ?? BEYOND;
+const timesText = (ratio: number) => `${ratio < 10 ? ratio.toFixed(1) : Math.round(ratio)} times`;
+
+/** The place of a stiffness between its ends in words that follow "Its stiffness is", told by its ratio to the one of sliding strands. */
+export function placeWords(stiffness: number, bounds: StiffnessBounds): string {
+  const place = placeBetween(stiffness, bounds);
+  if (place < 0) return BELOW;
+  if (place > 1) return BEYOND;
+  const ratio = stiffness / bounds.slip;
+  if (ratio < LITTLE_MORE) return 'little more than that of its strands sliding freely';
+  if (place >= NOT_FAR)
+    return `not far from that of strands stuck together, ${timesText(ratio)} that of strands sliding freely`;
+  const nearer = place < MIDDLE ? 'nearer to that than to strands' : 'nearer to strands';
+  return `${timesText(ratio)} that of its strands sliding freely, ${nearer} stuck together`;
 }

@@ -137,6 +137,13 @@ function solvedOf(read: DroopRead, first: number, second: number, guess: number)
   }
 }
 
+/** Whether a drop (a share of the overhang) or an angle (rad) is too small or too large to be used; null when it is neither. */
+export function outOfReach(read: DroopRead, value: number): DroopRefused['refused'] | null {
+  const lambda = roughLambda(read, value);
+  if (lambda < LEAST_LAMBDA) return 'too straight';
+  return lambda > MOST_LAMBDA ? 'too deep' : null;
+}
+
 function refusalOf(lambda: number, overhang: number): DroopRefused | null {
   if (lambda >= LEAST_LAMBDA && lambda <= MOST_LAMBDA) return null;
   const known = lambda > 0 && Number.isFinite(lambda);

@@ -33,18 +33,44 @@ const MOST_BEND = 0.05;
 /** A bend within so many of its own standard errors is taken for scatter. */
 const BEND_ERRORS = 2;
 
-/** Share by which the slope falls or rises from one end of the points to the other, judged by a parabola through them. */
-function bends(x: readonly number[], y: readonly number[]): boolean {
+/** Whether the slope falls or rises from one end of the points to the other, judged by a parabola through them. */
+function bends(x: readonly number[], y: readonly number[], noise: number): boolean {
   if (x.length < FEWEST_POINTS + 1) return false;
   const middle = (x[0] + x[x.length - 1]) / 2;
   const half = (x[x.length - 1] - x[0]) / 2;
+  const along = x.map((value) => (value - middle) / half);
   const fit = leastSquares(
-    x.map((value) => [1, (value - middle) / half, ((value - middle) / half) ** 2]),
+    along.map((u) => [1, u, u * u]),
     y,
   );
   const [, slope, curve] = fit.coefficients;
   const bend = Math.abs(4 * curve);
-  return bend > MOST_BEND * Math.abs(slope) && Math.abs(curve) > BEND_ERRORS * fit.errors[2];
+  // Few points lie on a parabola by luck: what their steps alone make of its curve is the least that its error can be.
+  const squares = leastSquares(
+    along.map((u) => [1, u]),
+    along.map((u) => u * u),
+  ).residualSquares;
+  const error = Math.max(fit.errors[2], noise / Math.sqrt(squares));
+  return bend > MOST_BEND * Math.abs(slope) && Math.abs(curve) > BEND_ERRORS * error;
+}
+
+/** A force that falls by more than so much of the whole, and by more than two steps of the display, falls in earnest. Ours. */
+const FALL = { share: 0.05, steps: 2 };
+
+/**
+ * Where the force of a push falls although the deflection rises: the two points, the deepest fall first; null where it does
+ * not fall by more than 5 % of all and two steps of the display. A piece that is pressed harder gives way further, so a reading
+ * is off, or the piece slipped off its supports.
+ *
+ * @param points in the order of their deflections
+ * @param step of the display, N
+ */
+export function fallOf(points: readonly PushPoint[], step: number): [PushPoint, PushPoint] | null {
+  const forces = points.map((p) => p.force);
+  const most = Math.max(FALL.share * (Math.max(...forces) - Math.min(...forces)), FALL.steps * step);
+  const falls = points.slice(1).map((after, i): [PushPoint, PushPoint] => [points[i], after]);
+  const [deepest] = falls.sort((a, b) => b[0].force - b[1].force - (a[0].force - a[1].force));
+  return deepest && deepest[0].force - deepest[1].force > most ? deepest : null;
 }
 
 /**
@@ -53,9 +79,10 @@ function bends(x: readonly number[], y: readonly number[]): boolean {
  *
  * Not for points taken while unloading.
  *
+ * @param noise standard deviation that the steps of the displays leave in a force, N
  * @throws RangeError for fewer than 3 points, deflections that do not rise, or a slope that is not positive.
  */
-export function initialSlope(points: readonly PushPoint[]): InitialSlope {
+export function initialSlope(points: readonly PushPoint[], noise = 0): InitialSlope {
   if (points.length < FEWEST_POINTS)
     throw new RangeError(`a slope needs ${FEWEST_POINTS} points, and there are ${points.length}`);
   const x = points.map((p) => p.deflection);
@@ -63,7 +90,7 @@ export function initialSlope(points: readonly PushPoint[]): InitialSlope {
   if (x.some((value, i) => i > 0 && !(value > x[i - 1])))
     throw new RangeError('the deflections of a push rise from point to point');
   let n = points.length;
-  while (n > FEWEST_POINTS && bends(x.slice(0, n), y.slice(0, n))) n--;
+  while (n > FEWEST_POINTS && bends(x.slice(0, n), y.slice(0, n), noise)) n--;
   const line = straightLine(x.slice(0, n), y.slice(0, n));
   if (!(line.slope > 0)) throw new RangeError('the force of a push rises with the deflection');
   return {

@@ -161,11 +161,11 @@ function judged({ judged: found }: Flex): BendMethod | null {
   const rows = found.cables.map((c: JudgedCable) => ({
     cable: c.cable,
     name: name(c),
-    band: c.band,
+    band: c.band ?? 1,
     figures: [
       { value: c.ability, interval: [c.ability - reach * c.se, c.ability + reach * c.se] as const, open: false },
     ],
-    text: chanceText(c.probability_best),
+    text: c.probability_best === null ? UNKNOWN : chanceText(c.probability_best),
   }));
   return {
     id: 'judged',

@@ -35,7 +35,9 @@ export function howJudged({ pairs, judges, blinded, temperature_C: celsius }: Ju
 function agreementSentence(cables: Flex['cables'], { cables: judged }: Judged): string {
   const both = cables.flatMap((c) => {
     const hand = judged.find((j) => j.cable === c.cable);
-    return hand && c.band !== null ? [{ name: c.name || c.cable, measured: c.band, hand: hand.band }] : [];
+    return hand && hand.band !== null && c.band !== null
+      ? [{ name: c.name || c.cable, measured: c.band, hand: hand.band }]
+      : [];
   });
   const told = both.flatMap((a, i) =>
     both

@@ -1,9 +1,11 @@
 import { isDown } from '../../findings/flex/droops.ts';
 import { runsOf } from '../../findings/flex/pushes.ts';
 import type { Droop, Push } from '../../findings/shapes/flex.ts';
-import { initialSlope, type PushPoint } from '../../methods/flex/push.ts';
+import type { PushPoint } from '../../methods/flex/push.ts';
 import { mean } from '../../numerics/describe.ts';
+import { straightLine } from '../../numerics/regression.ts';
 import type { Reading } from '../../trial/trial.ts';
+import { ZERO_CELSIUS } from '../../units/dimension.ts';
 
 /** One way up of a droop: the computed shape takes its set from the findings, the mark its place from what was read. */
 export interface DroopFace {
@@ -27,9 +29,19 @@ export interface DroopView {
 const counted = (readings: readonly Reading[], specimen: string) =>
   readings.filter((r) => r.standing === 'counted' && r.specimen === specimen);
 
+/** Float error of a temperature turned from kelvin, °C. */
+const ROUNDING = 1e-6;
+
+/** Whether a reading is of the temperature that a droop stands for: one set read on two days makes two droops. */
+function isAt({ temperature }: Reading, { temperature_range_C: range }: Droop): boolean {
+  if (temperature === null || range === null) return true;
+  const celsius = temperature - ZERO_CELSIUS;
+  return celsius > range[0] - ROUNDING && celsius < range[1] + ROUNDING;
+}
+
 /** The droop as read and as computed. Lengths in mm. */
 export function droopView(droop: Droop, readings: readonly Reading[]): DroopView {
-  const own = counted(readings, droop.specimen).filter((r) => r.set === droop.set);
+  const own = counted(readings, droop.specimen).filter((r) => r.set === droop.set && isAt(r, droop));
   const drops = own.filter((r) => r.quantity === 'tip_drop');
   const tips = drops.length > 0 ? drops : own.filter((r) => r.quantity === 'chord_angle');
   const faces = (['up', 'down'] as const).flatMap((face): DroopFace[] => {
@@ -59,14 +71,22 @@ export function pushView(push: Push, readings: readonly Reading[]): PushView {
   const inMm = (points: readonly PushPoint[]) =>
     points.map(({ deflection, force }) => ({ deflection: deflection * 1000, force }));
   const loading = inMm(run?.loading ?? []).sort((a, b) => a.deflection - b.deflection);
-  return { loading, unloading: inMm(run?.unloading ?? []), line: lineOf(loading), state: push.state || push.run };
+  return {
+    loading,
+    unloading: inMm(run?.unloading ?? []),
+    line: lineOf(loading, push.points_used),
+    state: push.state || push.run,
+  };
 }
 
-function lineOf(loading: readonly PushPoint[]): PushView['line'] {
-  try {
-    const { slope, intercept, points } = initialSlope(loading);
-    return { slope, intercept, until: loading[points - 1]!.deflection };
-  } catch {
-    return null;
-  }
+/** The line through the points that the findings took; none where they took none. */
+function lineOf(loading: readonly PushPoint[], used: number): PushView['line'] {
+  const taken = loading.slice(0, used);
+  const last = taken[taken.length - 1];
+  if (taken.length < 3 || !last) return null;
+  const { slope, intercept } = straightLine(
+    taken.map((p) => p.deflection),
+    taken.map((p) => p.force),
+  );
+  return { slope, intercept, until: last.deflection };
 }

@@ -1,5 +1,6 @@
 import { label, line, rectangle, svgDocument } from '../svg.ts';
 import type { Theme } from '../theme.ts';
+import { chanceText } from '../words/chanceWords.ts';
 
 const HEIGHT = 96;
 const BASE = 74;
@@ -26,7 +27,7 @@ export function placeStrip(chances: readonly number[], { width, theme }: { width
     const bold = chance >= BOLD_FROM;
     return (
       rectangle(i * cell + 4, BASE - tall, cell - 8, tall, { fill: theme.copper }) +
-      label(middle, BASE - tall - 4, `${Math.round(100 * chance)}`, {
+      label(middle, BASE - tall - 4, shortChance(chance), {
         'font-size': 14,
         'font-weight': bold ? '600' : '400',
         fill: theme.ink,
@@ -44,3 +45,6 @@ export function placeStrip(chances: readonly number[], { width, theme }: { width
     ...bars,
   );
 }
+
+/** As `chanceText` has it, with signs for its words: there is no room for them over a bar. */
+const shortChance = (chance: number): string => chanceText(chance).replace('under ', '<').replace('over ', '>');

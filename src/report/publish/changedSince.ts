@@ -47,7 +47,7 @@ function bending(findings: Findings, cable: string): Told[] {
   return [
     ['bending stiffness', measuredText(bent?.bending_stiffness ?? null)],
     ['band by stiffness', bent?.band?.toString() ?? UNKNOWN],
-    ['band by hand', judged?.band.toString() ?? UNKNOWN],
+    ['band by hand', judged?.band?.toString() ?? UNKNOWN],
   ];
 }
 

@@ -76,8 +76,8 @@ function columnsOf(page: AssayPage, rows: readonly FlexRow[]): Planned[] {
     figures.push(right(['Coil', '× diameter'], COIL + extra, ({ bent }) => measuredText(bent?.coil_ratio ?? null)));
   if (rows.some((r) => r.judged))
     figures.push(
-      right(['By hand', 'band'], CHANCE, ({ judged }) => judged?.band.toString() ?? UNKNOWN),
-      right(['Chance', 'easiest'], CHANCE, ({ judged }) => (judged ? chanceText(judged.probability_best) : UNKNOWN)),
+      right(['By hand', 'band'], CHANCE, ({ judged }) => judged?.band?.toString() ?? UNKNOWN),
+      right(['Chance', 'easiest'], CHANCE, ({ judged }) => judged?.probability_best == null ? UNKNOWN : chanceText(judged.probability_best)),
     );
   while (figures.length > 1 && page.width - roomOf(figures) < LEAST_NAME) figures.pop();
   const longest = Math.max(...rows.map((r) => displayWidth(shown(r.name, page))));

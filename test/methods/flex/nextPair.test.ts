@@ -16,6 +16,18 @@ function handedOver(count: number, judges: number, each: number): HandedPair[] {
 const named = ({ left, right }: HandedPair) => `${Math.min(left, right)} ${Math.max(left, right)}`;
 
 describe('the next pair', () => {
+  it('joins what hand-picked pairs have left apart, in any round', () => {
+    const once = [
+      { left: 0, right: 1, judge: 0 },
+      { left: 2, right: 3, judge: 0 },
+    ];
+    for (const times of [2, 4, 7]) {
+      const handed = Array.from({ length: times }, () => once).flat();
+      const { left, right } = nextPair(4, handed, { judge: times % 2, seed: SEED });
+      expect([left, right].filter((thing) => thing < 2)).toHaveLength(1);
+    }
+  });
+
   it.each([2, 3, 4, 6, 8])('comes once for every pair of %d in a round, then again with the sides changed', (count) => {
     const all = (count * (count - 1)) / 2;
     const handed = handedOver(count, 1, 2 * all);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { coilRatio, radiusFromDiameter, radiusFromTurns } from '../../../src/methods/flex/coil.ts';
-import { hysteresis, initialSlope, shearShare, stiffnessFromPush } from '../../../src/methods/flex/push.ts';
+import { fallOf, hysteresis, initialSlope, shearShare, stiffnessFromPush } from '../../../src/methods/flex/push.ts';
 import { springBackShare } from '../../../src/methods/flex/springBack.ts';
 import { expectClose } from '../../tolerance.ts';
 
@@ -18,6 +18,18 @@ describe('the straight beginning of a push', () => {
     const slope = initialSlope(points([2, 4, 6, 7, 7.5, 7.8]));
     expect(slope.points).toBeLessThanOrEqual(4);
     expect(slope.slope).toBeGreaterThan(1600);
+  });
+
+  it('takes what steps of the display make of a line for a line', () => {
+    expect(initialSlope(points([40, 81, 123, 166])).points).toBe(3);
+    expect(initialSlope(points([40, 81, 123, 166]), 0.6).points).toBe(4);
+  });
+
+  it('finds the deepest fall, and none within two steps', () => {
+    const [before, after] = fallOf(points([120, 240, 180, 480]), 1)!;
+    expect([before.force, after.force]).toEqual([240, 180]);
+    expect(fallOf(points([120, 240, 238.5, 480]), 1)).toBeNull();
+    expect(fallOf(points([1, 2, 3]), 0)).toBeNull();
   });
 
   it('is not frightened by scatter', () => {

@@ -40,6 +40,16 @@ export function connectedGroups(pairs: readonly JudgedPair[], count: number): nu
   return groups;
 }
 
+/** Number of the group that each thing is joined to by pairs; a thing that no pair holds is a group of its own. */
+export function joinedGroups(pairs: readonly { left: number; right: number }[], count: number): number[] {
+  const group = Array.from({ length: count }, (_, i) => i);
+  for (const { left, right } of pairs) {
+    const [kept, gone] = [group[left], group[right]];
+    for (let i = 0; i < count; i++) if (group[i] === gone) group[i] = kept;
+  }
+  return group;
+}
+
 /**
  * Things apart from the rest in one direction: sets that won, or lost, every pair with the others, so that without a prior
  * their figures run away to infinity. Empty when a finite answer exists, which is when preferences lead from every thing to

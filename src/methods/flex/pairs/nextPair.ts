@@ -1,3 +1,4 @@
+import { joinedGroups } from './connection.ts';
 import { type PlannedPair, pairSchedule } from './schedule.ts';
 
 /** A pair as it was handed over: numbers of the things, and of the judge. */
@@ -39,7 +40,8 @@ export function roundOf(count: number, own: readonly PlannedPair[]): number {
 /**
  * The pair to hand over next, given everything that was handed over before: the judge's round is gone through in the order of
  * `pairSchedule`, pairs that the judges together had least often first, nothing twice in a row where that can be helped. Sides
- * change from one time that a pair comes up to the next, and else go to the thing that was less often on that side.
+ * change from one time that a pair comes up to the next, and else go to the thing that was less often on that side. Where as
+ * many pairs as there are things have left groups of them that nothing joins, a pair that joins two groups comes before all.
  *
  * A judge may stop anywhere: the pairs that are left out are those that the others had.
  *
@@ -52,8 +54,16 @@ export function nextPair(count: number, handed: readonly HandedPair[], { judge, 
   const times = (pair: PlannedPair, among: readonly PlannedPair[]) => among.filter((p) => isSame(p, pair)).length;
   const open = schedule.filter((pair) => times(pair, own) === round);
   const before = own[own.length - 1];
-  const rank = (pair: PlannedPair) => [times(pair, handed), before && shares(pair, before) ? 1 : 0];
-  const ranked = open.map((pair, place) => ({ pair, key: [...rank(pair), place] }));
+  const groupOf = joinedGroups(handed, count);
+  const joins = ({ left, right }: PlannedPair) => handed.length >= count && groupOf[left] !== groupOf[right];
+  const rank = (pair: PlannedPair) => [
+    joins(pair) ? 0 : 1,
+    times(pair, handed),
+    before && shares(pair, before) ? 1 : 0,
+  ];
+  // What would join two groups may stand in a round of this judge that is over: it is offered all the same.
+  const offered = schedule.some(joins) ? schedule : open;
+  const ranked = offered.map((pair, place) => ({ pair, key: [...rank(pair), place] }));
   ranked.sort((a, b) => a.key.reduce((so, part, i) => so || part - b.key[i]!, 0));
   return turned(ranked[0]!.pair, own, handed);
 }

@@ -40,8 +40,8 @@ export function bendSection({ flex }: Findings): Section[] {
         .sort((a, b) => b.ability - a.ability)
         .map((c) => [
           c.name,
-          String(c.band),
-          chanceText(Math.min(1, c.probability_best)),
+          c.band?.toString() ?? UNKNOWN,
+          c.probability_best === null ? UNKNOWN : chanceText(Math.min(1, c.probability_best)),
           c.cannot_be_told_from.map((id) => nameOf(flex.judged!.cables, id)).join(', ') || UNKNOWN,
         ]),
     });

@@ -67,10 +67,10 @@ export function bendColumns(flex: Flex, methods: readonly BendMethod[]): BendCol
           cell: ({ bent }) => bent?.bounds?.text.replace(/^Its stiffness is /, '').replace(/\.$/, '') ?? NOTHING,
         }
       : null,
-    flex.judged
+    flex.judged && flex.judged.groups.length <= 1
       ? number('easiest', 'By hand, chance', 'of being easiest', ({ cable }) => {
           const judged = flex.judged?.cables.find((c) => c.cable === cable);
-          return judged ? chanceText(judged.probability_best) : NOTHING;
+          return judged == null || judged.probability_best === null ? NOTHING : chanceText(judged.probability_best);
         })
       : null,
   ];

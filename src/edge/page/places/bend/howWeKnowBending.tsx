@@ -94,7 +94,12 @@ function Pairs({ judged }: { judged: Judged }) {
         ? `${rank.rho.toFixed(2)}, from ${rank.interval[0].toFixed(2)} to ${rank.interval[1].toFixed(2)}, ${rank.cables} cables`
         : 'needs four cables that were measured and judged',
     ],
-    ['Smallest set that holds the easiest with 95 %', `${judged.best_set.length} of ${judged.cables.length} cables`],
+    [
+      'Smallest set that holds the easiest with 95 %',
+      judged.groups.length > 1
+        ? 'needs judgements that join all cables'
+        : `${judged.best_set.length} of ${judged.cables.length} cables`,
+    ],
     ['How', blindWords(judged.blinded)],
   ];
   return (
@@ -166,7 +171,7 @@ function Pairs({ judged }: { judged: Judged }) {
                 </th>
                 <td class="number">{signed(cable.ability)}</td>
                 <td class="number">{cable.se.toFixed(2)}</td>
-                <td class="number">{cable.band}</td>
+                <td class="number">{cable.band ?? '–'}</td>
               </tr>
             ))}
           </tbody>

@@ -1,6 +1,7 @@
 /** Which pieces are judged, and what was judged already: from the open journal, with nothing said. */
-import { FEWEST_A_PAIR } from '../../../../findings/flex/judgedSentence.ts';
+import { enoughJudged } from '../../../../findings/flex/enoughJudged.ts';
 import { readJudgements } from '../../../../findings/flex/readJudgements.ts';
+import { connectedGroups } from '../../../../methods/flex/pairs/connection.ts';
 import type { HandedPair } from '../../../../methods/flex/pairs/nextPair.ts';
 import type { Specimen, Trial } from '../../../../trial/trial.ts';
 
@@ -29,18 +30,18 @@ export interface JudgedSoFar {
   done: number;
   wanted: number;
   left: number;
+  /** Groups of cables that answers join, by name; more than one says nothing across them. Empty while nobody answered. */
+  groups: string[][];
 }
 
-/**
- * What was judged of these pieces. An order is spoken of from `FEWEST_A_PAIR` answers for each pair of cables, by all judges
- * together.
- */
+/** What was judged of these pieces, and how much of it is still to come: by the same rule as in the findings. */
 export function judgedSoFar(trial: Trial, pieces: readonly JudgedPiece[]): JudgedSoFar {
   const read = readJudgements(trial);
   const number = (place: number) => pieces.findIndex(({ cable }) => cable === read.cables[place]?.cable);
   const handed = read.pairs
     .map(({ left, right, judge }) => ({ left: number(left), right: number(right), judge }))
     .filter(({ left, right }) => left >= 0 && right >= 0);
-  const wanted = (FEWEST_A_PAIR * pieces.length * (pieces.length - 1)) / 2;
-  return { handed, judges: read.judges, done: handed.length, wanted, left: Math.max(0, wanted - handed.length) };
+  const { wanted, left } = enoughJudged(trial, read);
+  const groups = connectedGroups(read.pairs, read.cables.length).map((group) => group.map((i) => read.cables[i]!.name));
+  return { handed, judges: read.judges, done: read.pairs.length, wanted, left, groups };
 }
