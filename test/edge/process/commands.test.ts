@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -327,4 +328,29 @@ describe('errors', () => {
     expect(cupel(args).stderr.split('\n')).toHaveLength(2);
     expect(cupel(args, newHome(), { CUPEL_DEBUG: '1' }).stderr).toMatch(/\n\s+at /);
   });
+});
+
+describe('photos', () => {
+  it('come in with a package, go out with it as they were, and can be left out', () => {
+    const photo = Buffer.from([0xff, 0xd8, 0xff, 0xe0, 1, 2, 3]);
+    const sha = createHash('sha256').update(photo).digest('hex');
+    const copy = changedDemo('demo with a photo', 'trial.csv', (text) => text);
+    mkdirSync(join(copy, 'photos'));
+    writeFileSync(join(copy, 'photos', `${sha}.jpg`), photo);
+    writeFileSync(join(copy, 'notes.csv'), `note,about,which,photo,shot\nn1,cable,quill,${sha},print\n`);
+    const home = newHome();
+    expect(cupel(['import', copy], home).stdout).toMatch(/rows and 1 photo kept\.\n$/);
+    const out = join(folder, 'with the photo');
+    expect(cupel(['export', TRIAL, '-o', out, '--draws', '0'], home).stdout).toMatch(/, 1 of them a photo\.\n$/);
+    expect(readFileSync(join(out, 'photos', `${sha}.jpg`)).equals(photo)).toBe(true);
+    const without = join(folder, 'without.zip');
+    const said = cupel(['export', TRIAL, '-o', without, '--draws', '0', '--without-photos'], home);
+    expect([said.code, said.stdout.includes('photo')]).toEqual([0, false]);
+    expect(cupel(['import', without]).stderr).toBe('One photo that its rows name did not come along.\n');
+    writeFileSync(join(copy, 'photos', `${sha}.jpg`), 'another picture');
+    expect(cupel(['verify', copy])).toMatchObject({
+      code: 1,
+      stderr: expect.stringContaining('a photo that is not the one its name stands for'),
+    });
+  }, 60_000);
 });
