@@ -5,6 +5,7 @@ import { BlobRefusal, LARGEST_BLOB, type Store } from '../store/store.ts';
 import { mayOnly } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { atMost } from './bodySize.ts';
+import { namesBlob, sealedForReaders } from './publish/sealedForReaders.ts';
 import { refuse } from './refusal.ts';
 import { trialNamed } from './trialNamed.ts';
 
@@ -20,7 +21,10 @@ export function blobsApi(store: Store): Hono<BenchEnv> {
     const trial = await trialNamed(c, store);
     if (trial instanceof Response) return trial;
     const sha = c.req.param('sha');
-    const bytes = SHA_256.test(sha) ? await store.getBlob(trial, sha) : null;
+    const mayBe =
+      SHA_256.test(sha) &&
+      (c.get('asker').role !== 'reader' || namesBlob(sealedForReaders(await store.entries(trial)), sha));
+    const bytes = mayBe ? await store.getBlob(trial, sha) : null;
     if (bytes === null)
       return refuse(c, 404, {
         found: `the name ${sha.slice(0, 100)}`,

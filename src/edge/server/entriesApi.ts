@@ -5,6 +5,7 @@ import type { BenchEnv } from './bench.ts';
 import { atMost } from './bodySize.ts';
 import { damageBook } from './damageBook.ts';
 import type { LiveHub } from './live/liveHub.ts';
+import { sealedForReaders } from './publish/sealedForReaders.ts';
 import { readSentEntries, type SortedEntries } from './readEntries.ts';
 import { refuse } from './refusal.ts';
 import { trialNamed } from './trialNamed.ts';
@@ -32,6 +33,16 @@ export function entriesApi(store: Store, live: LiveHub, now: () => number): Hono
       });
     // The name first: a store that is put back in between then shows at the next reading.
     const name = await store.name();
+    if (c.get('asker').role === 'reader') {
+      // What a reader may see grows in the middle when a part is sealed, so all of it is told each time and the cursor stays.
+      const seen = sealedForReaders(await store.entries(trial));
+      if (seen.length > 0) return c.json({ entries: seen, next: after, store: name });
+      return refuse(c, 404, {
+        found: 'nothing of this trial that was sealed',
+        expected: 'a sealed part',
+        advice: 'It shows here as soon as the tester seals one.',
+      });
+    }
     const { entries, next, told } = await damage.read(trial, after, Math.min(limit, ENTRIES_IN_ONE_ANSWER));
     return c.json({ entries, next, store: name, ...(told === null ? {} : { damaged: told }) });
   });

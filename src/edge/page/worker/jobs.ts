@@ -7,11 +7,15 @@ import type { Decide } from '../../../findings/shapes/decide.ts';
 import type { OrderNow } from '../../../findings/standing/orderBy.ts';
 import type { StarterAnswers } from '../../../findings/starter.ts';
 import type { Entry } from '../../../journal/entry.ts';
+import type { PartPlace } from '../../../journal/kinds/seal.ts';
 import type { LogColumn, LogLayout } from '../../../methods/current/log/columns.ts';
 import type { Paper } from '../../../report/labels/paper.ts';
 import type { Photo } from '../../../report/package/photos.ts';
 import type { Refusal } from '../../../report/package/refusal.ts';
-import type { Reading } from '../../../trial/trial.ts';
+import type { ChangedSince } from '../../../report/publish/changedSince.ts';
+import type { LicenceOffered } from '../../../report/publish/licences.ts';
+import type { SealAsked } from '../../../report/publish/seal.ts';
+import type { Reading, SealedPart, Trial } from '../../../trial/trial.ts';
 import type { DisplayUnits } from '../../../units/display.ts';
 
 /** One file as the browser handed it over: its path inside what was dropped, and its bytes. */
@@ -59,6 +63,31 @@ export type WishSent = { numbers: Record<string, number> } | { ranking: string[]
 export interface StandingSaid {
   order: OrderNow;
   full: { decide: Decide; warnings: Warning[] } | null;
+}
+
+/** What is looked at before it is published: a sealed part, or a draft of some places. */
+export interface PublishSubject {
+  /** Name of a sealed part; null for a draft. */
+  part: string | null;
+  places: readonly PartPlace[];
+}
+
+/** What is published of it: what reports and cards are made of, and the report's own words as markup. */
+export interface PublishShown {
+  trial: Trial;
+  findings: Findings;
+  part: SealedPart | null;
+  body: string;
+  /** One line of part, places and day. */
+  partLine: string;
+}
+
+/** A sealed part held against the journal as it stands. */
+export interface PartChecked {
+  part: string;
+  /** Whether its rows and every digit come out again; 'lost' where rows as sealed are known no more. */
+  again: 'same' | 'other digits' | 'lost';
+  changed: ChangedSince | null;
 }
 
 /** What a plan prints. */
@@ -130,8 +159,27 @@ export interface Jobs {
     };
     answer: StandingSaid | null;
   };
+  /** Entries to what is published of them. */
+  publish: {
+    ask: { entries: readonly Entry[]; subject: PublishSubject; licence: LicenceOffered; units: DisplayUnits };
+    answer: PublishShown;
+  };
+  /** Entries to every sealed part, computed again, with what changed since. */
+  parts: { ask: { entries: readonly Entry[] }; answer: PartChecked[] };
+  /** Entries, and what is to be sealed, to the row that seals it. */
+  seal: { ask: { entries: readonly Entry[]; asked: SealAsked }; answer: Record<string, string> };
+  /** Files to the bytes of a .zip. */
+  zip: { ask: { files: readonly (readonly [name: string, content: string | Uint8Array])[] }; answer: Uint8Array };
   /** Entries, and the photos that are to come along, to the bytes of a .zip that anyone can read and compute again. */
-  pack: { ask: { entries: readonly Entry[]; findings: Findings | null; photos: readonly Photo[] }; answer: Uint8Array };
+  pack: {
+    ask: {
+      entries: readonly Entry[];
+      findings: Findings | null;
+      photos: readonly Photo[];
+      licence?: LicenceOffered;
+    };
+    answer: Uint8Array;
+  };
 }
 
 export type JobKind = keyof Jobs;

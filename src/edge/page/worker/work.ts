@@ -4,12 +4,16 @@ import { assayJob } from './assayJob.ts';
 import type { Answered, Asked } from './jobs.ts';
 import { logJob } from './logJob.ts';
 import { packJob } from './packJob.ts';
+import { partsJob } from './partsJob.ts';
 import { planJob } from './planJob.ts';
+import { publishJob } from './publishJob.ts';
 import { readJob } from './readJob.ts';
+import { sealJob } from './sealJob.ts';
 import { sheetsJob } from './sheetsJob.ts';
 import { soFarJob } from './soFarJob.ts';
 import { standingJob } from './standingJob.ts';
 import { startJob } from './startJob.ts';
+import { zipJob } from './zipJob.ts';
 
 const post = (answered: Answered) => postMessage(answered);
 
@@ -42,6 +46,14 @@ function done(asked: Asked) {
       return logJob(asked.ask, (drawn) => post({ number: asked.number, drawn }));
     case 'standing':
       return standingJob(asked.ask, (drawn) => post({ number: asked.number, drawn }));
+    case 'publish':
+      return publishJob(asked.ask);
+    case 'parts':
+      return partsJob(asked.ask);
+    case 'seal':
+      return sealJob(asked.ask);
+    case 'zip':
+      return zipJob(asked.ask);
     case 'pack':
       return packJob(asked.ask);
   }

@@ -64,13 +64,21 @@ const sha256Base64 = (content: string): string => btoa(String.fromCharCode(...sh
 const MARK =
   '<svg width="26" height="26" viewBox="0 0 26 26" aria-hidden="true" focusable="false"><circle cx="13" cy="13" r="13" fill="#15191A"/><circle cx="13" cy="13" r="9.6" fill="#FFFFFF"/><circle cx="13" cy="13" r="7.7" fill="none" stroke="#15191A" stroke-width="1.4" stroke-dasharray="2.42 1.61"/><circle cx="13" cy="13" r="5.6" fill="#B4623A"/></svg>';
 
+/** What a report says, without the file round it: title, summary, contents, sections. */
+export function reportBody({ title, lead, sections }: ReportDocument): string {
+  const contents = sections.map(({ id, title: t }) => `<li><a href="#${escapeText(id)}">${text(t)}</a></li>`).join('');
+  return `<h1><bdi>${text(title)}</bdi></h1>
+<p class="lead">${text(lead)}</p>
+<nav aria-label="Contents"><ol>${contents}</ol></nav>
+${sections.map(section).join('\n')}`;
+}
+
 /**
  * A report as one file that needs nothing else: no network, no script that runs; fonts and drawings inside, the data described as
  * a schema.org Dataset. Prints on A4 or Letter.
  */
 export function reportHtml(document: ReportDocument, { fonts = [] }: HtmlOptions = {}): string {
-  const { title, lead, partLine, sections, foot, licence, dataset } = document;
-  const contents = sections.map(({ id, title: t }) => `<li><a href="#${escapeText(id)}">${text(t)}</a></li>`).join('');
+  const { title, lead, partLine, foot, licence, dataset } = document;
   const style = `\n${fontFaces(fonts)}\n${REPORT_STYLE}\n`;
   return `<!DOCTYPE html>
 <html lang="en">
@@ -86,10 +94,7 @@ export function reportHtml(document: ReportDocument, { fonts = [] }: HtmlOptions
 <body>
 <header class="top"><span>${MARK} <span class="wordmark">Cupel</span></span><span class="quiet">${text(partLine)}</span></header>
 <main>
-<h1><bdi>${text(title)}</bdi></h1>
-<p class="lead">${text(lead)}</p>
-<nav aria-label="Contents"><ol>${contents}</ol></nav>
-${sections.map(section).join('\n')}
+${reportBody(document)}
 </main>
 <footer><p>${text(foot)} · <a href="${escapeText(licence.address)}">${text(licence.name)}</a></p></footer>
 </body>
