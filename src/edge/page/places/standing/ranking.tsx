@@ -29,29 +29,24 @@ export function Ranking({ stood }: { stood: Stood }) {
               </span>
               <span class="rank-acts">
                 <Act
-                  name={`${nameOf(id)} up`}
+                  of={nameOf(id)}
                   text="Up"
                   off={place === 0 && group.length === 1}
                   onAct={() => upOne(ranking, id)}
                 />
                 <Act
-                  name={`${nameOf(id)} down`}
+                  of={nameOf(id)}
                   text="Down"
                   off={place === ranking.length - 1 && group.length === 1}
                   onAct={() => downOne(ranking, id)}
                 />
                 <Act
-                  name={`${nameOf(id)} level with the one above`}
+                  of={nameOf(id)}
                   text="Level with above"
                   off={place === 0 || within > 0 || group.length > 1}
                   onAct={() => levelWithAbove(ranking, id)}
                 />
-                <Act
-                  name={`leave ${nameOf(id)} out`}
-                  text="Leave out"
-                  off={inIt.length === 1}
-                  onAct={() => leftOut(ranking, id)}
-                />
+                <Act of={nameOf(id)} text="Leave out" off={inIt.length === 1} onAct={() => leftOut(ranking, id)} />
               </span>
             </li>
           )),
@@ -82,15 +77,22 @@ export function Ranking({ stood }: { stood: Stood }) {
 }
 
 interface ActProps {
-  name: string;
+  /** What it is done to. */
+  of: string;
   text: string;
   off: boolean;
   onAct: () => string[][];
 }
 
-function Act({ name, text, off, onAct }: ActProps) {
+function Act({ of, text, off, onAct }: ActProps) {
   return (
-    <button type="button" class="link" aria-label={name} disabled={off} onClick={() => takeRanking(onAct())}>
+    <button
+      type="button"
+      class="link"
+      aria-label={`${text}: ${of}`}
+      disabled={off}
+      onClick={() => takeRanking(onAct())}
+    >
       {text}
     </button>
   );

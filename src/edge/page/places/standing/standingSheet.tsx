@@ -20,7 +20,7 @@ export function StandingSheet({ stood, cable }: { stood: Stood; cable: string })
   return (
     <div class="sheet standing-sheet">
       <p class="said">{noBreak(found.to_come_first_text)}</p>
-      <h4>Where it stands on each scale that counts</h4>
+      <h3>Where it stands on each scale that counts</h3>
       <ul>
         {rows.map(({ scale, worth, known }) => (
           <li key={scale.id}>
