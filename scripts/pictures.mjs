@@ -17,9 +17,14 @@ import { setUp } from './parts/setUp.mjs';
 const INSIDE = '/trial/fenwater-2-awg/inside';
 const BEND = '/trial/fenwater-2-awg/bend#quill';
 const JACKET = '/trial/fenwater-2-awg/jacket';
+const STANDING = '/trial/fenwater-2-awg/standing';
+const AMPS = '/trial/fenwater-2-awg/amps#brackenfell';
+const RUN = '/trial/fenwater-2-awg/amps#run';
 const DESK = { width: 1440, height: 1000 };
 /** Down to the order of the first test. */
 const TALL = { width: 1440, height: 1690 };
+/** Down to the last row of the run's table. */
+const RUN_TALL = { width: 1440, height: 2230 };
 const PHONE = { width: 390, height: 844 };
 
 /** The cable that the six fields on the shelf ask about; invented. */
@@ -39,6 +44,9 @@ const PICTURES = [
   { file: 'phone.png', path: INSIDE, viewport: PHONE, colorScheme: 'light', sharp: true, before: waitForDraws },
   { file: 'bend.png', path: BEND, viewport: DESK, colorScheme: 'light', wholePage: true, before: waitForSheet },
   { file: 'jacket.png', path: JACKET, viewport: TALL, colorScheme: 'light', before: waitForTests },
+  { file: 'amps.png', path: AMPS, viewport: DESK, colorScheme: 'light', wholePage: true, before: waitForHeating },
+  { file: 'run-check.png', path: RUN, viewport: RUN_TALL, colorScheme: 'light', before: waitForRun },
+  { file: 'standing.png', path: STANDING, viewport: DESK, colorScheme: 'light', before: waitForOrder },
 ];
 
 const { values } = parseArgs({ options: { into: { type: 'string', default: inProject('docs', 'pictures') } } });
@@ -106,6 +114,21 @@ async function waitForDraws(page) {
 
 async function waitForTests(page) {
   await page.locator('.jacket-test svg').first().waitFor({ timeout: 120_000 });
+}
+
+async function waitForOrder(page) {
+  const atRest = () => /100\s000 joint draws/.test(document.querySelector('.standing-resting')?.textContent ?? '');
+  await page.waitForFunction(atRest, null, { timeout: 120_000 });
+  await page.locator('.places-table .face svg').first().waitFor({ timeout: 120_000 });
+}
+
+async function waitForHeating(page) {
+  await page.locator('.heatings svg').first().waitFor({ timeout: 120_000 });
+  await page.evaluate(() => scrollTo(0, 0));
+}
+
+async function waitForRun(page) {
+  await page.locator('.run-check[data-ready=yes] .run-table').waitFor({ timeout: 120_000 });
 }
 
 async function waitForSheet(page) {

@@ -1,6 +1,7 @@
 import { USUAL_JOINTS } from '../../../../../methods/current/runCheck/question.ts';
 import { type AnswerName, backSizes, TAKEN } from '../../../store/amps/runAnswers.ts';
 import { answer, answers, candidates, startOver } from '../../../store/amps/running.ts';
+import { phone } from '../../../store/media.ts';
 import { RunChoice, RunField } from './runField.tsx';
 
 const LENGTHS = {
@@ -86,6 +87,28 @@ export function RunForm() {
         )}
         <Joints />
       </fieldset>
+      {phone.value ? (
+        <details>
+          <summary>Supply, surroundings, what may be lost</summary>
+          <More load={load} />
+        </details>
+      ) : (
+        <More load={load} />
+      )}
+      <p class="buttons">
+        <button type="button" class="button" onClick={startOver}>
+          Start over
+        </button>
+      </p>
+    </form>
+  );
+}
+
+/** What most people leave as it is; folded on a phone, so that the answer stays near. */
+function More({ load }: { load: string }) {
+  const now = answers.value;
+  return (
+    <>
       <fieldset>
         <legend>Supply</legend>
         <RunChoice
@@ -165,12 +188,7 @@ export function RunForm() {
         />
         <Profile load={load} />
       </fieldset>
-      <p class="buttons">
-        <button type="button" class="button" onClick={startOver}>
-          Start over
-        </button>
-      </p>
-    </form>
+    </>
   );
 }
 

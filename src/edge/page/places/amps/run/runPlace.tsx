@@ -1,3 +1,4 @@
+import { ESTIMATE_LINE } from '../../../../../methods/current/cautions.ts';
 import { questionText, runSentence } from '../../../../../report/runWords.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
 import { ampsData } from '../../../store/amps/ampsData.ts';
@@ -28,6 +29,7 @@ export function RunPlace({ trial }: { trial: string }) {
           </a>
         </p>
         {!refused && <p class="asked">Asked: {noBreak(questionText(question))}</p>}
+        {!refused && <p class="estimate">{ESTIMATE_LINE}</p>}
       </header>
       <div class="run-columns-wide">
         <RunForm />

@@ -1,4 +1,4 @@
-import { cautionsFor, ESTIMATE_LINE } from '../../../../../methods/current/cautions.ts';
+import { cautionsFor } from '../../../../../methods/current/cautions.ts';
 import type { RunAnswer } from '../../../../../methods/current/runCheck/answer.ts';
 import type { RunQuestion } from '../../../../../methods/current/runCheck/question.ts';
 import type { RunCheck } from '../../../../../methods/current/runCheck/runCheck.ts';
@@ -76,10 +76,12 @@ export function RunResults({ question, check, missing }: ResultsProps) {
 
 const FIRST_WIDTH = 480;
 const HEIGHT = 270;
+/** Two beside each other on paper. */
+const PAPER_CHART = (PAPER_WIDTH - 24) / 2;
 
 function Lengths({ title, chart }: { title: string; chart: LengthChart }) {
   const [place, measuredWidth] = useWidth<HTMLDivElement>(FIRST_WIDTH);
-  const width = printing.value ? Math.min(measuredWidth, PAPER_WIDTH) : measuredWidth;
+  const width = printing.value ? PAPER_CHART : measuredWidth;
   return (
     <section ref={place}>
       <h2 class="strip-title">{title}</h2>
@@ -113,7 +115,7 @@ function Cautions({ measured }: { measured: readonly RunAnswer[] }) {
   const clad = measured.some((a) => /aluminium/.test(a.cable.heated.metal.name));
   return (
     <section class="amps-cautions" aria-labelledby="run-cautions">
-      <h2 id="run-cautions">{ESTIMATE_LINE}</h2>
+      <h2 id="run-cautions">Mind</h2>
       <ul>
         {cautionsFor('run check', 'terminals', ...(clad ? (['clad aluminium'] as const) : [])).map((text) => (
           <li key={text}>{noBreak(text)}</li>
