@@ -31,12 +31,15 @@ export interface Standing {
   warnings: Warning[];
   /** Draws done so far of those at rest. */
   drawn: number;
-  /** How long the last answer took from the move of a weight, ms. */
+  /** What stood in the way; empty unless the stage is 'failed'. */
   sentence: string;
 }
 
 export const standing = signal<Standing | null>(null);
 export const tried = signal<Tried>({ wish: null, scales: {} });
+
+/** The trial that `tried` is about: what was tried out lasts while somebody looks at another place. */
+let triedFor = '';
 
 const moving = new Drawer();
 const resting = new Drawer();
@@ -50,7 +53,8 @@ export function standOn(trial: string, entries: readonly Entry[]): void {
   const now = standing.peek();
   if (now?.trial === trial && now.entries === entries) return;
   if (now?.trial !== trial) {
-    tried.value = { wish: null, scales: {} };
+    if (triedFor !== trial) tried.value = { wish: null, scales: {} };
+    triedFor = trial;
     standing.value = {
       trial,
       entries,
@@ -127,7 +131,8 @@ export async function rest(): Promise<void> {
   try {
     const hear = (drawn: number) => current() && alter({ drawn });
     const said = await resting.ask(now.entries, { ...wished, draws: RESTING_DRAWS, quick: false }, hear);
-    if (!current() || said === null) return;
+    if (!current()) return restAnew();
+    if (said === null) return;
     take(said);
     alter({ stage: 'done' });
   } catch (error) {
@@ -139,6 +144,13 @@ export async function rest(): Promise<void> {
     take(said);
     alter({ stage: 'stopped' });
   }
+}
+
+/** What was tried out became the trial's own while it was drawn: the same is drawn for that. */
+function restAnew(): void {
+  if (standing.peek()?.stage !== 'drawing') return;
+  clearTimeout(timer);
+  timer = setTimeout(() => void rest(), REST);
 }
 
 function take({ order, full }: StandingSaid): void {
