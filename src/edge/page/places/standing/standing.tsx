@@ -1,4 +1,5 @@
 import '../../styles/standing.css';
+import '../../styles/standingWeights.css';
 import '../../styles/standingDoor.css';
 import { useEffect } from 'preact/hooks';
 import type { Findings } from '../../../../findings/schema.ts';
