@@ -20,6 +20,7 @@ export function trialPlaces(trial: string, here: Route['place']): PlaceOnRuler[]
     at('Jacket', { place: 'jacket', trial, opened: null }),
     at('Amps', { place: 'amps', trial, opened: null }),
     at('Standing', { place: 'standing', trial, opened: null }),
+    at('Publish', { place: 'publish', trial, opened: null }),
     at('History', { place: 'history', trial, at: null }),
   ];
 }

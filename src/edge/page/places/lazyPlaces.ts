@@ -12,6 +12,7 @@ interface LazyPlaces {
   jacket: ComponentType<Named<'jacket'>>;
   amps: ComponentType<Named<'amps'>>;
   standing: ComponentType<Named<'standing'>>;
+  publish: ComponentType<Named<'publish'>>;
   history: ComponentType<Named<'history'>>;
   phones: ComponentType<Named<'phones'>>;
   pair: ComponentType<Named<'pair'>>;
@@ -28,6 +29,7 @@ const FETCH: { [P in LazyPlace]: () => Promise<LazyPlaces[P]> } = {
   jacket: async () => (await import('./jacket/jacket.tsx')).JacketPlace,
   amps: async () => (await import('./amps/amps.tsx')).Amps,
   standing: async () => (await import('./standing/standing.tsx')).StandingPlace,
+  publish: async () => (await import('./publish/publish.tsx')).Publish,
   history: async () => (await import('./history/history.tsx')).History,
   phones: async () => (await import('./phones/phones.tsx')).Phones,
   pair: async () => (await import('./pair/pair.tsx')).Pair,

@@ -19,7 +19,7 @@ export type Route =
   | { place: 'nowhere'; path: string };
 
 /** Places of a trial whose address is made of the place and of what is open there. */
-export const SUBJECT_PLACES = ['bend', 'jacket', 'amps', 'standing'] as const;
+export const SUBJECT_PLACES = ['bend', 'jacket', 'amps', 'standing', 'publish'] as const;
 export type SubjectPlace = (typeof SUBJECT_PLACES)[number];
 
 /** The route that an address names. `hash` is `#` and what is open there: a cable's sheet, the slate, an earlier entry. */

@@ -1,0 +1,56 @@
+import { useId, useState } from 'preact/hooks';
+import type { Findings } from '../../../../findings/schema.ts';
+import type { Entry } from '../../../../journal/entry.ts';
+import { photosNamed } from '../../../../report/package/photos.ts';
+import type { Trial } from '../../../../trial/trial.ts';
+import { licence, subject } from '../../store/publish/publishing.ts';
+import { savePackage } from '../../store/takeAway.ts';
+
+interface DataPackageProps {
+  trial: Trial;
+  entries: readonly Entry[];
+  findings: Findings;
+}
+
+/** Rows and photos for whoever wants to compute it all again. */
+export function DataPackage({ trial, entries, findings }: DataPackageProps) {
+  const id = useId();
+  const [withPhotos, setWithPhotos] = useState(true);
+  const [said, setSaid] = useState('');
+  const photos = photosNamed(trial);
+  const { part, places } = subject.value;
+  const whole = part === null && places.length === 5;
+  const save = async () => {
+    setSaid('Packing …');
+    const packed = { trial: trial.trial, entries, findings: whole ? findings : null };
+    setSaid(await savePackage(packed, withPhotos ? photos : [], licence.peek()));
+  };
+  return (
+    <section class="data-package" aria-labelledby={`${id}-head`}>
+      <h2 id={`${id}-head`}>Data</h2>
+      <p>
+        {`The whole trial as CSV files under ${licence.value.name}, with every sealed part that readers see in a folder of its own. Who has it can compute each part again, digit by digit.`}
+      </p>
+      {trial.blinding.blind && <p class="note">It holds the names, which are hidden here.</p>}
+      {photos.length > 0 && (
+        <div class="tick">
+          <input
+            type="checkbox"
+            id={id}
+            checked={withPhotos}
+            onChange={(event) => setWithPhotos(event.currentTarget.checked)}
+          />
+          <label for={id}>With photos</label>
+        </div>
+      )}
+      <div class="buttons">
+        <button type="button" class="button" onClick={() => void save()}>
+          Save the data package
+        </button>
+      </div>
+      <p class="note" role="status">
+        {said}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,68 @@
+import { useId, useState } from 'preact/hooks';
+import { LICENCES } from '../../../../report/publish/licences.ts';
+import { plainName, saveFile, subjectQuery } from '../../store/publish/files.ts';
+import { licence, licenceId, subject } from '../../store/publish/publishing.ts';
+import type { PublishShown } from '../../worker/jobs.ts';
+import { ReportPreview } from './reportPreview.tsx';
+
+interface ReportProps {
+  trial: string;
+  shown: PublishShown;
+}
+
+/** The report as it will look, and as files. */
+export function Report({ trial, shown }: ReportProps) {
+  const id = useId();
+  const [said, setSaid] = useState('');
+  const { part } = subject.value;
+  const save = async (form: 'html' | 'pdf', paper: 'a4' | 'letter') => {
+    setSaid('Making it …');
+    const query = subjectQuery(trial, subject.peek());
+    query.set('form', form);
+    query.set('paper', paper);
+    query.set('licence', licenceId.peek());
+    const name = `${plainName(trial)}${part === null ? '' : `-part-${plainName(part)}`}.${form}`;
+    setSaid(await saveFile(`/api/report?${query}`, name));
+  };
+  return (
+    <section class="publish-report" aria-labelledby={`${id}-head`}>
+      <h2 id={`${id}-head`}>Report</h2>
+      <p class="note">{shown.partLine}</p>
+      <div class="edit licence">
+        <label for={id}>Licence of report and data</label>
+        <select
+          id={id}
+          value={licenceId.value}
+          onChange={(event) => {
+            licenceId.value = event.currentTarget.value;
+          }}
+        >
+          {LICENCES.map((one) => (
+            <option key={one.id} value={one.id}>
+              {one.name}
+            </option>
+          ))}
+        </select>
+        <span class="hint">{licence.value.lets}</span>
+      </div>
+      <div class="buttons">
+        <button type="button" class="button main" onClick={() => void save('html', 'a4')}>
+          Save as a web page
+        </button>
+        <button type="button" class="button" onClick={() => void save('pdf', 'a4')}>
+          PDF, A4
+        </button>
+        <button type="button" class="button" onClick={() => void save('pdf', 'letter')}>
+          PDF, Letter
+        </button>
+      </div>
+      <p class="note" role="status">
+        {said}
+      </p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer */}
+      <section class="preview-window" aria-label="The report as it will look" tabIndex={0}>
+        <ReportPreview body={shown.body} />
+      </section>
+    </section>
+  );
+}
