@@ -7,8 +7,22 @@ const NARROW = 0.29;
 const BROAD = 0.92;
 const FULL = 1;
 
+/** Widths that were asked for already: names come again at every redrawing, and parting letters from their accents is slow. */
+const KNOWN = new Map<string, number>();
+const MOST_KNOWN = 5000;
+
 /** Estimated width of a text, px. */
 export function textWidth(text: string, size: number): number {
+  let ems = KNOWN.get(text);
+  if (ems === undefined) {
+    ems = widthInEms(text);
+    if (KNOWN.size >= MOST_KNOWN) KNOWN.clear();
+    KNOWN.set(text, ems);
+  }
+  return ems * size;
+}
+
+function widthInEms(text: string): number {
   let ems = 0;
   for (const grapheme of graphemes(text)) {
     if (displayWidth(grapheme) === 0) continue;
@@ -16,7 +30,7 @@ export function textWidth(text: string, size: number): number {
     else if (/[ijlftrI.,:;'’!|() ]/.test(grapheme)) ems += NARROW;
     else ems += /[MW@mw%—…]/.test(grapheme) ? BROAD : MEAN;
   }
-  return ems * size;
+  return ems;
 }
 
 /** The text in at most `most` lines of `width` px, broken at spaces; what does not fit ends in `…`. */

@@ -41,7 +41,7 @@ describe('Amps with the invented trial', () => {
     await page.locator('.heatings svg').nth(1).waitFor({ timeout: 60_000 });
     expect(new URL(page.url()).hash).toBe('#brackenfell');
     expect(await page.locator('.heatings svg').first().getAttribute('aria-label')).toMatch(
-      /^Brackenfell heated by 110 A, 16 K after 50 minutes; it ends at 16\.\d K/,
+      /^Brackenfell heated by 110 A, 1[67] K after 50 minutes; it ends at 16\.\d K/,
     );
     expect(await page.locator('.amps-sheet').textContent()).toContain('it does not switch off');
     await page.goBack();
@@ -152,29 +152,36 @@ describe('a run', () => {
   it('redraws while a slider moves', async () => {
     const { page } = await bench.open(`${DEMO}#run`);
     await worked(page);
-    const times = await page.evaluate(async () => {
-      const slider = document.querySelector<HTMLInputElement>('[data-slider=length]')!;
-      const asked = document.querySelector('.asked')!;
-      const took: number[] = [];
-      for (let i = 0; i < 40; i++) {
-        slider.value = String(2 + i * 0.1);
-        const began = performance.now();
-        await new Promise<void>((settle) => {
-          const watch = new MutationObserver(() => {
-            watch.disconnect();
-            settle();
+    // The page's own time at work, which other programs on the computer do not lengthen.
+    const session = await page.context().newCDPSession(page);
+    await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+    const atWork = async () => {
+      const { metrics } = await session.send('Performance.getMetrics');
+      return 1000 * metrics.find(({ name }) => name === 'TaskDuration')!.value;
+    };
+    const move = (moves: number) =>
+      page.evaluate(async (count) => {
+        const slider = document.querySelector<HTMLInputElement>('[data-slider=length]')!;
+        const asked = document.querySelector('.asked')!;
+        for (let i = 0; i < count; i++) {
+          await new Promise<void>((settle) => {
+            const watch = new MutationObserver(() => {
+              watch.disconnect();
+              requestAnimationFrame(() => settle());
+            });
+            watch.observe(asked, { subtree: true, characterData: true, childList: true });
+            slider.value = String(2 + ((Number(slider.value) * 10 + 1) % 80) / 10);
+            slider.dispatchEvent(new Event('input', { bubbles: true }));
           });
-          watch.observe(asked, { subtree: true, characterData: true, childList: true });
-          slider.dispatchEvent(new Event('input', { bubbles: true }));
-        });
-        took.push(performance.now() - began);
-      }
-      return took.sort((a, b) => a - b);
-    });
-    const median = times[times.length >> 1]!;
-    console.log(`redraw while a slider moves: median ${median.toFixed(1)} ms, worst ${times.at(-1)!.toFixed(1)} ms`);
-    // The aim is 16 ms on a quiet computer; a loaded one is given room.
-    expect(median).toBeLessThan(80);
+        }
+      }, moves);
+    await move(30);
+    const before = await atWork();
+    await move(50);
+    const each = (await atWork()) - before;
+    console.log(`redraw while a slider moves: ${(each / 50).toFixed(1)} ms of the page's own time`);
+    // The aim is 16 ms on a quiet computer; one whose cores are shared is given as much again and half.
+    expect(each / 50).toBeLessThan(40);
   });
 
   it('prints the question, the cables and the caution without the form', async () => {

@@ -1,4 +1,5 @@
 import type { Current } from '../../../../findings/shapes/current.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 
 /** The physics and statistics behind the place, for those who want them. */
 export function HowWeKnowAmps({ current }: { current: Current }) {
@@ -17,46 +18,26 @@ export function HowWeKnowAmps({ current }: { current: Current }) {
         heating test scales that loss. Tables of carrying current suppose other surroundings and are not mixed in.
       </p>
       {tests.length > 0 && (
-        <div class="wide">
-          <table class="small">
-            <caption class="hidden">Fits of the heating tests</caption>
-            <thead>
-              <tr>
-                <th scope="col">Cable</th>
-                <th scope="col" class="number">
-                  A
-                </th>
-                <th scope="col" class="number">
-                  Time constants, s
-                </th>
-                <th scope="col" class="number">
-                  Log, in the slowest
-                </th>
-                <th scope="col" class="number">
-                  Belief in two
-                </th>
-                <th scope="col" class="number">
-                  Still rising, %
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {tests.map(({ name, test }) => (
-                <tr key={`${test.specimen} ${test.current_A}`}>
-                  <th scope="row">
-                    <bdi dir="auto">{name}</bdi>
-                  </th>
-                  <td class="number">{test.current_A.toFixed(0)}</td>
-                  <td class="number">{test.time_constants_s.map((s) => s.toFixed(0)).join(', ') || '—'}</td>
-                  <td class="number">{test.lengths?.toFixed(1) ?? '—'}</td>
-                  <td class="number">{test.two_belief?.toFixed(2) ?? '—'}</td>
-                  <td class="number">{test.still_rising === null ? '—' : (100 * test.still_rising).toFixed(1)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
+        <ul class="plain">
+          {tests.map(({ name, test }) => (
+            <li key={`${test.specimen} ${test.current_A}`}>
+              <bdi dir="auto">{name}</bdi>, {fitText(test)}
+            </li>
+          ))}
+        </ul>
       )}
     </details>
   );
+}
+
+function fitText(test: Current['cables'][number]['heating_tests'][number]): string {
+  const constants = test.time_constants_s.map((s) => s.toFixed(0)).join(' and ');
+  const parts = [
+    `${test.current_A.toFixed(0)} A`,
+    constants === '' ? '' : `time constants ${constants} s`,
+    test.lengths === null ? '' : `a log of ${test.lengths.toFixed(1)} times the slowest`,
+    test.two_belief === null ? '' : `belief that two are needed ${test.two_belief.toFixed(2)}`,
+    test.still_rising === null ? '' : `still rising by ${(100 * test.still_rising).toFixed(1)} %`,
+  ];
+  return noBreak(`${parts.filter((part) => part !== '').join(', ')}.`);
 }

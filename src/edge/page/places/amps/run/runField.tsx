@@ -37,8 +37,13 @@ export function RunField({ name, label, unit, unknown, slider }: RunFieldProps) 
           onInput={(event) => answer({ [name]: event.currentTarget.value })}
         />
         {unknown !== undefined && typed !== '' && (
-          <button type="button" class="link" onClick={() => answer({ [name]: '' })}>
-            I do not know<span class="hidden">: {label}</span>
+          <button
+            type="button"
+            class="link"
+            aria-label={`I do not know: ${label}`}
+            onClick={() => answer({ [name]: '' })}
+          >
+            I do not know
           </button>
         )}
       </div>
