@@ -6,9 +6,10 @@ export const JACKET_WORDS: Readonly<Record<string, string>> = {
   'jacket.cables[].cable': 'Short name of the cable.',
   'jacket.cables[].name': 'Its name as shown.',
   'jacket.cables[].role': 'Compared, control piece or reference; only compared cables are put in order.',
-  'jacket.cables[].wall': 'Wall of the jacket, as among the figures of the cable.',
+  'jacket.cables[].wall': 'Wall of the jacket, as among the figures of the cable; null when held back.',
   'jacket.cables[].wall.mean': 'Mean wall.',
   'jacket.cables[].wall.least': 'Least reading; null where the wall comes from diameters.',
+  'jacket.cables[].wall_doubt': 'Why the wall is held back, in a sentence; empty where nothing speaks against it.',
   'jacket.cables[].wall_readings': 'How many readings round the face.',
   'jacket.cables[].stated': 'As IEC 60811-201 states it; null without readings.',
   'jacket.cables[].stated.mean_mm': 'Mean of the readings to two decimals, mm.',
@@ -35,7 +36,9 @@ export const JACKET_WORDS: Readonly<Record<string, string>> = {
   'jacket.cables[].cross_check.squeezed':
     'outer diameter or wall: what a squeeze between the jaws would explain; null where they agree.',
   'jacket.cables[].cross_check.text': 'The same in words.',
-  'jacket.cables[].shares': 'Shares of the cut face, summing to 1; null without area, outer diameter and wall.',
+  'jacket.cables[].shares':
+    'Shares of the cut face, summing to 1; null without area, outer diameter and wall, or held back.',
+  'jacket.cables[].shares_doubt': 'Why the shares are held back although all they take is known; else empty.',
   'jacket.cables[].shares.metal': 'Metal, its area taken square to the strands.',
   'jacket.cables[].shares.air': 'Between the strands; holds separators and what the lay takes up.',
   'jacket.cables[].shares.jacket': 'Jacket.',

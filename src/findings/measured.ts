@@ -45,6 +45,13 @@ export function measuredFromU(value: number, u: number, o: FigureOptions & { dof
   };
 }
 
+/** The figure with its interval cut where nature sets a limit: no wall below nothing, no share above the whole. */
+export function withinLimits(m: Measured, least: number, most = Number.POSITIVE_INFINITY): Measured {
+  const cut = (x: number) => Math.min(most, Math.max(least, x));
+  const interval: Measured['interval'] = [cut(m.interval[0]), cut(m.interval[1])];
+  return interval[0] === m.interval[0] && interval[1] === m.interval[1] ? m : { ...m, interval };
+}
+
 /** The same figure turned over or rescaled by a monotone function; the ends of the interval change places when it falls. */
 export function mapped(m: Measured, unit: string, f: (x: number) => number, slope: (x: number) => number): Measured {
   const [a, b] = [f(m.interval[0]), f(m.interval[1])];

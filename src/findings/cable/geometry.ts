@@ -1,23 +1,14 @@
 import { lnFigure } from '../../methods/assay/figures.ts';
 import type { CableAssay } from '../../methods/assay/joint.ts';
 import { mixtureMean, mixtureSd } from '../../numerics/mixture.ts';
-import { measuredFromU } from '../measured.ts';
+import { measuredFromU, withinLimits } from '../measured.ts';
 import { type CableGroups, doubt } from '../rows/cableGroups.ts';
-import type { Group } from '../rows/groups.ts';
 import type { CableFindings, Measured } from '../schema.ts';
+import { meanOf } from './meanOf.ts';
+import { wallDoubt } from './wallDoubt.ts';
 
 const MM = 1e3;
 const ROOT_THREE = Math.sqrt(3);
-
-/** Mean of a quantity over all specimens, weighted by the number of readings, with its standard uncertainty; null when not read. */
-export function meanOf(groups: readonly Group[]): { value: number; u: number } | null {
-  if (groups.length === 0) return null;
-  const n = groups.reduce((sum, g) => sum + g.n, 0);
-  const value = groups.reduce((sum, g) => sum + g.n * g.mean, 0) / n;
-  const scatter = groups.reduce((sum, g) => sum + (g.n / n) ** 2 * g.scatter.variance, 0);
-  const limit = Math.max(...groups.map(doubt)) / ROOT_THREE;
-  return { value, u: Math.hypot(Math.sqrt(scatter), limit) };
-}
 
 function diameter(groups: CableGroups, quantity: string, level: number): Measured | null {
   const m = meanOf(groups.of(quantity));
@@ -34,17 +25,21 @@ function wallFromReadings(groups: CableGroups, level: number): CableFindings['wa
   const most = Math.max(...values);
   const from = ['wall_thickness'];
   return {
-    mean: measuredFromU(m.value, m.u, { scale: MM, unit: 'mm', level, from }),
-    least: measuredFromU(least, limit, { scale: MM, unit: 'mm', level, from }),
+    mean: withinLimits(measuredFromU(m.value, m.u, { scale: MM, unit: 'mm', level, from }), 0),
+    least: withinLimits(measuredFromU(least, limit, { scale: MM, unit: 'mm', level, from }), 0),
     // Least over greatest: of the several numbers that go by this name, the one that 1 means "even" for.
     concentricity:
       values.length > 2
-        ? measuredFromU(least / most, (limit / most) * Math.hypot(1, least / most), {
-            scale: 1,
-            unit: '1',
-            level,
-            from,
-          })
+        ? withinLimits(
+            measuredFromU(least / most, (limit / most) * Math.hypot(1, least / most), {
+              scale: 1,
+              unit: '1',
+              level,
+              from,
+            }),
+            0,
+            1,
+          )
         : null,
   };
 }
@@ -58,7 +53,7 @@ function wallFromDiameters(outer: Measured | null, bundle: Measured | null, leve
     level,
     from: ['outer_diameter', 'conductor_diameter'],
   });
-  return { mean, least: null, concentricity: null };
+  return { mean: withinLimits(mean, 0), least: null, concentricity: null };
 }
 
 /** Metal as a share of the whole cut face: A / (π D² / 4). */
@@ -68,22 +63,24 @@ function metalOfSection(assay: CableAssay, outer: Measured | null, level: number
   const D = outer.value / MM;
   const share = Math.exp(mixtureMean(ln)) / ((Math.PI * D * D) / 4);
   const relative = Math.hypot(mixtureSd(ln), (2 * outer.u) / outer.value);
-  return measuredFromU(share, share * relative, {
+  const found = measuredFromU(share, share * relative, {
     scale: 1,
     unit: '1',
     level,
     from: ['conductor_area', 'outer_diameter'],
   });
+  return withinLimits(found, 0, 1);
 }
 
-/** Diameters and wall as they were read, whether or not anything of the metal is known. */
+/** Diameters and wall as they were read, whether or not anything of the metal is known. A wall that cannot be is held back. */
 export function diametersAndWall(groups: CableGroups, level: number) {
   const outer = diameter(groups, 'outer_diameter', level);
   const bundle = diameter(groups, 'conductor_diameter', level);
   return {
     outer_diameter: outer,
     bundle_diameter: bundle,
-    wall: wallFromReadings(groups, level) ?? wallFromDiameters(outer, bundle, level),
+    wall:
+      wallDoubt(groups) === '' ? (wallFromReadings(groups, level) ?? wallFromDiameters(outer, bundle, level)) : null,
   };
 }
 

@@ -43,7 +43,10 @@ export function jacketOf(
   const exposed = exposuresOf(trial, rows.tools, cables, level);
   const walls = rows.cables
     .map((c, i) => jacketCableOf(c, cables[i], level))
-    .filter(({ wall, mass_per_metre, density }) => wall !== null || mass_per_metre !== null || density !== null);
+    .filter(
+      ({ wall, wall_doubt, mass_per_metre, density }) =>
+        wall !== null || wall_doubt !== '' || mass_per_metre !== null || density !== null,
+    );
   const wallOf = new Map(walls.flatMap(({ cable, wall }) => (wall ? [[cable, wall.mean.value] as const] : [])));
   const warnings = [...read.warnings, ...exposed.warnings];
   if (walls.length === 0 && read.tests.length === 0 && exposed.exposures.length === 0)

@@ -19,14 +19,8 @@ function aboutWall(c: JacketCable): Warning[] {
       ),
     );
   if (c.cross_check && !c.cross_check.agrees) list.push(warning('wall-cross-check', c.cable, c.cross_check.text));
-  if (c.shares && c.shares.air.interval[1] < 0)
-    list.push(
-      warning(
-        'section-overfull',
-        c.cable,
-        'Metal and jacket together take up more than the whole face: diameter, wall or area is wrong. Read the outer diameter with a paper strip.',
-      ),
-    );
+  if (c.wall_doubt !== '') list.push(warning('wall-doubtful', c.cable, c.wall_doubt));
+  if (c.shares_doubt !== '') list.push(warning('section-overfull', c.cable, c.shares_doubt));
   return list;
 }
 

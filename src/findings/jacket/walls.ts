@@ -1,18 +1,20 @@
 import { group } from 'd3-array';
 import { crossCheck } from '../../methods/jacket/crossCheck.ts';
 import { materialsOfDensity } from '../../methods/jacket/density.ts';
-import { type Known, sectionShares } from '../../methods/jacket/shares.ts';
+import type { Known } from '../../methods/jacket/shares.ts';
 import { angleOfPosition, meanToTwoDecimals, outOfRound, wallOfFace } from '../../methods/jacket/wall.ts';
 import { mean } from '../../numerics/describe.ts';
 import type { Reading } from '../../trial/trial.ts';
 import { formatPlain } from '../../units/digits.ts';
 import { iso6722LeastWall, METRIC_SIZES } from '../../units/standardSizes.ts';
 import { diametersAndWall } from '../cable/geometry.ts';
+import { wallDoubt } from '../cable/wallDoubt.ts';
 import { listed } from '../flex/words.ts';
-import { measuredFromU } from '../measured.ts';
+import { measuredFromU, withinLimits } from '../measured.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { CableFindings, Measured } from '../schema.ts';
 import type { JacketCable } from '../shapes/jacket.ts';
+import { faceShares } from './faceShares.ts';
 import { jacketDensity, jacketMassPerMetre } from './massAndDensity.ts';
 
 const MM = 1000;
@@ -33,23 +35,27 @@ export function jacketCableOf(c: CableReadings, cable: CableFindings, level: num
   const perMetre = jacketMassPerMetre(c);
   const density = jacketDensity(c, perMetre, outer, wall);
   const measured = (k: Known, unit: string, scale: number, from: string[]): Measured =>
-    measuredFromU(k.value, k.u, { scale, unit, level, from });
+    withinLimits(measuredFromU(k.value, k.u, { scale, unit, level, from }), 0);
+  const doubt = wallDoubt(c.groups);
+  const face = faceOf(readings);
   const shown: JacketCable = {
     cable: found.cable,
     name: found.name,
     role: found.role,
     wall: found.wall && { mean: found.wall.mean, least: found.wall.least },
+    wall_doubt: doubt,
     wall_readings: readings.length,
-    ...faceOf(readings),
+    // What is held back shows its readings, so that the slip can be found, and nothing made from them.
+    ...(doubt === '' ? face : { stated: null, eccentricity: null, off_centre: null, round: face.round }),
     concentricity: found.wall?.concentricity ?? null,
     out_of_round: outOfRoundOf(c),
     cross_check: readings.length > 0 ? crossCheckOf(found, level) : null,
-    shares: sharesOf(area, outer, wall, found, level),
+    ...faceShares(area, outer, wall, found, level),
     mass_per_metre: perMetre && measured(perMetre, 'g/m', 1000, ['jacket_mass', 'specimen_length']),
     density: density && measured(density.density, 'g/cm3', 1e-3, density.from),
     density_by: density?.by ?? null,
     ...hintsOf(density && measured(density.density, 'kg/m3', 1, density.from)),
-    context: contextOf(found, readings),
+    context: doubt === '' ? contextOf(found, readings) : [],
     sentence: '',
   };
   return { ...shown, sentence: wallSentence(shown) };
@@ -99,12 +105,15 @@ function crossCheckOf(found: CableFindings, level: number): JacketCable['cross_c
   const u = Math.hypot(outer.u, bundle.u) / 2;
   const by = `Half the difference of the diameters is ${mm(check.byDiameters)} mm, the wall as read ${mm(read.value)} mm`;
   return {
-    by_diameters: measuredFromU(check.byDiameters, u, {
-      scale: MM,
-      unit: 'mm',
-      level,
-      from: ['outer_diameter', 'conductor_diameter'],
-    }),
+    by_diameters: withinLimits(
+      measuredFromU(check.byDiameters, u, {
+        scale: MM,
+        unit: 'mm',
+        level,
+        from: ['outer_diameter', 'conductor_diameter'],
+      }),
+      0,
+    ),
     difference_mm: check.difference * MM,
     limit_mm: check.limit * MM,
     agrees: check.agrees,
@@ -114,25 +123,6 @@ function crossCheckOf(found: CableFindings, level: number): JacketCable['cross_c
       : check.squeezed === 'outer diameter'
         ? `${by}: the cable over its jacket reads too thin, as jaws do that squeeze a soft jacket, or the bundle too thick. Read the girth with a paper strip instead.`
         : `${by}: the wall reads too thin, as jaws do that squeeze it, or the bundle was flattened. Read the wall at the cut face with a lens and a scale.`,
-  };
-}
-
-function sharesOf(
-  area: Known | null,
-  outer: Known | null,
-  wall: Known | null,
-  found: CableFindings,
-  level: number,
-): JacketCable['shares'] {
-  if (!area || !outer || !wall || outer.value <= 2 * wall.value) return null;
-  const shares = sectionShares(area, outer, wall);
-  const condition = found.conductor_area?.condition;
-  const measured = (k: Known, from: string[], under?: string) =>
-    measuredFromU(k.value, k.u, { scale: 1, unit: '1', level, from, ...(under ? { condition: under } : {}) });
-  return {
-    metal: measured(shares.metal, ['conductor_area', 'outer_diameter'], condition),
-    air: measured(shares.air, ['conductor_area', 'outer_diameter', ...(found.wall?.mean.from ?? [])], condition),
-    jacket: measured(shares.jacket, ['outer_diameter', ...(found.wall?.mean.from ?? [])]),
   };
 }
 
@@ -169,8 +159,8 @@ function contextOf(found: CableFindings, readings: readonly Reading[]): JacketCa
   });
 }
 
-function wallSentence({ wall, wall_readings, concentricity, stated }: JacketCable): string {
-  if (!wall) return '';
+function wallSentence({ wall, wall_doubt, wall_readings, concentricity, stated }: JacketCable): string {
+  if (!wall) return wall_doubt;
   if (!stated) return `Wall ${formatPlain(wall.mean.value, 3)} mm, from the diameters; the face was not read.`;
   const even = concentricity ? `, the thinnest place ${(100 * concentricity.value).toFixed(0)} % of the thickest` : '';
   return `Wall ${stated.mean_mm.toFixed(2)} mm on average of ${wall_readings} readings, ${stated.least_mm.toFixed(2)} mm at its least${even}.`;

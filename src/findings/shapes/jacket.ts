@@ -24,6 +24,8 @@ export const JacketCable = z.object({
   name: z.string(),
   role: Role,
   wall: z.object({ mean: Measured, least: Measured.nullable() }).nullable(),
+  /** Why the wall is held back, in a sentence; empty where nothing speaks against it. */
+  wall_doubt: z.string(),
   /** Readings round the face; 0 where the wall comes from diameters alone. */
   wall_readings: z.number(),
   /** Mean to two decimals, and least reading, mm, as IEC 60811-201 states them; null without readings. */
@@ -49,6 +51,8 @@ export const JacketCable = z.object({
   cross_check: CrossCheck.nullable(),
   /** Shares of the cut face; they sum to 1. */
   shares: z.object({ metal: Measured, air: Measured, jacket: Measured }).nullable(),
+  /** Why the shares are held back although area, diameter and wall are known; empty otherwise. */
+  shares_doubt: z.string(),
   mass_per_metre: Measured.nullable(),
   density: Measured.nullable(),
   /** 'weighed in water' | 'mass and diameters'; null without a density. */

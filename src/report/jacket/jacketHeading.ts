@@ -10,7 +10,14 @@ export function jacketHeading(jacket: Jacket): string {
   const [only] = jacket.cables;
   const one = walls === '' && jacket.cables.length === 1 ? only!.sentence : '';
   const tests = testsSentence(jacket.endurance);
-  const first = [walls || one, tests].filter(Boolean).join(' ');
+  const doubted = jacket.cables
+    .filter((c) => c.wall_doubt !== '' && c.role === 'compared')
+    .map((c) => c.name || c.cable);
+  const held =
+    doubted.length === 0 || one !== ''
+      ? ''
+      : `The ${doubted.length === 1 ? 'wall' : 'walls'} of ${andList(doubted)} ${doubted.length === 1 ? 'is' : 'are'} held back until a reading is checked.`;
+  const first = [walls || one, held, tests].filter(Boolean).join(' ');
   return first || jacket.sentence || 'Jackets were read; a second cable gives something to compare.';
 }
 

@@ -18,21 +18,23 @@ const DOT = 3.5;
 const HOURS = 12;
 const DEGREES_PER_HOUR = 30;
 
-/** A rim that holds every wall with a little room. */
+/** A rim that holds every wall with a little room; what is held back does not set the scale of the others. */
 export const traceReach = (cables: readonly JacketCable[]): number =>
-  Math.max(0.5, ...cables.flatMap((c) => c.round.map((r) => 1.04 * r.thickness_mm)));
+  Math.max(0.5, ...cables.filter(isSound).flatMap((c) => c.round.map((r) => 1.04 * r.thickness_mm)));
+
+const isSound = ({ wall_doubt }: JacketCable) => wall_doubt === '';
 
 /**
  * The wall round the clock: how far each dot stands from the middle is how thick the wall is at that hour, from nothing in the middle.
  * A dashed ring is the mean; the least reading has a ring of its own and its figure. An even wall is a circle about the middle.
  *
- * Readings without a place on the clock are not drawn. Empty where none has one.
+ * Readings without a place on the clock are not drawn. Empty where none has one, and for a wall that is held back.
  */
 export function wallTrace(cable: JacketCable, { size, theme, most }: TraceOptions): string {
   const placed = cable.round.flatMap((r) =>
     r.angle_degrees === null ? [] : [{ angle: r.angle_degrees, wall: r.thickness_mm }],
   );
-  if (placed.length === 0) return '';
+  if (placed.length === 0 || !isSound(cable)) return '';
   const c = size / 2;
   const radius = c - MARGIN;
   const at = (angle: number, wall: number) => {

@@ -5,6 +5,7 @@ import { type Ringed, shareRings } from '../../../../report/jacket/shareRings.ts
 import { traceReach, wallTrace } from '../../../../report/jacket/wallTrace.ts';
 import { metalKind } from '../../../../report/metalKind.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { FigureOf } from '../../parts/figure.tsx';
 import { Name } from '../../parts/name.tsx';
 import { Picture } from '../../parts/picture.tsx';
@@ -44,22 +45,26 @@ export function CutFaces({ findings, jacket }: { findings: Findings; jacket: Jac
               {ringed !== null && (
                 <Picture svg={shareRings(ringed, { scalePxPerMm: scale, size, theme: variablesTheme })} />
               )}
-              <Shares shares={cable.shares} />
+              <Shares cable={cable} />
             </div>
             <div class="trace">
               <Picture svg={wallTrace(cable, { size, theme: variablesTheme, most })} />
               {cable.round.length === 0 && <p class="note">The wall was not read round the face.</p>}
-              {cable.round.length > 0 && cable.round.every((r) => r.angle_degrees === null) && (
-                <p class="note">The readings note no place on the clock, so they make no trace.</p>
-              )}
+              {cable.wall_doubt !== '' && <p>{noBreak(cable.wall_doubt)}</p>}
+              {cable.wall_doubt === '' &&
+                cable.round.length > 0 &&
+                cable.round.every((r) => r.angle_degrees === null) && (
+                  <p class="note">The readings note no place on the clock, so they make no trace.</p>
+                )}
             </div>
           </li>
         ))}
       </ul>
       <p class="note">
-        Above, all at one scale: the metal as one disc, the air between strands as bare ground, the jacket around them.
-        Below, the wall by the hour: the further a dot stands from the middle, the thicker; rings are whole millimetres,
-        the dashed one is the mean, and the figure is the least reading.
+        {phone.value ? 'Left' : 'Above'}, all at one scale: the metal as one disc, the air between strands as bare
+        ground, the jacket around them.
+        {phone.value ? 'Right' : 'Below'}, the wall by the hour: the further a dot stands from the middle, the thicker;
+        rings are whole millimetres, the dashed one is the mean, and the figure is the least reading.
       </p>
     </section>
   );
@@ -79,8 +84,18 @@ function ringedOf(cable: JacketCable, findings: Findings): Ringed | null {
   };
 }
 
-function Shares({ shares }: { shares: JacketCable['shares'] }) {
-  if (shares === null) return <p class="note">Its shares take metal area, outer diameter and wall.</p>;
+function Shares({ cable: { shares, shares_doubt, wall_doubt } }: { cable: JacketCable }) {
+  if (shares === null)
+    return (
+      <p class="note">
+        {noBreak(
+          shares_doubt ||
+            (wall_doubt === ''
+              ? 'Its shares take metal area, outer diameter and wall.'
+              : 'Its shares are held back with its wall.'),
+        )}
+      </p>
+    );
   const parts: [string, Measured][] = [
     ['metal', shares.metal],
     ['air', shares.air],

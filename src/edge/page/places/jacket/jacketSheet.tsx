@@ -79,7 +79,9 @@ function Stuff({ cable }: { cable: JacketCable }) {
   return (
     <section>
       <h3>What it may be</h3>
-      {cable.density === null ? (
+      {cable.density === null && cable.wall_doubt !== '' ? (
+        <p class="note">Its density by the diameters is held back with its wall.</p>
+      ) : cable.density === null ? (
         <p class="note">
           Its density takes the jacket’s mass and length with both diameters or the wall, or the jacket weighed in air
           and under water.
