@@ -115,7 +115,12 @@ describe('a run', () => {
     expect(await heading(page)).toContain('The load is 0');
     await answer(page, 'steady').fill('390');
     expect(await heading(page)).toContain('None of the measured cables');
-    expect(await page.locator('.run-fuses').first().textContent()).toContain('No fuse fits');
+    await page
+      .locator('.run-fuses')
+      .first()
+      .getByText(/No fuse fits/)
+      .first()
+      .waitFor();
     await page.getByRole('button', { name: 'Start over' }).click();
     expect(await answer(page, 'steady').inputValue()).toBe('80');
   });

@@ -141,6 +141,15 @@ export async function readBrought(metal: string | null): Promise<void> {
 
 export const stopReading = (): void => bench.stop();
 
+/** Largest file that is kept beside its rows, bytes: what the bench computer takes. */
+const LARGEST = 32 * 1024 * 1024;
+
+/** Keeps the file under its hash; answers why not where it cannot be. */
+async function keptWhole(trial: string, file: File): Promise<{ photo: string } | Error> {
+  if (file.size > LARGEST) return new Error(`it has ${Math.round(file.size / 1e6)} MB, and 32 MB are taken at most.`);
+  return keepPhoto(trial, file).catch((error: Error) => error);
+}
+
 /**
  * Keeps the rows, and the file as it came beside them under its hash.
  *
@@ -152,7 +161,7 @@ export async function keepBrought(): Promise<void> {
   const specimen = piece.peek();
   const earlier = trial.currents.filter((row) => row.specimen === specimen).map((row) => Number(row.row.time_s));
   const { rows, shift } = behind(found.rows, earlier);
-  const whole = await keepPhoto(trial.trial, file.file).catch((error: Error) => error);
+  const whole = await keptWhole(trial.trial, file.file);
   const kept = whole instanceof Error ? '' : whole.photo;
   const later = shift === 0 ? '' : `, put ${shift} s later, behind what was on record`;
   const note = {

@@ -8,6 +8,8 @@ import { addressOf } from '../../../store/routeOf.ts';
 import { RunForm } from './runForm.tsx';
 import { RunResults } from './runResults.tsx';
 
+const NONE: readonly { cable: string; name: string; text: string }[] = [];
+
 /** A load, a length and what lies between: what every measured cable does there, and the least size that will do. */
 export function RunPlace({ trial }: { trial: string }) {
   runTrial.value = trial;
@@ -44,7 +46,7 @@ export function RunPlace({ trial }: { trial: string }) {
           {data?.answer === null && data.sentence === '' && <p class="note">The measured cables are worked out.</p>}
           {data !== null && data.sentence !== '' && <p class="note">{data.sentence}</p>}
           {!refused && (
-            <RunResults question={question} check={check} missing={data?.answer?.candidates.missing ?? []} />
+            <RunResults question={question} check={check} missing={data?.answer?.candidates.missing ?? NONE} />
           )}
         </div>
       </div>

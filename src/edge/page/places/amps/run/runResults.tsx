@@ -1,3 +1,4 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { cautionsFor } from '../../../../../methods/current/cautions.ts';
 import type { RunAnswer } from '../../../../../methods/current/runCheck/answer.ts';
 import type { RunQuestion } from '../../../../../methods/current/runCheck/question.ts';
@@ -26,6 +27,9 @@ interface ResultsProps {
 export function RunResults({ question, check, missing }: ResultsProps) {
   const measured = check.answers.filter((a) => a.cable.measured);
   const unit = answers.value.lengthUnit === 'ft' ? 'ft' : 'm';
+  const rested = useRested(check);
+  // The same element while the slider moves: nothing of it is gone through again.
+  const atRest = useMemo(() => <AtRest check={rested} missing={missing} />, [rested, missing, printing.value]);
   const charts = runCharts(question, check, { unit, of: (metres) => shownLength(answers.value, metres) });
   return (
     <>
@@ -48,6 +52,29 @@ export function RunResults({ question, check, missing }: ResultsProps) {
         measured cables, dashed ones nominal sizes. A cable meets where its whole bar lies below the line, falls short
         where all of it lies above, and is not settled in between.
       </p>
+      {atRest}
+    </>
+  );
+}
+
+/** ms without a move after which the table follows; strips and curves follow at once. */
+const REST = 80;
+
+/** The check as it was when nothing had moved for a moment. */
+function useRested(check: RunCheck): RunCheck {
+  const [rested, setRested] = useState(check);
+  useEffect(() => {
+    const wait = setTimeout(() => setRested(check), REST);
+    return () => clearTimeout(wait);
+  }, [check]);
+  return rested;
+}
+
+/** What is read when the slider stands: the table, what was left out, fuses, cautions. */
+function AtRest({ check, missing }: Pick<ResultsProps, 'check' | 'missing'>) {
+  const measured = check.answers.filter((a) => a.cable.measured);
+  return (
+    <>
       <h2 class="run-head-two">Cable by cable</h2>
       <RunTable answers={check.answers} />
       <p class="note legend">
