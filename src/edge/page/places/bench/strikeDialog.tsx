@@ -1,22 +1,19 @@
 import { useState } from 'preact/hooks';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
-import type { Reading, Trial } from '../../../../trial/trial.ts';
+import type { Trial } from '../../../../trial/trial.ts';
 import { Reason } from '../../parts/reason.tsx';
 import { dialogAbout } from '../../store/bench/dialogs.ts';
-import { pieceWords, quantityHead, valueWords } from '../../store/bench/names.ts';
+import { pieceWords, quantityHead, STRIKE_REASONS, valueWords } from '../../store/bench/names.ts';
 import { strikeOut } from '../../store/bench/putRight.ts';
 import { asked } from '../../store/bench/questions.ts';
+import { readingsToStrike } from '../../store/bench/readingsToStrike.ts';
 import { lastKept } from '../../store/bench/sitting.ts';
 import { DialogForm } from './dialogForm.tsx';
 
-/** Reasons that come up again and again; anything else is written. */
-const REASONS = ['digits swapped', 'scale was not at zero', 'clip or jaw slipped', 'wrong piece', 'wrong unit'];
-/** So many of the latest readings are offered. */
-const OFFERED = 5;
-
 /** Strikes a reading out: which one, and why. */
 export function StrikeDialog({ trial, act }: { trial: Trial; act: BenchAct }) {
-  const offered = readingsToStrike(trial, act);
+  const first = dialogAbout.value || (asked.value?.about.reading ?? lastKept.value?.reading ?? '');
+  const offered = readingsToStrike(trial, first, [act.item.specimen]);
   const [reading, setReading] = useState(offered[0]?.reading ?? '');
   const [why, setWhy] = useState('');
   const strike = async () => {
@@ -28,7 +25,7 @@ export function StrikeDialog({ trial, act }: { trial: Trial; act: BenchAct }) {
   return (
     <DialogForm title="Strike out a reading" act="Strike out" onAct={strike}>
       <p class="note">It stays on record, struck through, with this reason and your name. It no longer counts.</p>
-      <fieldset class="choice-list">
+      <fieldset class="choice-list long">
         <legend>Which reading</legend>
         {offered.map((each) => (
           <label key={each.reading}>
@@ -41,20 +38,12 @@ export function StrikeDialog({ trial, act }: { trial: Trial; act: BenchAct }) {
             <span>
               <b>{valueWords(each.row.value ?? '', each.row.unit ?? '')}</b> {pieceWords(trial, each.specimen)},{' '}
               {quantityHead(each.quantity).toLowerCase()}
+              {each.position !== '' && `, ${each.position}`}
             </span>
           </label>
         ))}
       </fieldset>
-      <Reason id="strike-why" label="The reason in your words" why={why} onWhy={setWhy} usual={REASONS} />
+      <Reason id="strike-why" label="The reason in your words" why={why} onWhy={setWhy} usual={STRIKE_REASONS} />
     </DialogForm>
   );
-}
-
-/** The reading in question first, then the latest of the piece in hand, then the latest of all. */
-function readingsToStrike(trial: Trial, { item }: BenchAct): Reading[] {
-  const counted = trial.readings.filter((reading) => reading.standing === 'counted').reverse();
-  const first = dialogAbout.value || (asked.value?.about.reading ?? lastKept.value?.reading);
-  const rank = (reading: Reading) =>
-    reading.reading === first ? 0 : reading.specimen === item.specimen && reading.quantity === item.quantity ? 1 : 2;
-  return counted.sort((a, b) => rank(a) - rank(b)).slice(0, OFFERED);
 }

@@ -5,6 +5,7 @@ import { wholeText } from '../../../../units/wholeText.ts';
 import { Photos } from '../../parts/photos.tsx';
 import { held } from '../../store/journal/journal.ts';
 import { addressOf } from '../../store/routeOf.ts';
+import { StrikeReading } from './strikeReading.tsx';
 import { whatWasSaid, whenWords } from './whatWasSaid.ts';
 
 /** Entries that are shown at first, and how many more at each asking. */
@@ -51,6 +52,10 @@ function Line({ trial, entry, waits }: { trial: Trial; entry: Entry; waits: bool
   const photo = trial.blinding.blind
     ? undefined
     : trial.notes.find((note) => note.entry === entry.id && note.photo !== '');
+  const counted =
+    entry.kind === 'reading'
+      ? trial.readings.find((r) => r.reading === entry.body.reading && r.standing === 'counted')
+      : undefined;
   return (
     <tr>
       <td class="when">
@@ -63,6 +68,12 @@ function Line({ trial, entry, waits }: { trial: Trial; entry: Entry; waits: bool
           <span class="why">
             “<bdi dir="auto">{why}</bdi>”
           </span>
+        )}
+        {counted !== undefined && (
+          <>
+            {' '}
+            <StrikeReading trial={trial} reading={counted} />
+          </>
         )}
         {photo !== undefined && <Photos trial={trial.trial} notes={[photo]} />}
       </td>

@@ -5,6 +5,7 @@ import { STANDING_WORDS } from '../../../../trial/standing.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { wholeText } from '../../../../units/wholeText.ts';
 import { pieceWords, quantityHead } from '../../store/bench/names.ts';
+import { StrikeReading } from './strikeReading.tsx';
 import { readingWords, whenWords } from './whatWasSaid.ts';
 
 /** Readings shown at first, and how many more at each asking. */
@@ -53,7 +54,8 @@ function Life({ trial, life }: { trial: Trial; life: ReadingLife }) {
       <b>
         <bdi dir="auto">{head}</bdi>
       </b>{' '}
-      <span class="note">{now === null ? 'cannot be read' : STANDING_WORDS[now.standing]}</span>
+      <span class="note">{now === null ? 'cannot be read' : STANDING_WORDS[now.standing]}</span>{' '}
+      {now?.standing === 'counted' && <StrikeReading trial={trial} reading={now} />}
       <ol>
         {life.events.map((event) => (
           <li key={`${event.entry} ${event.what}`}>

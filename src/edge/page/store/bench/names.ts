@@ -11,6 +11,15 @@ const KINDS: Readonly<Record<string, string>> = {
   kept: 'piece kept back',
 };
 
+/** Reasons for striking a reading out that come up again and again; anything else is written. */
+export const STRIKE_REASONS: readonly string[] = [
+  'digits swapped',
+  'scale was not at zero',
+  'clip or jaw slipped',
+  'wrong piece',
+  'wrong unit',
+];
+
 export const pieceNamed = (trial: Trial, specimen: string): Specimen | null =>
   trial.specimens.find((piece) => piece.specimen === specimen) ?? null;
 
