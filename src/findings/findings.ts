@@ -92,7 +92,10 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
       meets_above: levels.meetsAbove,
       short_below: levels.shortBelow,
     },
-    sentence: pageSentence(cables),
+    sentence: pageSentence(
+      cables,
+      [flex, jacketFound.jacket, currentFound.current].some((part) => part !== null),
+    ),
     control,
     cables,
     comparisons: comparisonsOf(joint, level),

@@ -22,14 +22,20 @@ function plural(n: number, one: string, many: string): string {
   return `${numberWord(n)} ${n === 1 ? one : many}`;
 }
 
-/** The whole trial in one or two sentences: how many hold the copper that their label claims, and what of the others. */
-export function pageSentence(cables: readonly CableFindings[]): string {
+/**
+ * The whole trial in one or two sentences: how many hold the copper that their label claims, and what of the others.
+ *
+ * @param otherwise whether anything but what is inside was read of them: how they bend, what jackets bear, what current does
+ */
+export function pageSentence(cables: readonly CableFindings[], otherwise = false): string {
   const judged = cables.filter((c) => c.role !== 'control');
   if (judged.length === 0) return 'No cable has been entered yet.';
   const count = (kind: Kind) => judged.filter((c) => kindOf(c) === kind).length;
   const n = judged.length;
   if (count('unmeasured') === n)
-    return `Nothing has been measured on ${n === 1 ? 'this cable' : `these ${numberWord(n)} cables`} yet.`;
+    return otherwise
+      ? `What is inside ${n === 1 ? 'this cable' : `these ${numberWord(n)} cables`} has not been measured yet.`
+      : `Nothing has been measured on ${n === 1 ? 'this cable' : `these ${numberWord(n)} cables`} yet.`;
   if (n === 1) return judged[0].sentence;
   const meets = count('meets');
   const first =

@@ -256,7 +256,7 @@ describe('a droop in a photo', () => {
     expect(rows[1]!.note).toContain('read from the photo of note n-1');
     await page.getByRole('link', { name: 'Back to its sheet' }).click();
     await page.locator('.bend-sheet').waitFor({ timeout: 60_000 });
-    expect(await page.locator('.bend-sheet').textContent()).toContain('Read one way up only');
+    expect(await page.locator('.bend-sheet').textContent()).toContain('The photo shows one way up only');
     expect(troubles).toEqual([]);
   });
 

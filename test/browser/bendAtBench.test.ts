@@ -14,10 +14,24 @@ beforeAll(async () => {
 afterEach(() => bench.closePages());
 afterAll(() => bench.stop());
 
+const read = (quantity: string, value: string, unit: string, n: number): [string, Record<string, string>] => [
+  'reading',
+  { reading: `k${n}`, specimen: 'c0-b', quantity, value, unit },
+];
+/** What the bench asks of a piece before it is bent. */
+const KNOWN = [
+  read('specimen_length', '420', 'mm', 0),
+  read('specimen_mass', '168', 'g', 1),
+  read('outer_diameter', '12.0', 'mm', 2),
+  read('outer_diameter', '12.1', 'mm', 3),
+];
+const newReadings = async (trial: string, count: number) =>
+  (await storedBodies(bench.store, trial, 'reading', KNOWN.length + count)).slice(KNOWN.length);
+
 async function atBench(width = 1440) {
   trials += 1;
   const trial = `bendbench${trials}`;
-  await bench.store.append(trial, piecesToBend(trial, ['Harrow']));
+  await bench.store.append(trial, piecesToBend(trial, ['Harrow'], KNOWN));
   const opened = await bench.open(`/trial/${trial}/bench`, { width });
   await opened.page.locator('#bench-value').waitFor();
   await waitForAllThere(opened.page);
@@ -42,7 +56,7 @@ describe('bending at the bench', () => {
     await page.locator('.in-hand .what', { hasText: 'Drop of the tip' }).waitFor();
     expect(await page.getByRole('radio', { name: 'turned over' }).isChecked()).toBe(true);
     await type(page, 'Drop of the tip', '133');
-    const rows = await storedBodies(bench.store, trial, 'reading', 4);
+    const rows = await newReadings(trial, 4);
     expect(rows.map(({ quantity, set, position = '' }) => [quantity, set, position])).toEqual([
       ['overhang', 'droop', ''],
       ['tip_drop', 'droop', 'up'],
@@ -66,7 +80,7 @@ describe('bending at the bench', () => {
     await page.getByRole('radio', { name: 'letting back' }).check();
     await type(page, 'Deflection under the push', '3');
     await type(page, 'Pushing force', '52');
-    const rows = await storedBodies(bench.store, trial, 'reading', 7);
+    const rows = await newReadings(trial, 7);
     expect(new Set(rows.map((row) => row.set))).toEqual(new Set(['first push']));
     expect(rows.map(({ position = '' }) => position)).toEqual([
       '',
@@ -87,7 +101,7 @@ describe('bending at the bench', () => {
     await type(page, 'Diameter of the tightest coil', '61');
     await page.getByRole('button', { name: 'Spring-back', exact: true }).click();
     await type(page, 'Share of the bend', '42');
-    const rows = await storedBodies(bench.store, trial, 'reading', 2);
+    const rows = await newReadings(trial, 2);
     expect(rows[0]).toMatchObject({ quantity: 'coil_diameter', position: 'inside', unit: 'mm' });
     expect(rows[1]).toMatchObject({ quantity: 'spring_back', unit: '%', value: '42' });
   });

@@ -1,7 +1,6 @@
 import { copperPerMetre } from '../../methods/decide/conductorSize.ts';
 import { guessedBendingLength } from '../../methods/decide/pieceLengths.ts';
-import { BEST_OVERHANG_IN_BENDING_LENGTHS, bestOverhang } from '../../methods/flex/droop.ts';
-import { lambdaFromDrop } from '../../methods/flex/lambdaFromDroop.ts';
+import { BEST_OVERHANG_IN_BENDING_LENGTHS, bestOverhang, roughLambda } from '../../methods/flex/droop.ts';
 import { mean } from '../../numerics/describe.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { readLabel } from '../claims/label.ts';
@@ -9,8 +8,10 @@ import { AREA_WHEN_UNSAID, strandingOf } from '../plan/cablePieces.ts';
 
 /** How much of a piece to let hang free, and what that rests on. */
 export interface OverhangAdvice {
-  /** m */
+  /** m: never more than the piece leaves. */
   overhang: number;
+  /** m: what would be read best if the piece were long enough. */
+  best: number;
   /** m; what the piece leaves after the clamp, null when its length is not known. */
   most: number | null;
   from: 'its own droop' | 'size and weight on the label' | 'size on the label' | 'no size on the label';
@@ -21,6 +22,8 @@ const LEAST_IN_CLAMP = 0.06;
 /** A cable weighs about so many times its copper: jacket and air are light. Common practice, no source. */
 const CABLE_OVER_COPPER = 1.3;
 const STEP = 0.005;
+/** What is tried next where a droop was too small or too deep to foretell anything, times the overhang. Ours. */
+const LONGER = 2;
 
 const rounded = (length: number) => Math.round(length / STEP) * STEP;
 
@@ -36,11 +39,10 @@ function fromDroop(trial: Pick<Trial, 'readings'>, specimen: string, most: numbe
   const drop = mean(of('tip_drop'));
   // Readings that cannot be of this piece foretell nothing.
   if ((most !== null && overhang > most) || Math.abs(drop) > overhang) return null;
-  try {
-    return bestOverhang(overhang, lambdaFromDrop(drop / overhang).lambda);
-  } catch {
-    return null;
-  }
+  const lambda = roughLambda('drop', drop / overhang);
+  // A tip that did not drop at all foretells nothing but a longer overhang; one that hung plumb, a shorter one.
+  if (!(lambda > 0)) return LONGER * overhang;
+  return Number.isFinite(lambda) ? bestOverhang(overhang, lambda) : overhang / LONGER;
 }
 
 /**
@@ -55,12 +57,13 @@ export function overhangAdvice(trial: Trial, specimen: string): OverhangAdvice |
   if (!piece || !cable) return null;
   const most = piece.cutLength === null ? null : rounded(Math.max(piece.cutLength - LEAST_IN_CLAMP, 0));
   const found = fromDroop(trial, specimen, piece.cutLength);
-  if (found !== null) return { overhang: rounded(found), most, from: 'its own droop' };
+  const within = (best: number) => ({ overhang: rounded(Math.min(best, most ?? best)), best: rounded(best), most });
+  if (found !== null) return { ...within(found), from: 'its own droop' };
   const area = readLabel(cable.label).area;
   const c = guessedBendingLength(area ?? AREA_WHEN_UNSAID, strandingOf(cable, area ?? AREA_WHEN_UNSAID));
   const mass = cable.label.massPerMetre;
   // The guess is for a cable of usual weight; a heavier one droops further at the same stiffness, by the cube root.
   const lighter = area !== null && mass ? Math.cbrt((CABLE_OVER_COPPER * copperPerMetre(area)) / mass) : 1;
   const from = area === null ? 'no size on the label' : mass ? 'size and weight on the label' : 'size on the label';
-  return { overhang: rounded(BEST_OVERHANG_IN_BENDING_LENGTHS * c * lighter), most, from };
+  return { ...within(BEST_OVERHANG_IN_BENDING_LENGTHS * c * lighter), from };
 }

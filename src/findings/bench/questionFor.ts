@@ -8,6 +8,7 @@ import { toCelsius } from '../../units/display.ts';
 import { readTypedQuantity } from '../../units/typedQuantity.ts';
 import { splitTyped, typedText } from '../../units/typedText.ts';
 import { findUnit } from '../../units/unit.ts';
+import { bendQuestion } from './bendQuestion.ts';
 import { type Expected, expectedContacts, expectedReading } from './expectedReading.ts';
 
 /** A reading about to be kept, as typed. */
@@ -32,6 +33,7 @@ export interface Question {
     | 'too-little'
     | 'contacts'
     | 'no-contacts'
+    | 'no-diameter'
     | 'far-off'
     | 'temperature';
   text: string;
@@ -60,6 +62,7 @@ const DIFFER_ON_PURPOSE: ReadonlySet<string> = new Set([
   'test_current',
   'overhang',
   'tip_drop',
+  'chord_angle',
   'wall_thickness',
   'strands_in_bundle',
 ]);
@@ -220,6 +223,7 @@ export function questionFor(trial: Trial, c: CandidateReading): Question | null 
   const slipped = fellows && slip(c, name, fellows);
   return (
     slipped ??
+    bendQuestion(trial, c, value) ??
     outOfSpan(c, name, figure, expected) ??
     (fellows && farOff(c, name, fellows)) ??
     badContacts ??

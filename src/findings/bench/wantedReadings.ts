@@ -23,18 +23,33 @@ const SIDES = 2;
 const WALLS = 6;
 /** An outer diameter is read crosswise. Common practice, no source. */
 const CROSSWISE = 2;
+/** Points of a push: fewer make no line that could bend. Ours. */
+const PUSHES = 4;
+/** A coil is wound and measured so often. Common practice, no source. */
+const COILS = 2;
 
 /** Every group of readings that the settings want, in the order of the work. */
-export function wantedGroups({ methods, repeats }: PlanSettings): WantedGroup[] {
+export function wantedGroups({ methods, bendWishes, repeats }: PlanSettings): WantedGroup[] {
   const group = (step: Step, wanted: number, onAll: boolean, ...quantities: QuantityName[]): WantedGroup => ({
     step,
     quantities,
     wanted,
     onAll,
   });
+  const bends = methods.has('bend') || bendWishes.size > 0;
   return [
     ...(methods.has('ohms') ? [group('ohms', repeats, true, 'resistance')] : []),
+    // A stiffness by droop takes the weight per length, a coil the thickness: asked of the piece to bend where nothing else asks.
+    ...(methods.has('bend') && !methods.has('weigh')
+      ? [group('bend', 1, true, 'specimen_length'), group('bend', 1, true, 'specimen_mass')]
+      : []),
+    ...(bends && !methods.has('wall') ? [group('bend', CROSSWISE, true, 'outer_diameter')] : []),
     ...(methods.has('bend') ? [group('bend', Math.max(FACES, repeats), true, 'overhang', 'tip_drop')] : []),
+    ...(bendWishes.has('push')
+      ? [group('bend', 1, true, 'push_span'), group('bend', PUSHES, true, 'push_deflection', 'push_force')]
+      : []),
+    ...(bendWishes.has('coil') ? [group('bend', COILS, true, 'coil_diameter')] : []),
+    ...(bendWishes.has('spring') ? [group('bend', 1, true, 'spring_back')] : []),
     ...(methods.has('weigh')
       ? [
           group('weigh', 1, true, 'specimen_mass'),

@@ -151,10 +151,13 @@ function droopOf(
       set_of_piece: found.set,
       clamp_edge_share: clampEdge,
       better_overhang_mm: roundTo(Math.min(found.bendingLength * 1.82, (cut ?? Infinity) - CLAMPED) * 1000, 5),
-      text: [droopText(found), leftOut].filter(Boolean).join(' '),
+      text: [droopText(found, isFromPhoto(tips)), leftOut].filter(Boolean).join(' '),
     },
   };
 }
+
+/** Whether all tips were read from photos, as the page notes it with them. */
+const isFromPhoto = (tips: readonly Reading[]) => tips.every((r) => /\bread from the photo\b/.test(r.row.note ?? ''));
 
 const roundTo = (x: number, step: number) => Math.round(x / step) * step;
 
@@ -198,7 +201,9 @@ function refusalText(piece: string, refused: string, better: number | null, read
   return `${why} Let about ${better} mm hang free${refused === 'too straight' ? ', or push it' : ''}.`;
 }
 
-function droopText(found: DroopFound): string {
+function droopText(found: DroopFound, fromPhoto: boolean): string {
+  if (found.way === 'one face' && fromPhoto)
+    return 'The photo shows one way up only: turn the piece over and take another, or any set of its own stays in the figure.';
   if (found.way === 'one face') return 'Read one way up only: turn it over, or any set of its own stays in the figure.';
   if (found.set === null)
     return 'The two ways up fit no evenly curved piece; their mean was taken. Straighten it and read again.';

@@ -4,6 +4,7 @@ import type { Judged } from '../shapes/flex.ts';
 import { ONE_TEMPERATURE } from './atTemperature.ts';
 import type { ScatterApart } from './bendReadings.ts';
 import type { CableBending } from './flex.ts';
+import { differencesText } from './pushBesideDroop.ts';
 import type { JudgementsRead } from './readJudgements.ts';
 import { listed, timesText } from './words.ts';
 
@@ -34,8 +35,6 @@ function aboutCable({ readings, shown, droops, pushes, coilWhy, springWhy }: Cab
     );
   if (coilWhy !== '') list.push(warning('flex-coil-left-out', shown.cable, coilWhy));
   if (springWhy !== '') list.push(warning('flex-spring-back-left-out', shown.cable, springWhy));
-  if (shown.push_over_droop && shown.push_over_droop.text !== '')
-    list.push(warning('flex-methods-differ', shown.cable, shown.push_over_droop.text));
   if (shown.bounds?.place != null && (shown.bounds.place < 0 || shown.bounds.place > 1))
     list.push(warning('stiffness-outside-bounds', shown.cable, shown.bounds.text));
   return list;
@@ -160,6 +159,7 @@ export function flexWarnings(
     ...bending.flatMap(aboutCable),
     ...aboutScatter(bending, apart),
     ...bending.flatMap(aboutOwnTemperatures),
+    ...differencesText(bending.map((b) => b.shown)).map((text) => warning('flex-methods-differ', null, text)),
     ...aboutTemperatures(bending),
     ...aboutJudgements(judged, read, names),
   ]);

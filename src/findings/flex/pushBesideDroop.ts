@@ -1,7 +1,9 @@
 import type { FlexCable } from '../shapes/flex.ts';
+import type { Measured } from '../shapes/measured.ts';
 import { ONE_TEMPERATURE } from './atTemperature.ts';
 import { measuredOfLn, weighted } from './lnFigure.ts';
 import { compared, type StiffnessAt } from './stiffness.ts';
+import { listed } from './words.ts';
 
 const stateWords = (state: string) => (state === '' ? 'push' : state === 'worked in' ? 'worked-in push' : state);
 
@@ -36,18 +38,33 @@ const atOneTemperature = (a: StiffnessAt, b: StiffnessAt) =>
   a.temperature === b.temperature ||
   (a.temperature !== null && b.temperature !== null && Math.abs(a.temperature - b.temperature) <= ONE_TEMPERATURE);
 
-function differenceText(
-  { value, interval: [low, high] }: { value: number; interval: [number, number] },
-  state: string,
-) {
-  if (low <= 1 && high >= 1) return '';
-  const by = `${Math.round(100 * Math.abs(value - 1))} %`;
-  const [more, why] =
-    value > 1
-      ? [
-          'stiffer',
-          'a push bends the piece only a little, while friction still holds its strands together; drooping bends it further, and they slide',
-        ]
-      : ['softer', 'a piece that was bent before has looser strands, and a push feels that more than a droop does'];
-  return `By ${stateWords(state)} it is ${by} ${more} than by droop, more than both ± allow: ${why}. The stiffness quoted is that by droop.`;
+const WHY = {
+  stiffer:
+    'a push bends a piece only a little, while friction still holds its strands together; drooping bends it further, and they slide',
+  softer: 'a piece that was bent before has looser strands, and a push feels that more than a droop does',
+};
+
+type Ratio = Pick<Measured, 'value' | 'interval'>;
+const isApart = ({ interval: [low, high] }: Ratio) => low > 1 || high < 1;
+const wayOf = ({ value }: Ratio) => (value > 1 ? 'stiffer' : 'softer');
+const shareText = ({ value }: Ratio) => `${Math.round(100 * Math.abs(value - 1))} %`;
+
+function differenceText(ratio: Ratio, state: string): string {
+  if (!isApart(ratio)) return '';
+  const way = wayOf(ratio);
+  return `By ${stateWords(state)} it is ${shareText(ratio)} ${way} than by droop, more than both ± allow: ${WHY[way]}. The stiffness quoted is that by droop.`;
+}
+
+/** The same of all cables at once, one sentence for each way that they differ. */
+export function differencesText(cables: readonly Pick<FlexCable, 'name' | 'push_over_droop'>[]): string[] {
+  const apart = cables.flatMap(({ name, push_over_droop: of }) =>
+    of && isApart(of.ratio) ? [{ name, ratio: of.ratio }] : [],
+  );
+  return (['stiffer', 'softer'] as const).flatMap((way) => {
+    const names = apart
+      .filter(({ ratio }) => wayOf(ratio) === way)
+      .map(({ name, ratio }) => `${name} (${shareText(ratio)})`);
+    if (names.length === 0) return [];
+    return `By push, ${listed(names)} ${names.length === 1 ? 'is' : 'are'} ${way} than by droop, more than both ± allow: ${WHY[way]}. The stiffness quoted is that by droop.`;
+  });
 }

@@ -12,9 +12,20 @@ const TOGETHER: Readonly<Record<string, readonly PlanMethod[]>> = {
   jacket: ['wall', 'abuse'],
 };
 
+/** Acts of bending that a plan may want beside the droop. */
+export const BEND_WISHES = ['push', 'coil', 'spring', 'judge'] as const;
+export type BendWish = (typeof BEND_WISHES)[number];
+
+/** The acts of bending that a text names beside the droop. */
+export function bendWishesIn(text: string): BendWish[] {
+  const words = text.toLowerCase().split(/[\s,;+]+/);
+  return BEND_WISHES.filter((wish) => words.includes(wish));
+}
+
 /** What is planned, with a default for everything: SI units, money in whatever currency the prices have. */
 export interface PlanSettings {
   methods: ReadonlySet<PlanMethod>;
+  bendWishes: ReadonlySet<BendWish>;
   /** Shortfall that the plan is to show, relative. */
   shortfall: number;
   repeats: number;
@@ -89,14 +100,17 @@ function metalIn(text: string): PlanSettings['metal'] {
 export function planSettings(typed: Typed): PlanSettings {
   const named = methodsIn(typed.methods ?? '');
   const methods = new Set(named.length > 0 ? named : USUAL_METHODS);
+  const bendWishes = new Set(bendWishesIn(typed.methods ?? ''));
+  const bends = methods.has('bend') || bendWishes.size > 0;
   const specimensEach = countIn(typed, 'specimens_each', USUAL.specimensEach);
   const price = numberIn(typed, 'copper_price_per_kg', Number.NaN, Number.MIN_VALUE, Number.MAX_VALUE);
   return {
     methods,
+    bendWishes,
     shortfall: numberIn(typed, 'shortfall', USUAL.shortfall, 0.001, 0.9),
     repeats: countIn(typed, 'repeats', USUAL.repeats),
     specimensEach,
-    bendPieces: methods.has('bend') ? countIn(typed, 'bend_pieces', specimensEach, 0) : 0,
+    bendPieces: bends ? countIn(typed, 'bend_pieces', specimensEach, 0) : 0,
     abusePieces: methods.has('abuse') ? countIn(typed, 'abuse_pieces', ABUSED_WHEN_WANTED, 0) : 0,
     sawLoss: millimetresIn(typed, 'saw_loss_mm') ?? USUAL.sawLoss,
     apartLength: millimetresIn(typed, 'apart_mm') || null,

@@ -55,7 +55,7 @@ const DEEPEST_LAMBDA = 1000;
 const found = (read: DroopRead, value: number) => (read === 'drop' ? lambdaFromDrop(value) : lambdaFromChord(value));
 
 /** λ of any droop, roughly where it is beyond the series; 0 for none, Infinity for one that hangs plumb. */
-function roughLambda(read: DroopRead, value: number): number {
+export function roughLambda(read: DroopRead, value: number): number {
   if (!(value > 0)) return 0;
   try {
     return found(read, value).lambda;

@@ -3,7 +3,7 @@ import type { Measured } from '../../findings/shapes/measured.ts';
 import { normalQuantile } from '../../numerics/distributions.ts';
 import { measuredText, percentText, UNKNOWN } from '../figures.ts';
 import { chanceText } from '../words/chanceWords.ts';
-import { howJudged } from './bendSentences.ts';
+import { howJudged, rangeWords } from './bendSentences.ts';
 import { figureBands } from './figureBands.ts';
 
 export type BendMethodId = 'droop' | 'push' | 'judged' | 'coil' | 'spring';
@@ -57,7 +57,7 @@ function droop(cables: readonly FlexCable[]): BendMethod | null {
     id: 'droop',
     head: 'Stiffness by droop',
     unit: 'N·m²',
-    note: temperatureNote(rows.map((c) => c.temperature_C)),
+    note: `${temperatureNote(rows.map((c) => c.temperature_range_C))}${edgeNote(rows)}`,
     band: (c) => c.band,
     text: (c) => stiffnessText(c.bending_stiffness!),
   });
@@ -67,20 +67,20 @@ function coil(cables: readonly FlexCable[]): BendMethod | null {
   const rows = cables.filter((c) => c.coil_ratio !== null);
   return single(rows, (c) => c.coil_ratio!, {
     id: 'coil',
-    head: 'Tightest coil, mean radius',
-    unit: '× diameter',
-    note: temperatureNote(rows.map((c) => c.coil_temperature_C)),
+    head: 'Tightest coil',
+    unit: 'radius over cable diameter',
+    note: `to the middle of the cable; ${temperatureNote(rows.map((c) => alone(c.coil_temperature_C)))}`,
     text: (c) => `${measuredText(c.coil_ratio)} ×`,
   });
 }
 
 function spring(cables: readonly FlexCable[]): BendMethod | null {
   const rows = cables.filter((c) => c.spring_back !== null);
-  return single(rows, (c) => c.spring_back!, {
+  return single(rows, (c) => inPercent(c.spring_back!), {
     id: 'spring',
     head: 'Springs back',
-    unit: 'share of the bend',
-    note: temperatureNote(rows.map((c) => c.spring_back_temperature_C)),
+    unit: '% of the bend',
+    note: temperatureNote(rows.map((c) => alone(c.spring_back_temperature_C))),
     text: (c) => percentText(c.spring_back),
   });
 }
@@ -141,9 +141,9 @@ function push(cables: readonly FlexCable[]): BendMethod | null {
     : pushed.every(({ worked }) => worked)
       ? 'worked in'
       : pushed.every(({ fresh }) => fresh?.state === 'first push')
-        ? 'first push'
-        : 'whether first or worked in was not always said';
-  const at = temperatureNote(pushed.map(({ head }) => head.temperature_C));
+        ? 'first push, so the bars are open'
+        : 'open bars: whether first or worked in was not always said';
+  const at = temperatureNote(pushed.map(({ head }) => head.temperature_range_C));
   return {
     id: 'push',
     head: 'Stiffness by push',
@@ -189,13 +189,26 @@ function stiffnessText(figure: Measured): string {
   return measuredText({ ...figure, unit: '1', condition: undefined });
 }
 
-function temperatureNote(celsius: readonly (number | null)[]): string {
-  const noted = celsius.filter((t) => t !== null);
+const alone = (celsius: number | null): [number, number] | null => (celsius === null ? null : [celsius, celsius]);
+
+/** A share as a figure of 100, as its text has it. */
+function inPercent(share: Measured): Measured {
+  const [low, high] = share.interval;
+  return { ...share, value: 100 * share.value, u: 100 * share.u, interval: [100 * low, 100 * high], unit: '%' };
+}
+
+/** What comparisons allow for beside the ±, where droops were clamped. */
+function edgeNote(cables: readonly FlexCable[]): string {
+  const shares = cables.flatMap((c) => c.droops.flatMap((d) => d.clamp_edge_share ?? []));
+  if (shares.length === 0) return '';
+  return `; brackets allow ${Math.round(100 * Math.max(...shares))} % more than the bars for where each left its clamp`;
+}
+
+function temperatureNote(ranges: readonly ([number, number] | null)[]): string {
+  const noted = ranges.filter((t) => t !== null);
   if (noted.length === 0) return 'no temperature noted';
-  const [low, high] = [Math.min(...noted), Math.max(...noted)];
-  const missing = noted.length < celsius.length ? `, ${celsius.length - noted.length} without one` : '';
-  if (high - low < 0.95) return `at ${((low + high) / 2).toFixed(1)} °C${missing}`;
-  return `at ${low.toFixed(1)} to ${high.toFixed(1)} °C${missing}`;
+  const missing = noted.length < ranges.length ? `, ${ranges.length - noted.length} without one` : '';
+  return `${rangeWords([Math.min(...noted.map(([low]) => low)), Math.max(...noted.map(([, high]) => high))])}${missing}`;
 }
 
 /** A cable's text in a method, or the dash. */

@@ -1,5 +1,5 @@
 import type { FlexCable, JudgedCable } from '../../findings/shapes/flex.ts';
-import { figureText, measuredText, UNKNOWN } from '../figures.ts';
+import { figureText, measuredText, percentText, UNKNOWN } from '../figures.ts';
 import { chanceText } from '../words/chanceWords.ts';
 import { type AssayPage, GAP, LEAST_NAME, paragraph, shown } from './assayPage.ts';
 import { displayWidth } from './displayWidth.ts';
@@ -39,7 +39,29 @@ export function flexLines(page: AssayPage): string[] {
       page.glyphs.ellipsis,
     ),
   );
-  return [shown('Bending', page), ...paragraph(flex.sentence, page), ...tableHead(columns, page.glyphs.rule), ...body];
+  return [
+    shown('Bending', page),
+    ...paragraph(flex.sentence, page),
+    ...tableHead(columns, page.glyphs.rule),
+    ...body,
+    ...beside(page),
+  ];
+}
+
+/** What stands beside the table: pushes, what springs back, what a push does not give back, a paragraph for each cable. */
+function beside(page: AssayPage): string[] {
+  const said = (page.findings.flex?.cables ?? []).flatMap((cable) => {
+    const pushes = cable.pushes.flatMap((p) => {
+      if (p.bending_stiffness === null) return [];
+      const lost = p.lost_share === null ? '' : `, ${Math.round(100 * p.lost_share)} % of its work not given back`;
+      return `${measuredText({ ...p.bending_stiffness, unit: '1' })} by ${p.state || 'push'}${lost}`;
+    });
+    const spring = cable.spring_back === null ? [] : [`springs back ${percentText(cable.spring_back)}`];
+    const by = cable.method === 'push' ? ['its stiffness is by push'] : [];
+    const parts = [...by, ...pushes, ...spring];
+    return parts.length === 0 ? [] : paragraph(`${cable.name || cable.cable}: ${parts.join('; ')}.`, page);
+  });
+  return said.length === 0 ? [] : ['', ...said];
 }
 
 /** Cables that were bent or judged, in the order of the trial. */
@@ -77,7 +99,9 @@ function columnsOf(page: AssayPage, rows: readonly FlexRow[]): Planned[] {
   if (rows.some((r) => r.judged))
     figures.push(
       right(['By hand', 'band'], CHANCE, ({ judged }) => judged?.band?.toString() ?? UNKNOWN),
-      right(['Chance', 'easiest'], CHANCE, ({ judged }) => judged?.probability_best == null ? UNKNOWN : chanceText(judged.probability_best)),
+      right(['Chance', 'easiest'], CHANCE, ({ judged }) =>
+        judged?.probability_best == null ? UNKNOWN : chanceText(judged.probability_best),
+      ),
     );
   while (figures.length > 1 && page.width - roomOf(figures) < LEAST_NAME) figures.pop();
   const longest = Math.max(...rows.map((r) => displayWidth(shown(r.name, page))));
@@ -94,7 +118,7 @@ const roomOf = (figures: readonly Planned[]): number =>
 /** `0.031 ± 0.002`; a figure that leans on a label's mass stands in brackets. */
 function stiffnessText(bent: FlexCable | null): string {
   const figure = bent?.bending_stiffness ?? null;
-  if (figure === null) return UNKNOWN;
+  if (bent === null || figure === null) return UNKNOWN;
   const text = measuredText({ ...figure, unit: '1', condition: undefined });
   return figureText(figure).condition === '' ? text : `(${text})`;
 }

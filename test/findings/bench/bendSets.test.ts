@@ -103,7 +103,23 @@ describe('the overhang to clamp', () => {
     keep(bench, 'tip_drop', Number((250 * droopShape(2).drop).toFixed(1)));
     const advice = overhangAdvice(trialOf(bench), 'b1')!;
     expect(advice.from).toBe('its own droop');
-    expectClose(advice.overhang, (1.82 * 0.25) / Math.cbrt(2), { absolute: 0.003, because: 'rounded to 5 mm' });
+    expectClose(advice.best, (1.82 * 0.25) / Math.cbrt(2), { absolute: 0.003, because: 'rounded to 5 mm' });
+  });
+
+  it('is never more than the piece leaves, and learns from a droop that was too small or too deep', () => {
+    const small = start();
+    keep(small, 'overhang', 280);
+    keep(small, 'tip_drop', 2);
+    const longer = overhangAdvice(trialOf(small), 'b1')!;
+    expect(longer.from).toBe('its own droop');
+    expect(longer.best).toBeGreaterThan(0.8);
+    expect(longer.overhang).toBe(longer.most);
+    const deep = start();
+    keep(deep, 'overhang', 300);
+    keep(deep, 'tip_drop', 299);
+    const shorter = overhangAdvice(trialOf(deep), 'b1')!;
+    expect(shorter.from).toBe('its own droop');
+    expect(shorter.overhang).toBeLessThan(0.16);
   });
 
   it('is none for a piece that is not on record', () => {

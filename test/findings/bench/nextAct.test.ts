@@ -72,6 +72,10 @@ describe('what the bench wants', () => {
   it('reads overhang and drop of one face together', () => {
     const { acts } = benchList(trialOf(cable('harrow'), piece('b1', 'bend'), setting('methods', 'bend')));
     expect(acts.map((a) => `${a.item.quantity} ${a.repeat}`)).toEqual([
+      'specimen_length 1',
+      'specimen_mass 1',
+      'outer_diameter 1',
+      'outer_diameter 2',
       'overhang 1',
       'tip_drop 1',
       'overhang 2',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Flex } from '../../../src/findings/shapes/flex.ts';
 import { bendMethods } from '../../../src/report/bend/bendMethods.ts';
-import { bendSentences, howJudged } from '../../../src/report/bend/bendSentences.ts';
+import { bandSharing, bendSentences, howJudged, rangeWords } from '../../../src/report/bend/bendSentences.ts';
 import { blindWords } from '../../../src/report/bend/blindWords.ts';
 import { droopDrawing } from '../../../src/report/bend/droopDrawing.ts';
 import { figureBands } from '../../../src/report/bend/figureBands.ts';
@@ -36,6 +36,31 @@ describe('how it was judged', () => {
 
   it('stands with the number of pairs, judges and the temperature', () => {
     expect(howJudged(judged!)).toBe('18 pairs by one judge, judged openly, at 19.6 °C');
+  });
+});
+
+describe('temperatures', () => {
+  it('are one where they lie together, and a span where they do not', () => {
+    expect(rangeWords([19.8, 20.4])).toBe('at 20.1 °C');
+    expect(rangeWords([20, 25])).toBe('at 20.0 to 25.0 °C');
+    expect(howJudged({ ...judged!, temperature_range_C: [20, 25] })).toContain('at 20.0 to 25.0 °C');
+  });
+});
+
+describe('a bracket over cables that differ', () => {
+  const [sedge, rudge, tollgate] = fourBent.cables;
+  const of = (id: 'sedge' | 'rudge' | 'tollgate', band: number, tied: string[]) => ({
+    ...fourBent.cables.find((c) => c.cable === id)!,
+    band,
+    cannot_be_told_from: tied,
+  });
+  it('is explained by who lies between', () => {
+    expect([sedge, rudge, tollgate].every((c) => c !== undefined)).toBe(true);
+    const chain = [of('sedge', 1, ['rudge']), of('rudge', 1, ['sedge', 'tollgate']), of('tollgate', 1, ['rudge'])];
+    expect(bandSharing('sedge', chain)).toMatch(
+      /^It shares a bracket with Tollgate though the two differ: <Rudge>.* lies between/,
+    );
+    expect(bandSharing('rudge', chain)).toBe('');
   });
 });
 

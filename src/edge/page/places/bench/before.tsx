@@ -27,12 +27,17 @@ function Overhang({ act }: { act: BenchAct }) {
   if (act.item.quantity !== 'overhang' || trial === null) return null;
   const advice = overhangAdvice(trial, act.item.specimen);
   if (advice === null) return null;
-  const { overhang, most, from } = advice;
-  const short = most !== null && most < overhang ? ` This piece leaves about ${lengthWords(most, units.value)}.` : '';
+  const { overhang, best, from } = advice;
+  const short =
+    best > overhang
+      ? ` That is all that this piece leaves; about ${lengthWords(best, units.value)} would be read best.`
+      : '';
   const reason = from === 'its own droop' ? 'by its own droop' : `a guess from ${from}, until its first droop`;
   return (
     <p>
-      <b>Let about {lengthWords(overhang, units.value)} hang free</b>, {reason}: there a rule tells most.{short}
+      <b>Let about {lengthWords(overhang, units.value)} hang free</b>, {reason}
+      {short === '' ? ': there a rule tells most.' : '.'}
+      {short}
     </p>
   );
 }

@@ -5,6 +5,7 @@ import { variablesTheme } from '../../../../report/theme.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { FigureOf } from '../../parts/figure.tsx';
 import { Picture } from '../../parts/picture.tsx';
+import { face } from '../../store/bench/bendHand.ts';
 import { lackingContacts } from '../../store/bench/contacts.ts';
 import { takeUp } from '../../store/bench/inHand.ts';
 import { pieceNamed, pieceWords, quantityHead, signOf, unitWords } from '../../store/bench/names.ts';
@@ -22,7 +23,7 @@ export function Fellows({ trial, act, work }: { trial: Trial; act: BenchAct; wor
   const { quantity, specimen } = act.item;
   const pieces = piecesOf(work, act);
   const alike = { readings: trial.readings.filter((reading) => reading.quantity === quantity) };
-  const rows = pieces.map((piece) => pieceSoFar(alike, piece, quantity, unit.value));
+  const rows = pieces.map((piece) => pieceSoFar(alike, piece, quantity, unit.value, face.value));
   const span = repeatsSpan(
     rows.map((row) => row.values),
     displayStep(trial, quantity, unit.value),

@@ -3,6 +3,7 @@ import { actsLeft, afterThis } from '../../store/bench/inHand.ts';
 import { LOOK_NAMES, takeLook } from '../../store/bench/looks.ts';
 import { quantityHead, signOf, signOfCable } from '../../store/bench/names.ts';
 import { benchWork } from '../../store/bench/work.ts';
+import { bendRoute } from '../../store/bend/openInBend.ts';
 import { addressOf } from '../../store/routeOf.ts';
 
 /** What comes after the reading in hand. */
@@ -19,10 +20,15 @@ export function NextAct({ trial }: { trial: Trial }) {
           </button>
         </p>
       );
+    const steps = new Set(benchWork.value?.items.map((item) => item.step));
+    const bent = steps.has('bend');
+    const opened = !bent || steps.size > 1;
     return (
       <p class="next-act">
         All that the plan asks for is read.{' '}
-        <a href={addressOf({ place: 'inside', trial: trial.trial, cable: null })}>See what is inside</a>
+        {opened && <a href={addressOf({ place: 'inside', trial: trial.trial, cable: null })}>See what is inside</a>}
+        {opened && bent && ' · '}
+        {bent && <a href={addressOf(bendRoute(trial.trial, { what: 'nothing' }))}>See how they bend</a>}
       </p>
     );
   }

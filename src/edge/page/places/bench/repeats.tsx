@@ -3,6 +3,7 @@ import { repeatsSpan, repeatsStrip } from '../../../../report/repeatsStrip.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Picture } from '../../parts/picture.tsx';
+import { face } from '../../store/bench/bendHand.ts';
 import { displayStep, pieceSoFar, type ShownReading } from '../../store/bench/repeats.ts';
 import { unit } from '../../store/bench/typedUnit.ts';
 
@@ -11,7 +12,7 @@ const STRIP = { width: 150, height: 28 };
 /** The readings so far of what is in hand: as typed, and as dots on a line. */
 export function Repeats({ trial, act }: { trial: Trial; act: BenchAct }) {
   const { specimen, quantity } = act.item;
-  const soFar = pieceSoFar(trial, specimen, quantity, unit.value);
+  const soFar = pieceSoFar(trial, specimen, quantity, unit.value, face.value);
   const span = repeatsSpan([soFar.values], displayStep(trial, quantity, unit.value));
   return (
     <div class="repeats">

@@ -40,11 +40,9 @@ export function bendColumns(flex: Flex, methods: readonly BendMethod[]): BendCol
   const some = (of: (cable: FlexCable) => unknown) => flex.cables.some((cable) => of(cable) !== null);
   const pushed = methods.find((m) => m.id === 'push');
   const columns: (BendColumn | null)[] = [
+    some((c) => c.bending_stiffness) ? number('stiffness', 'Stiffness', 'N·m²', ({ bent }) => stiffness(bent)) : null,
     some((c) => c.bending_stiffness)
-      ? number('stiffness', 'Stiffness', 'N·m²', ({ bent }) => figure(bent?.bending_stiffness))
-      : null,
-    some((c) => c.bending_stiffness)
-      ? number('at', 'at', `°${units.value.temperature}`, ({ bent }) => temperature(bent?.temperature_C ?? null))
+      ? number('at', 'at', `°${units.value.temperature}`, ({ bent }) => temperature(bent))
       : null,
     pushed && some((c) => (c.method === 'droop' ? true : null))
       ? number('push', 'by push', 'N·m²', ({ cable }) => {
@@ -85,8 +83,21 @@ const number = (id: string, head: string, unit: string, cell: BendColumn['cell']
   cell,
 });
 
-function temperature(celsius: number | null): ComponentChildren {
-  return celsius === null ? <span class="unknown">not noted</span> : degrees(celsius);
+/** A stiffness says how it was found where it was not by droop. */
+function stiffness(bent: FlexCable | null): ComponentChildren {
+  if (bent?.method !== 'push') return figure(bent?.bending_stiffness);
+  return (
+    <>
+      {figure(bent.bending_stiffness)}
+      <span class="note"> by push{bent.push_state === '' ? '' : `, ${bent.push_state}`}</span>
+    </>
+  );
+}
+
+function temperature(bent: FlexCable | null): ComponentChildren {
+  if (bent?.temperature_C == null) return <span class="unknown">not noted</span>;
+  const [low, high] = (bent.temperature_range_C ?? []).map(degrees);
+  return low === undefined || low === high ? degrees(bent.temperature_C) : `${low} to ${high}`;
 }
 
 /** `0.0602 ± 0.0012` with the value standing out. */

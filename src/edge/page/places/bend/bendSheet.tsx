@@ -1,7 +1,11 @@
 import type { Findings } from '../../../../findings/schema.ts';
 import type { Flex } from '../../../../findings/shapes/flex.ts';
+import { bandSharing } from '../../../../report/bend/bendSentences.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import type { Trial } from '../../../../trial/trial.ts';
 import type { Assay } from '../../store/assay.ts';
+import { signOf } from '../../store/bench/names.ts';
+import { folded } from '../../store/journal/journal.ts';
 import type { BentCable } from './bendColumns.tsx';
 import { DroopSection } from './droopSection.tsx';
 import { HandSection } from './handSection.tsx';
@@ -20,15 +24,17 @@ interface SheetProps {
 export function BendSheet({ now, findings, flex, cable }: SheetProps) {
   const { bent } = cable;
   const found = findings.cables.find((each) => each.cable === cable.cable)!;
+  const sharing = bandSharing(cable.cable, flex.cables);
   const tied = names(findings, bent?.cannot_be_told_from ?? []);
   return (
     <div class="sheet bend-sheet">
       {tied !== '' && (
         <p class="said">{noBreak(`By ${bent?.method ?? 'measurement'} it cannot be told from ${tied}.`)}</p>
       )}
+      {sharing !== '' && <p class="note">{noBreak(sharing)}</p>}
       <div class="columns">
         <div>
-          <DroopSection bent={bent} found={found} readings={now.readings} />
+          <DroopSection bent={bent} found={found} readings={now.readings} signOf={signIn(folded.value)} />
           <PhotosOfPiece now={now} cable={cable.cable} />
         </div>
         <div>
@@ -42,6 +48,9 @@ export function BendSheet({ now, findings, flex, cable }: SheetProps) {
     </div>
   );
 }
+
+/** A piece by its tag; by its row where the journal is not open. */
+const signIn = (trial: Trial | null) => (specimen: string) => (trial === null ? specimen : signOf(trial, specimen));
 
 function names(findings: Findings, cables: readonly string[]): string {
   const list = cables.map((id) => findings.cables.find((c) => c.cable === id)?.name || id);

@@ -26,9 +26,11 @@ export function Bending({ now, findings, flex, open }: BendingProps) {
     <>
       <Lead trial={now.trial} flex={flex} />
       {methods.length > 0 && <MethodStrips methods={methods} />}
-      <p class="bend-legend note">
-        <Legend methods={methods} />
-      </p>
+      {methods.length > 0 && (
+        <p class="bend-legend note">
+          <Legend methods={methods} />
+        </p>
+      )}
       <BendCables now={now} findings={findings} flex={flex} methods={methods} open={open} />
       <BendWarnings findings={findings} />
       <HowWeKnowBending flex={flex} findings={findings} />
@@ -42,7 +44,7 @@ function Lead({ trial, flex }: { trial: string; flex: Flex }) {
   const [first, second] = measured === '' ? [judged, ''] : [measured, judged];
   return (
     <header class="bend-lead">
-      <h1>{noBreak(first || 'One cable was bent: a second one gives an order.')}</h1>
+      <h1>{noBreak(first || noOrder(flex))}</h1>
       {(second !== '' || flex.judged !== null) && (
         <p class="said">
           {noBreak([second, agreement].filter(Boolean).join(' '))}
@@ -55,6 +57,12 @@ function Lead({ trial, flex }: { trial: string; flex: Flex }) {
     </header>
   );
 }
+
+/** What is said where nothing orders the cables and none of them lacks anything for it. */
+const noOrder = ({ cables }: Flex) =>
+  cables.length === 1
+    ? 'One cable was bent: a second one gives an order.'
+    : 'No order by stiffness yet: it takes two cables that drooped, or two that were pushed.';
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -14,13 +14,15 @@ interface DroopProps {
   bent: FlexCable | null;
   found: CableFindings;
   readings: readonly Reading[];
+  /** A piece as its tag has it. */
+  signOf: (specimen: string) => string;
 }
 
 const FIRST_WIDTH = 400;
 const WIDEST = 460;
 
 /** Every droop of a cable to scale, with the shape that follows from it. */
-export function DroopSection({ bent, found, readings }: DroopProps) {
+export function DroopSection({ bent, found, readings, signOf }: DroopProps) {
   const [place, width] = useWidth<HTMLDivElement>(FIRST_WIDTH);
   const droops = bent?.droops ?? [];
   const caution = bent?.cautions.find((text) => text.includes('clamp'));
@@ -36,11 +38,12 @@ export function DroopSection({ bent, found, readings }: DroopProps) {
         )}
         {droops.map((droop) => (
           <One
-            key={`${droop.specimen} ${droop.set}`}
+            key={`${droop.specimen} ${droop.set} ${droop.temperature_C}`}
             droop={droop}
             several={droops.length > 1}
             found={found}
             readings={readings}
+            signOf={signOf}
             width={Math.min(width, WIDEST)}
           />
         ))}
@@ -59,18 +62,19 @@ interface OneProps {
   several: boolean;
   found: CableFindings;
   readings: readonly Reading[];
+  signOf: (specimen: string) => string;
   width: number;
 }
 
-function One({ droop, several, found, readings, width }: OneProps) {
+function One({ droop, several, found, readings, signOf, width }: OneProps) {
   const view = droopView(droop, readings);
   const refused = droop.bending_stiffness === null;
   return (
     <div class="drawn-one">
       {several && (
         <p class="note">
-          <bdi dir="auto">{droop.specimen}</bdi>
-          {droop.set === '' ? '' : `, ${droop.set}`}
+          <bdi dir="auto">{signOf(droop.specimen)}</bdi>
+          {droop.set === '' ? '' : `, ${droop.set}`}, {takenAt(droop.temperature_C, droop.temperature_range_C)}
         </p>
       )}
       {view.faces.length > 0 && droop.overhang_mm > 0 && (
@@ -92,7 +96,7 @@ function One({ droop, several, found, readings, width }: OneProps) {
           <>
             <Figure of={{ ...droop.bending_stiffness, unit: 'N·m²' }} />
             {', '}
-            {takenAt(droop.temperature_C)}.{' '}
+            {takenAt(droop.temperature_C, droop.temperature_range_C)}.{' '}
           </>
         )}
         {refused ? <b>{noBreak(droop.text)}</b> : noBreak(droop.text)}
@@ -100,6 +104,13 @@ function One({ droop, several, found, readings, width }: OneProps) {
       {!refused && droop.better_overhang_mm !== null && isFar(droop) && (
         <p class="note">
           About {droop.better_overhang_mm} mm hanging free would be read best; {Math.round(droop.overhang_mm)} mm hung.
+        </p>
+      )}
+      {!refused && droop.clamp_edge_share !== null && (
+        <p class="note">
+          {noBreak(
+            `Beside other cables ${(100 * droop.clamp_edge_share).toFixed(0)} % more is allowed for where it leaves its clamp.`,
+          )}
         </p>
       )}
       {droop.gap_mm !== null && (

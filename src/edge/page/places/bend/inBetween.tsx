@@ -38,6 +38,13 @@ export function InBetween({ bent, found }: { bent: FlexCable | null; found: Cabl
         )}
       </div>
       {bent !== null && <Further bent={bent} />}
+      {bent?.cautions
+        .filter((text) => !text.includes('clamp') && !text.includes('scale'))
+        .map((text) => (
+          <p key={text} class="note">
+            {noBreak(text)}
+          </p>
+        ))}
     </section>
   );
 }
@@ -80,9 +87,9 @@ function Further({ bent }: { bent: FlexCable }) {
       )}
       {coil && (
         <div>
-          <dt>Tightest coil, mean radius</dt>
+          <dt>Tightest coil, radius to the middle of the cable</dt>
           <dd>
-            <Figure of={coil} /> × diameter, {takenAt(bent.coil_temperature_C)}
+            <Figure of={coil} /> times its diameter, {takenAt(bent.coil_temperature_C)}
           </dd>
         </div>
       )}

@@ -50,7 +50,7 @@ export function PushSection({ bent, readings }: { bent: FlexCable | null; readin
                 <>
                   <Figure of={{ ...push.bending_stiffness, unit: 'N·m²' }} />
                   {', '}
-                  {takenAt(push.temperature_C)}.{' '}
+                  {takenAt(push.temperature_C, push.temperature_range_C)}.{' '}
                 </>
               )}
               {noBreak(push.text)}
@@ -65,6 +65,7 @@ export function PushSection({ bent, readings }: { bent: FlexCable | null; readin
           </div>
         ))}
       </div>
+      {bent?.push_over_droop && bent.push_over_droop.text !== '' && <p>{noBreak(bent.push_over_droop.text)}</p>}
       {caution !== undefined && (
         <p class="note">
           <b>Mind:</b> {noBreak(caution)}

@@ -8,8 +8,16 @@ export function degrees(celsius: number): string {
   return shown.toFixed(1).replace('-', '−');
 }
 
-/** `at 20.1 °C`, in the unit that was chosen; says when it was not noted. */
-export function takenAt(celsius: number | null): string {
+/** Temperatures nearer than this are shown as one, K. Ours. */
+const AS_ONE = 0.95;
+
+/**
+ * `at 20.1 °C`, in the unit that was chosen; says when it was not noted, and gives both ends where the readings lie apart, for
+ * nobody measured their mean.
+ */
+export function takenAt(celsius: number | null, range: readonly [number, number] | null = null): string {
+  if (range !== null && range[1] - range[0] >= AS_ONE)
+    return `at ${degrees(range[0])} to ${degrees(range[1])}\u00a0°${units.value.temperature}`;
   if (celsius === null) return 'at a temperature that was not noted';
   return `at ${degrees(celsius)}\u00a0°${units.value.temperature}`;
 }

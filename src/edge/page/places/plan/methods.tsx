@@ -1,5 +1,6 @@
+import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
-import { type PlanMethod, planSettings } from '../../../../findings/plan/settings.ts';
+import { type BendWish, type PlanMethod, planSettings } from '../../../../findings/plan/settings.ts';
 import type { TrialPlan } from '../../../../findings/plan.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { EditField } from '../../parts/editField.tsx';
@@ -21,7 +22,7 @@ const GROUPS: readonly { name: string; note: string; methods: readonly [PlanMeth
   },
   {
     name: 'Bend',
-    note: 'Pieces are cut for it. How easily they bend is worked out on Bend.',
+    note: 'Pieces are cut for it, and the bench asks for it. How easily they bend is worked out on Bend, where pairs are judged too.',
     methods: [['bend', 'Droop over an edge']],
   },
   {
@@ -49,7 +50,9 @@ export function Methods({ trial, plan }: { trial: Trial; plan: TrialPlan | null 
       <div class="three">
         <div>
           {GROUPS.map((group) => (
-            <Group key={group.name} {...group} now={planSettings(settings).methods} />
+            <Group key={group.name} {...group} now={planSettings(settings).methods}>
+              {group.name === 'Bend' && <FurtherBending trial={trial} />}
+            </Group>
           ))}
           <Amps trial={trial} />
         </div>
@@ -153,9 +156,10 @@ interface GroupProps {
   note: string;
   methods: readonly [PlanMethod, string][];
   now: ReadonlySet<PlanMethod>;
+  children?: ComponentChildren;
 }
 
-function Group({ name, note, methods, now }: GroupProps) {
+function Group({ name, note, methods, now, children }: GroupProps) {
   return (
     <fieldset class="ticks">
       <legend>{name}</legend>
@@ -168,9 +172,31 @@ function Group({ name, note, methods, now }: GroupProps) {
           onTick={(on) => void tick(method, on)}
         />
       ))}
+      {children}
       {note !== '' && <p class="note">{note}</p>}
     </fieldset>
   );
+}
+
+const FURTHER: readonly [BendWish, string][] = [
+  ['push', 'Push on a kitchen scale'],
+  ['coil', 'Tightest coil by hand'],
+  ['spring', 'Spring-back'],
+  ['judge', 'Pairs judged by hand'],
+];
+
+/** The other acts of bending: the bench asks for them on the pieces cut to bend. */
+function FurtherBending({ trial }: { trial: Trial }) {
+  const on = wishesIn(trial.settings.methods ?? '');
+  return FURTHER.map(([wish, words]) => (
+    <Tick
+      key={wish}
+      words={words}
+      on={on.includes(wish)}
+      last={false}
+      onTick={(wanted) => void tickWish(wish, wanted)}
+    />
+  ));
 }
 
 function Amps({ trial }: { trial: Trial }) {

@@ -1,4 +1,5 @@
 /** The readings of one quantity so far, piece by piece, in the unit in which they are typed. */
+import { isDown } from '../../../../findings/flex/droops.ts';
 import { outlying } from '../../../../numerics/outlying.ts';
 import type { Reading, Trial } from '../../../../trial/trial.ts';
 import { splitTyped, typedText, unitText } from '../../../../units/typedText.ts';
@@ -51,15 +52,25 @@ function typedIn({ row }: Reading, unit: string): string | null {
   return unitText(own || (row.unit ?? '')) === unitText(unit) ? number : null;
 }
 
-/** Everything read of a quantity on a piece; `unit` is the one that is typed now. */
+/** Quantities that are read either way up: the two ways are no repeats of each other. */
+const EITHER_WAY_UP: ReadonlySet<string> = new Set(['tip_drop', 'chord_angle']);
+
+/**
+ * Everything read of a quantity on a piece; `unit` is the one that is typed now. Mean and dots are of what was read the same way
+ * up, where that matters.
+ */
 export function pieceSoFar(
   trial: Pick<Trial, 'readings'>,
   specimen: string,
   quantity: string,
   unit: string,
+  face: 'up' | 'down' = 'up',
 ): PieceSoFar {
   const all = trial.readings.filter((reading) => reading.specimen === specimen && reading.quantity === quantity);
-  const counted = all.filter((reading) => reading.standing === 'counted');
+  const parts = EITHER_WAY_UP.has(quantity);
+  const counted = all.filter(
+    (reading) => reading.standing === 'counted' && (!parts || isDown(reading) === (face === 'down')),
+  );
   const from = findUnit(unit);
   const shown = (si: number) => from?.fromSI(si) ?? si;
   const values = counted.map((reading) => shown(reading.value));

@@ -35,7 +35,10 @@ export interface JustJudged {
 
 /** The pair to be judged now. It stays in hand while others answer elsewhere. */
 export const pairInHand = signal<PairInHand | null>(null);
-export const lastJudged = signal<JustJudged | null>(null);
+/** What was answered here since judging was opened and not taken back, the last one last. */
+const answered = signal<readonly JustJudged[]>([]);
+/** The answer that an undo would take back; null with none left. */
+export const lastJudged = computed<JustJudged | null>(() => answered.value[answered.value.length - 1] ?? null);
 export const judgeTrouble = signal('');
 
 /** `judge`: the name on this device. `how <trial>`: how it is blinded here, where that differs from the plan. */
@@ -125,7 +128,7 @@ export async function judge(result: Answer): Promise<void> {
       ...(warm === '' ? {} : { temperature: warm, temperature_unit: roomUnit.peek() }),
     });
     const words = answerWords(trial, pair, result);
-    lastJudged.value = { judgement, left: pair.left, right: pair.right, words };
+    answered.value = [...answered.peek(), { judgement, left: pair.left, right: pair.right, words }];
     announce(`Kept: ${words}.`, { kept: true });
     takeNextPair();
   } catch (error) {
@@ -142,7 +145,7 @@ function answerWords(trial: Trial, { left, right }: PairInHand, result: Answer):
   return result === 'left' ? `${a} bends more easily than ${b}` : `${b} bends more easily than ${a}`;
 }
 
-/** Takes the last answer back, with the reason on record, and hands its pair over once more. */
+/** Takes the last answer back, with the reason on record, and hands its pair over once more; again for the one before it. */
 export async function undoJudgement(): Promise<void> {
   const last = lastJudged.peek();
   if (busy || last === null) return;
@@ -158,7 +161,7 @@ export async function undoJudgement(): Promise<void> {
       by: saidBy(),
     });
     pairInHand.value = { left: last.left, right: last.right, again: true };
-    lastJudged.value = null;
+    answered.value = answered.peek().slice(0, -1);
     announce('Taken back. Judge this pair again.');
   } catch (error) {
     judgeTrouble.value = `Not taken back. ${error instanceof Error ? error.message : String(error)}`;
@@ -171,6 +174,6 @@ export async function undoJudgement(): Promise<void> {
 /** Lets go of everything, as when judging is opened. */
 export function beginJudging(): void {
   pairInHand.value = null;
-  lastJudged.value = null;
+  answered.value = [];
   judgeTrouble.value = '';
 }

@@ -1,5 +1,6 @@
 /** Which methods are wanted, and how much work: what the page ticks, as settings of the plan. */
 import {
+  BEND_WISHES,
   methodsIn,
   PLAN_METHODS,
   type PlanMethod,
@@ -10,8 +11,8 @@ import type { SmallestPlan, TriedPlan } from '../../../../findings/plan/smallest
 import type { Row } from './correct.ts';
 import { saySetting } from './settings.ts';
 
-/** Methods that somebody wants and that nothing is planned for yet: kept on record as wishes. */
-export const WISHES = ['amps'] as const;
+/** What somebody wants beside the methods: acts of bending that the bench then asks for, and current, for which nothing is planned. */
+export const WISHES = ['amps', ...BEND_WISHES] as const;
 export type Wish = (typeof WISHES)[number];
 
 export function wishesIn(text: string): Wish[] {

@@ -1,7 +1,15 @@
 import { useEffect } from 'preact/hooks';
+import { andList } from '../../../../../report/words/andList.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
 import { judgedSoFar, piecesToJudge } from '../../../store/bend/judgedPieces.ts';
-import { beginJudging, judgeName, judgeTrouble, pairInHand, takeNextPair } from '../../../store/bend/judging.ts';
+import {
+  beginJudging,
+  blindedHow,
+  judgeName,
+  judgeTrouble,
+  pairInHand,
+  takeNextPair,
+} from '../../../store/bend/judging.ts';
 import { bendRoute } from '../../../store/bend/openInBend.ts';
 import { folded, held } from '../../../store/journal/journal.ts';
 import { addressOf } from '../../../store/routeOf.ts';
@@ -48,10 +56,17 @@ function Judging({ trial }: { trial: Trial }) {
   const { pieces, without } = piecesToJudge(trial);
   if (pieces.length < 2) return <TooFew trial={trial} count={pieces.length} />;
   const pair = pairInHand.value;
+  const soFar = judgedSoFar(trial, pieces);
   return (
     <>
       <section class="judge-now" aria-label="The pair in hand">
-        <JudgeProgress soFar={judgedSoFar(trial, pieces)} />
+        <JudgeProgress soFar={soFar} />
+        {soFar.groups.length > 1 && soFar.done >= pieces.length && (
+          <p class="note">
+            No answer joins {groupsText(soFar.groups, named(trial))} yet, so nothing can be said across them: the next
+            pair joins two.
+          </p>
+        )}
         {pair !== null && <PairShown trial={trial} pair={pair} />}
         {judgeTrouble.value !== '' && (
           <p class="trouble-sentence" role="alert">
@@ -66,7 +81,7 @@ function Judging({ trial }: { trial: Trial }) {
           when they tire.
         </p>
         <JudgeSettings />
-        <ChoosePair trial={trial} pieces={pieces} />
+        <ChoosePair trial={trial} pieces={pieces} now={pair} key={pair === null ? '' : `${pair.left} ${pair.right}`} />
         {without.length > 0 && !trial.blinding.blind && (
           <p class="note">
             Without a piece to bend on record, and so left out: <bdi dir="auto">{without.join(', ')}</bdi>.
@@ -79,6 +94,13 @@ function Judging({ trial }: { trial: Trial }) {
     </>
   );
 }
+
+/** Names may be shown where nobody is kept from knowing. */
+const named = (trial: Trial) => !trial.blinding.blind && blindedHow.value === 'open';
+
+/** Groups by name; by their number alone where names are put by. */
+const groupsText = (groups: readonly (readonly string[])[], open: boolean): string =>
+  open ? groups.map((group) => andList(group)).join(' with ') : `the ${groups.length} groups of pieces judged so far`;
 
 function TooFew({ trial, count }: { trial: Trial; count: number }) {
   return (
