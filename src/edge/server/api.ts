@@ -6,6 +6,7 @@ import { blobsApi } from './blobsApi.ts';
 import { entriesApi } from './entriesApi.ts';
 import { liveApi } from './live/liveApi.ts';
 import type { LiveHub } from './live/liveHub.ts';
+import { partsApi } from './publish/partsApi.ts';
 import { publishApi } from './publish/publishApi.ts';
 import { refuse } from './refusal.ts';
 import { devicesApi } from './share/devicesApi.ts';
@@ -40,6 +41,7 @@ export function api({ store, live, sharing, now }: ApiParts): Hono<BenchEnv> {
   app.route('/live', liveApi(store, live));
   app.route('/blobs', blobsApi(store));
   app.route('/', publishApi(store));
+  app.route('/', partsApi(store, now));
   app.route('/devices', devicesApi(store, live, now));
   app.route('/share', shareApi(sharing));
 

@@ -1,5 +1,4 @@
 import type { Photo } from '../../../report/package/photos.ts';
-import type { LicenceOffered } from '../../../report/publish/licences.ts';
 import { Bench } from '../worker/bench.ts';
 import type { Assay } from './assay.ts';
 import { bytesOfPhoto } from './photoBytes.ts';
@@ -9,15 +8,11 @@ import { bytesOfPhoto } from './photoBytes.ts';
  *
  * @param names SHA-256 of the photos that are to come along
  */
-export async function savePackage(
-  { trial, entries, findings }: Pick<Assay, 'trial' | 'entries' | 'findings'>,
-  names: readonly string[],
-  licence?: LicenceOffered,
-): Promise<string> {
+export async function savePackage({ trial, entries, findings }: Assay, names: readonly string[]): Promise<string> {
   const bench = new Bench();
   try {
     const photos = await photosHere(trial, names);
-    const bytes = await bench.ask('pack', { entries, findings, photos, ...(licence ? { licence } : {}) });
+    const bytes = await bench.ask('pack', { entries, findings, photos });
     const file = `${fileName(trial)}.zip`;
     handOver(new Blob([bytes as BlobPart], { type: 'application/zip' }), file);
     return `${file} is among your downloads.${leftBehind(names.length - photos.length)}`;

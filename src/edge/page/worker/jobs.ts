@@ -12,9 +12,7 @@ import type { LogColumn, LogLayout } from '../../../methods/current/log/columns.
 import type { Paper } from '../../../report/labels/paper.ts';
 import type { Photo } from '../../../report/package/photos.ts';
 import type { Refusal } from '../../../report/package/refusal.ts';
-import type { ChangedSince } from '../../../report/publish/changedSince.ts';
 import type { LicenceOffered } from '../../../report/publish/licences.ts';
-import type { SealAsked } from '../../../report/publish/seal.ts';
 import type { Reading, SealedPart, Trial } from '../../../trial/trial.ts';
 import type { DisplayUnits } from '../../../units/display.ts';
 
@@ -80,14 +78,6 @@ export interface PublishShown {
   body: string;
   /** One line of part, places and day. */
   partLine: string;
-}
-
-/** A sealed part held against the journal as it stands. */
-export interface PartChecked {
-  part: string;
-  /** Whether its rows and every digit come out again; 'lost' where rows as sealed are known no more. */
-  again: 'same' | 'other digits' | 'lost';
-  changed: ChangedSince | null;
 }
 
 /** What a plan prints. */
@@ -164,22 +154,10 @@ export interface Jobs {
     ask: { entries: readonly Entry[]; subject: PublishSubject; licence: LicenceOffered; units: DisplayUnits };
     answer: PublishShown;
   };
-  /** Entries to every sealed part, computed again, with what changed since. */
-  parts: { ask: { entries: readonly Entry[] }; answer: PartChecked[] };
-  /** Entries, and what is to be sealed, to the row that seals it. */
-  seal: { ask: { entries: readonly Entry[]; asked: SealAsked }; answer: Record<string, string> };
   /** Files to the bytes of a .zip. */
   zip: { ask: { files: readonly (readonly [name: string, content: string | Uint8Array])[] }; answer: Uint8Array };
   /** Entries, and the photos that are to come along, to the bytes of a .zip that anyone can read and compute again. */
-  pack: {
-    ask: {
-      entries: readonly Entry[];
-      findings: Findings | null;
-      photos: readonly Photo[];
-      licence?: LicenceOffered;
-    };
-    answer: Uint8Array;
-  };
+  pack: { ask: { entries: readonly Entry[]; findings: Findings | null; photos: readonly Photo[] }; answer: Uint8Array };
 }
 
 export type JobKind = keyof Jobs;

@@ -4,11 +4,9 @@ import { assayJob } from './assayJob.ts';
 import type { Answered, Asked } from './jobs.ts';
 import { logJob } from './logJob.ts';
 import { packJob } from './packJob.ts';
-import { partsJob } from './partsJob.ts';
 import { planJob } from './planJob.ts';
 import { publishJob } from './publishJob.ts';
 import { readJob } from './readJob.ts';
-import { sealJob } from './sealJob.ts';
 import { sheetsJob } from './sheetsJob.ts';
 import { soFarJob } from './soFarJob.ts';
 import { standingJob } from './standingJob.ts';
@@ -48,10 +46,6 @@ function done(asked: Asked) {
       return standingJob(asked.ask, (drawn) => post({ number: asked.number, drawn }));
     case 'publish':
       return publishJob(asked.ask);
-    case 'parts':
-      return partsJob(asked.ask);
-    case 'seal':
-      return sealJob(asked.ask);
     case 'zip':
       return zipJob(asked.ask);
     case 'pack':

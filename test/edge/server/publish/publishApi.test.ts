@@ -1,8 +1,14 @@
 /** Reports and cards through the server, and what readers are told of a trial. */
 import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
+import { verifySealed } from '../../../../src/edge/cli/verifySealed.ts';
+import type { PartChecked } from '../../../../src/edge/publish/checkedParts.ts';
 import type { PartPlace } from '../../../../src/journal/kinds/seal.ts';
+import { readPackage } from '../../../../src/report/package/readPackage.ts';
+import { sealedFolders } from '../../../../src/report/package/sealedFiles.ts';
+import { unzipPackage } from '../../../../src/report/package/zip.ts';
 import { sealRow } from '../../../../src/report/publish/seal.ts';
+import { fold } from '../../../../src/trial/fold.ts';
 import { Bench } from '../../../findings/bench.ts';
 import { tempFolder } from '../../../support/tempFolder.ts';
 import { smallPage } from '../bench.ts';
@@ -89,6 +95,54 @@ describe('a card through the server', () => {
   ])('refuses %j', async (more) => {
     const { app, trial } = await shelfWith(measured());
     expect((await ask(app, `/api/card?${query(trial, more)}`)).status).toBe(400);
+  });
+});
+
+describe('parts through the server', () => {
+  it('are sealed by a row that it computes, come out the same, and travel in a package that anybody can check', async () => {
+    const b = measured();
+    const { app, trial, store } = await shelfWith(b);
+    const asked = query(trial, { part: '1', title: '=cmd()', places: 'inside', by: 'Ann' });
+    const row = (await (await ask(app, `/api/seal?${asked}`)).json()) as Record<string, string>;
+    expect((await store.entries(trial)).some(({ kind }) => kind === 'seal')).toBe(false);
+    b.say('seal', row);
+    await store.append(trial, b.entries);
+    expect(await (await ask(app, `/api/parts?${query(trial)}`)).json()).toEqual([
+      { part: '1', again: 'same', changed: { changes: [], corrections: [] } },
+    ]);
+    const reading = b.entries.find(({ body }) => body.quantity === 'conductor_mass')!.body.reading!;
+    b.say('strike', { reading, why: 'wrong piece' });
+    await store.append(trial, b.entries);
+    const [since] = (await (await ask(app, `/api/parts?${query(trial)}`)).json()) as PartChecked[];
+    expect(since!.again).toBe('same');
+    expect(since!.changed!.corrections).toHaveLength(1);
+    const zip = await ask(app, `/api/package?${query(trial, { licence: 'CC-BY-SA-4.0' })}`);
+    const files = unzipPackage(new Uint8Array(await zip.arrayBuffer()));
+    expect(JSON.parse(new TextDecoder().decode(files.get('datapackage.json'))).licenses).toEqual([
+      { name: 'CC-BY-SA-4.0', title: 'CC BY-SA 4.0', path: 'https://creativecommons.org/licenses/by-sa/4.0/' },
+    ]);
+    const again = readPackage(files, { now: '2026-12-01T00:00:00Z' });
+    expect(again.refusals).toEqual([]);
+    const part = fold(again.entries).parts[0]!;
+    expect(verifySealed(part, sealedFolders(files).get(1), 0, '2026-12-01T00:00:00Z').outcome).toBe('same');
+  });
+
+  it.each<[Record<string, string>, RegExp]>([
+    [{ part: '1', places: 'inside' }, /sealed already/],
+    [{ part: ' ', places: 'inside' }, /no name/],
+    [{ part: '2', places: 'kitchen' }, /needs a place/],
+  ])('are not sealed by %j', async (more, said) => {
+    const { app, trial } = await shelfWith(seal(measured(), ['inside']));
+    const answer = await ask(app, `/api/seal?${query(trial, more)}`);
+    expect(answer.status).toBe(400);
+    expect(await answer.text()).toMatch(said);
+  });
+
+  it('are not sealed by a reader', async () => {
+    const { app, trial, ...bench } = await shelfWith(measured());
+    const { token } = await paired({ app, ...bench }, 'reader');
+    const asked = `/api/seal?${query(trial, { part: '1', places: 'inside' })}`;
+    expect((await ask(app, asked, fromPhone(token))).status).toBe(403);
   });
 });
 

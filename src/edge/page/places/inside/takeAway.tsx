@@ -3,6 +3,7 @@ import { photosNamed, smallPhotos } from '../../../../report/package/photos.ts';
 import type { Assay } from '../../store/assay.ts';
 import { folded } from '../../store/journal/journal.ts';
 import { sizeOfPhotos } from '../../store/photoBytes.ts';
+import { addressOf } from '../../store/routeOf.ts';
 import { savePackage } from '../../store/takeAway.ts';
 
 /** The way out for the data: everything that was said, in files that anybody can read and compute again. */
@@ -22,6 +23,13 @@ export function TakeAway({ now }: { now: Assay }) {
       <p>
         All {now.entries.length} entries as CSV files with their description, for a spreadsheet, for another bench, or
         for whoever doubts a figure.
+        {trial !== null && trial.parts.length > 0 && (
+          <>
+            {' '}
+            Sealed parts come along from{' '}
+            <a href={addressOf({ place: 'publish', trial: now.trial, opened: null })}>Publish</a>.
+          </>
+        )}
       </p>
       {names.length > 0 && (
         <div class="tick">

@@ -1,29 +1,19 @@
 import { useId, useState } from 'preact/hooks';
-import type { Findings } from '../../../../findings/schema.ts';
-import type { Entry } from '../../../../journal/entry.ts';
 import { photosNamed } from '../../../../report/package/photos.ts';
 import type { Trial } from '../../../../trial/trial.ts';
-import { licence, subject } from '../../store/publish/publishing.ts';
-import { savePackage } from '../../store/takeAway.ts';
-
-interface DataPackageProps {
-  trial: Trial;
-  entries: readonly Entry[];
-  findings: Findings;
-}
+import { plainName, saveFile } from '../../store/publish/files.ts';
+import { licence } from '../../store/publish/publishing.ts';
 
 /** Rows and photos for whoever wants to compute it all again. */
-export function DataPackage({ trial, entries, findings }: DataPackageProps) {
+export function DataPackage({ trial }: { trial: Trial }) {
   const id = useId();
   const [withPhotos, setWithPhotos] = useState(true);
   const [said, setSaid] = useState('');
   const photos = photosNamed(trial);
-  const { part, places } = subject.value;
-  const whole = part === null && places.length === 5;
   const save = async () => {
     setSaid('Packing …');
-    const packed = { trial: trial.trial, entries, findings: whole ? findings : null };
-    setSaid(await savePackage(packed, withPhotos ? photos : [], licence.peek()));
+    const wanted = { trial: trial.trial, photos: withPhotos ? 'yes' : 'no', licence: licence.peek().id };
+    setSaid(await saveFile(`/api/package?${new URLSearchParams(wanted)}`, `${plainName(trial.trial)}.zip`));
   };
   return (
     <section class="data-package" aria-labelledby={`${id}-head`}>

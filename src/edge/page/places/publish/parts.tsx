@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { SealedPart, Trial } from '../../../../trial/trial.ts';
+import type { PartChecked } from '../../../publish/checkedParts.ts';
 import { checkedParts, lookAtPart, sentenceOf } from '../../store/publish/publishing.ts';
 import { hideFromReaders } from '../../store/publish/sealing.ts';
-import type { PartChecked } from '../../worker/jobs.ts';
 import { placeWords } from './placeWords.ts';
 
 /** Every sealed part: what it is, its hashes, whether it comes out the same today, and what changed since. */
@@ -86,7 +86,7 @@ function Part({ part, checked }: { part: SealedPart; checked: PartChecked | null
 }
 
 function againWords(checked: PartChecked | null): string {
-  if (checked === null) return 'Being computed again.';
+  if (checked === null) return checkedParts.value?.sentence || 'Being computed again.';
   if (checked.again === 'same') return 'Computed again just now: the same rows and the same digits.';
   if (checked.again === 'lost') return 'Its rows as sealed are not all here, so it cannot be computed again.';
   return 'Its rows are the same, and this version of Cupel finds other digits. The seal names the version that it was made with.';

@@ -53,9 +53,11 @@ export function Publish({ trial }: { trial: string; opened: string | null }) {
 function Published({ trial }: { trial: Trial }) {
   const journal = entries.value;
   const asked = subject.value;
+  // Only what has reached the bench computer can be checked by it.
+  const there = held.value?.outbox.unacknowledged.length === 0;
   useEffect(() => {
-    void checkParts(journal);
-  }, [journal]);
+    void checkParts(trial.trial, journal);
+  }, [journal, there]);
   useEffect(() => {
     void show(trial.trial, journal, units.value);
   }, [journal, asked, units.value, licenceId.value]);
@@ -64,7 +66,7 @@ function Published({ trial }: { trial: Trial }) {
     <>
       <h1 class="publish-sentence">{sentence(trial)}</h1>
       <Parts trial={trial} />
-      <WhatIsShown trial={trial} entries={journal} />
+      <WhatIsShown trial={trial} />
       {now !== null && now.sentence !== '' && (
         <p class="trouble-sentence" role="alert">
           {now.sentence}
@@ -82,7 +84,7 @@ function Published({ trial }: { trial: Trial }) {
           <Report trial={trial.trial} shown={now.shown} />
           <Cards trial={trial.trial} shown={now.shown} />
           <BoxText shown={now.shown} parts={trial.parts} />
-          <DataPackage trial={trial} entries={journal} findings={now.shown.findings} />
+          <DataPackage trial={trial} />
         </div>
       )}
     </>

@@ -1,5 +1,4 @@
 import { useEffect, useId, useState } from 'preact/hooks';
-import type { Entry } from '../../../../journal/entry.ts';
 import { PART_PLACES } from '../../../../journal/kinds/seal.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { choosePlace, lookAtPart, subject } from '../../store/publish/publishing.ts';
@@ -8,11 +7,10 @@ import { PLACE_NAMES } from './placeWords.ts';
 
 interface WhatIsShownProps {
   trial: Trial;
-  entries: readonly Entry[];
 }
 
 /** What everything below is of: a sealed part, or a draft of chosen places, which can be sealed. */
-export function WhatIsShown({ trial, entries }: WhatIsShownProps) {
+export function WhatIsShown({ trial }: WhatIsShownProps) {
   const id = useId();
   const { part } = subject.value;
   return (
@@ -31,12 +29,12 @@ export function WhatIsShown({ trial, entries }: WhatIsShownProps) {
           </select>
         </div>
       )}
-      {part === null && <Draft trial={trial} entries={entries} />}
+      {part === null && <Draft trial={trial} />}
     </section>
   );
 }
 
-function Draft({ trial, entries }: WhatIsShownProps) {
+function Draft({ trial }: WhatIsShownProps) {
   const { places } = subject.value;
   return (
     <>
@@ -57,13 +55,13 @@ function Draft({ trial, entries }: WhatIsShownProps) {
       {trial.blinding.blind ? (
         <p class="note">Names are hidden, so all below goes by codes. Show the names before a part is sealed.</p>
       ) : (
-        <Seal trial={trial} entries={entries} />
+        <Seal trial={trial} />
       )}
     </>
   );
 }
 
-function Seal({ trial, entries }: WhatIsShownProps) {
+function Seal({ trial }: WhatIsShownProps) {
   const id = useId();
   const next = nextPartName(trial.parts);
   const [part, setPart] = useState(next);
@@ -76,7 +74,7 @@ function Seal({ trial, entries }: WhatIsShownProps) {
     event.preventDefault();
     setSaid('Sealing …');
     setTrouble('');
-    const stands = await sealPart(entries, trial.parts, { part, title, places: subject.peek().places, hidden });
+    const stands = await sealPart(trial.trial, { part, title, places: subject.peek().places, hidden });
     setSaid(
       stands === null ? `Part ${part.trim()} is sealed. What it holds stays as it is, whatever is said later.` : '',
     );

@@ -4,8 +4,10 @@ import type { Entry } from '../../../../journal/entry.ts';
 import { PART_PLACES, type PartPlace } from '../../../../journal/kinds/seal.ts';
 import { LICENCES } from '../../../../report/publish/licences.ts';
 import type { DisplayUnits } from '../../../../units/display.ts';
+import type { PartChecked } from '../../../publish/checkedParts.ts';
 import { Bench, Stopped } from '../../worker/bench.ts';
-import type { PartChecked, PublishShown, PublishSubject } from '../../worker/jobs.ts';
+import type { PublishShown, PublishSubject } from '../../worker/jobs.ts';
+import { ask } from '../api.ts';
 
 export interface Publishing {
   trial: string;
@@ -19,13 +21,12 @@ export interface Publishing {
 
 export const publishing = signal<Publishing | null>(null);
 /** Every sealed part computed again; null until it was. */
-export const checkedParts = signal<{ entries: readonly Entry[]; parts: PartChecked[] } | null>(null);
+export const checkedParts = signal<{ entries: readonly Entry[]; parts: PartChecked[]; sentence: string } | null>(null);
 export const subject = signal<PublishSubject>({ part: null, places: PART_PLACES });
 export const licenceId = signal(LICENCES[0]!.id);
 export const licence = computed(() => LICENCES.find(({ id }) => id === licenceId.value) ?? LICENCES[0]!);
 
 const showing = new Bench();
-const checking = new Bench();
 
 export function lookAtPart(part: string | null): void {
   subject.value = { ...subject.peek(), part };
@@ -64,21 +65,19 @@ export async function show(trial: string, entries: readonly Entry[], units: Disp
   }
 }
 
-/** Computes every sealed part again. */
-export async function checkParts(entries: readonly Entry[]): Promise<void> {
+/** Has the bench computer compute every sealed part again: its digits are those that the seal holds. */
+export async function checkParts(trial: string, entries: readonly Entry[]): Promise<void> {
   if (checkedParts.peek()?.entries === entries) return;
-  checking.stop();
-  try {
-    checkedParts.value = { entries, parts: await checking.ask('parts', { entries }) };
-  } catch (error) {
-    if (!(error instanceof Stopped)) throw error;
-  }
+  const answer = await ask<PartChecked[]>(`/api/parts?${new URLSearchParams({ trial })}`);
+  if (publishing.peek()?.trial !== trial) return;
+  checkedParts.value = answer.ok
+    ? { entries, parts: answer.value, sentence: '' }
+    : { entries, parts: checkedParts.peek()?.parts ?? [], sentence: answer.sentence };
 }
 
-/** Lets go of the workers and of what they found. */
+/** Lets go of the worker and of what was found. */
 export function leavePublish(): void {
   showing.stop();
-  checking.stop();
   publishing.value = null;
   checkedParts.value = null;
   subject.value = { part: null, places: PART_PLACES };

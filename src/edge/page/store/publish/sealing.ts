@@ -1,9 +1,9 @@
-import type { Entry } from '../../../../journal/entry.ts';
 import type { PartPlace } from '../../../../journal/kinds/seal.ts';
+import { emptyOutbox, waiting } from '../../../../journal/sync/outbox.ts';
 import type { SealedPart } from '../../../../trial/trial.ts';
-import { Bench } from '../../worker/bench.ts';
+import { ask } from '../api.ts';
 import { recorder } from '../journal/device.ts';
-import { say } from '../journal/journal.ts';
+import { held, say } from '../journal/journal.ts';
 
 export interface SealForm {
   part: string;
@@ -12,32 +12,23 @@ export interface SealForm {
   hidden: boolean;
 }
 
-const LEVEL = 0.95;
-
 /**
- * Seals a part: computes what it holds and says its row.
+ * Seals a part: the bench computer computes what it holds, by the same program that checks it later, and this page says its row.
  *
  * @returns null when it was sealed, or a sentence that says what stands in the way
  */
-export async function sealPart(
-  entries: readonly Entry[],
-  known: readonly SealedPart[],
-  { part, ...form }: SealForm,
-): Promise<string | null> {
-  const name = part.trim();
-  if (name === '') return 'Found no name for the part; expected one such as 2.';
-  if (known.some((each) => each.part === name))
-    return `Part ${name} is sealed already; seal what is new as another part.`;
-  const bench = new Bench();
+export async function sealPart(trial: string, { part, title, places, hidden }: SealForm): Promise<string | null> {
+  const unsent = waiting(held.peek()?.outbox ?? emptyOutbox(trial)).length;
+  if (unsent > 0) return 'Something that was said here is not on the bench computer yet; seal when it is.';
+  const asked = { trial, part: part.trim(), title: title.trim(), places: places.join(','), by: recorder.peek() };
+  const query = new URLSearchParams({ ...asked, hidden: hidden ? 'yes' : 'no' });
+  const row = await ask<Record<string, string>>(`/api/seal?${query}`);
+  if (!row.ok) return row.sentence;
   try {
-    const at = new Date().toISOString();
-    const asked = { ...form, part: name, title: form.title.trim(), level: LEVEL, draws: 0, at, by: recorder.value };
-    await say('seal', await bench.ask('seal', { entries, asked }));
+    await say('seal', row.value);
     return null;
   } catch (error) {
-    return `It was not sealed: ${error instanceof Error ? error.message : String(error)}.`.replace(/\.+$/, '.');
-  } finally {
-    bench.stop();
+    return error instanceof Error ? error.message : String(error);
   }
 }
 

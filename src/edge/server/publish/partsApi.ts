@@ -1,0 +1,76 @@
+import { Hono } from 'hono';
+import { photosNamed } from '../../../report/package/photos.ts';
+import { licenceOf } from '../../../report/publish/licences.ts';
+import { fold } from '../../../trial/fold.ts';
+import { placesIn } from '../../../trial/makeParts.ts';
+import type { Store } from '../../store/store.ts';
+import { mayOnly } from '../asker.ts';
+import type { BenchContext, BenchEnv } from '../bench.ts';
+import { refuse } from '../refusal.ts';
+import { trialNamed } from '../trialNamed.ts';
+import { sealedForReaders } from './sealedForReaders.ts';
+
+/** Share of cases in which the intervals of a part that is sealed hold the true value. */
+const LEVEL = 0.95;
+
+/**
+ * Parts: what they hold is computed here and by `cupel verify`, by one program, so that the digits are the same. A browser's last
+ * digits differ.
+ */
+export function partsApi(store: Store, now: () => number): Hono<BenchEnv> {
+  const app = new Hono<BenchEnv>();
+
+  /** The journal as far as the asker may see it. */
+  const seen = async (c: BenchContext, trial: string) => {
+    const entries = await store.entries(trial);
+    return c.get('asker').role === 'reader' ? sealedForReaders(entries) : entries;
+  };
+
+  app.get('/parts', mayOnly('read'), async (c) => {
+    const trial = await trialNamed(c, store);
+    if (trial instanceof Response) return trial;
+    const { checkedParts } = await import('../../publish/checkedParts.ts');
+    return c.json(checkedParts(await seen(c, trial)));
+  });
+
+  app.get('/seal', mayOnly('record'), async (c) => {
+    const trial = await trialNamed(c, store);
+    if (trial instanceof Response) return trial;
+    const word = (name: string) => (c.req.query(name) ?? '').trim();
+    const entries = await store.entries(trial);
+    const part = word('part');
+    if (part === '' || fold(entries).parts.some((each) => each.part === part))
+      return refuse(c, 400, {
+        found: part === '' ? 'no name for the part' : `part ${part}, which is sealed already`,
+        expected: 'a name that no part has yet',
+        advice: 'Seal what is new as another part.',
+      });
+    const { sealRow } = await import('../../../report/publish/seal.ts');
+    const places = placesIn(word('places'));
+    const asked = { part, title: word('title'), places, hidden: word('hidden') === 'yes', by: word('by') };
+    try {
+      return c.json(sealRow(entries, { ...asked, level: LEVEL, draws: 0, at: new Date(now()).toISOString() }));
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      return refuse(c, 400, { found: error.message, expected: 'something to seal', advice: 'Nothing was sealed.' });
+    }
+  });
+
+  app.get('/package', mayOnly('read'), async (c) => {
+    const trial = await trialNamed(c, store);
+    if (trial instanceof Response) return trial;
+    const entries = await seen(c, trial);
+    const { publicPackage } = await import('../../publish/publicPackage.ts');
+    const { zipPackage } = await import('../../../report/package/zip.ts');
+    const { photosToPack } = await import('../../store/packedPhotos.ts');
+    const named = c.req.query('photos') === 'yes' ? photosNamed(fold(entries)) : [];
+    const { photos } = await photosToPack(named, (name) => store.getBlob(trial, name));
+    const files = publicPackage(entries, photos, licenceOf(c.req.query('licence') ?? ''));
+    return c.body(new Uint8Array(zipPackage(files)), 200, {
+      'content-type': 'application/zip',
+      'content-disposition': 'attachment; filename="package.zip"',
+    });
+  });
+
+  return app;
+}
