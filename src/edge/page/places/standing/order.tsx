@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import type { Findings } from '../../../../findings/schema.ts';
 import type { Decide } from '../../../../findings/shapes/decide.ts';
 import type { OrderNow } from '../../../../findings/standing/orderBy.ts';
@@ -26,6 +27,17 @@ interface OrderProps {
 /** The order by the weights at hand, and everything that is to be known beside it. */
 export function Order({ trial, stood, findings, open }: OrderProps) {
   const { order, decide } = stood;
+  // What follows a slider must not wait for what does not: these are laid out anew only when they have something new to say.
+  const beside = useMemo(
+    () => (
+      <>
+        <OtherTastes decide={decide} />
+        <ValueForMoney decide={decide} findings={findings} />
+      </>
+    ),
+    [decide, findings],
+  );
+  const known = useMemo(() => <HowWeKnowStanding decide={decide} />, [decide]);
   return (
     <>
       <Sentence text={order.sentence} />
@@ -39,10 +51,9 @@ export function Order({ trial, stood, findings, open }: OrderProps) {
           <NotMeasured stood={stood} />
         </section>
       </div>
-      <OtherTastes decide={decide} />
-      <ValueForMoney decide={decide} findings={findings} />
+      {beside}
       <Door stood={stood} />
-      <HowWeKnowStanding decide={decide} />
+      {known}
     </>
   );
 }
