@@ -99,8 +99,8 @@ export function ampsStrip(strip: AmpsStrip, { width, theme }: { width: number; t
   return svgDocument(
     { width, height, description: describeStrip(strip) },
     head(strip, axis, columns, width, theme),
-    ...strip.rows.map((row, i) => drawnRow(row, HEAD + i * columns.rowHeight, columns, axis, width, theme)),
-    limitLine(strip, axis, columns, height, theme),
+    ...strip.rows.map((row, i) => drawnRow(row, i, columns, axis, width, theme)),
+    ...limitLines(strip, axis, columns, height, theme),
     line(0, height - 1, width, height - 1, { stroke: theme.rule, 'stroke-width': 1 }),
   );
 }
@@ -146,15 +146,24 @@ function limitText(text: string, x: number, left: number, chart: number, theme: 
   });
 }
 
-function limitLine({ limit }: AmpsStrip, axis: Axis, { left }: Columns, height: number, theme: Theme): string {
-  if (limit === null) return '';
-  const x = left + axis(limit.value);
-  return line(x, 2, x, height - 1, { stroke: theme.ink, 'stroke-width': 1.5 });
+/** The limit through all rows; where figures stand over their bars, through the bars alone, so that it crosses no words. */
+function limitLines({ limit, rows }: AmpsStrip, axis: Axis, c: Columns, height: number, theme: Theme): string[] {
+  if (limit === null) return [];
+  const x = c.left + axis(limit.value);
+  const stroke = { stroke: theme.ink, 'stroke-width': 1.5 };
+  if (!c.stacked) return [line(x, 2, x, height - 1, stroke)];
+  const head = line(x, 2, x, HEAD, stroke);
+  return [head, ...rows.map((_, i) => line(x, barOf(i, c) - TICK * 0.7, x, barOf(i, c) + TICK * 0.7, stroke))];
 }
 
-function drawnRow(row: AmpsRow, top: number, c: Columns, axis: Axis, width: number, theme: Theme): string {
+/** Where the bar of a row lies, px from the top. */
+const barOf = (row: number, { stacked, rowHeight }: Columns): number =>
+  HEAD + row * rowHeight + (stacked ? 38 : rowHeight / 2);
+
+function drawnRow(row: AmpsRow, i: number, c: Columns, axis: Axis, width: number, theme: Theme): string {
+  const top = HEAD + i * c.rowHeight;
   const textY = c.stacked ? top + 20 : top + c.rowHeight / 2 + 5;
-  const barY = c.stacked ? top + 38 : top + c.rowHeight / 2;
+  const barY = barOf(i, c);
   const [name = ''] = fittedLines(row.name === '' ? 'no name' : row.name, c.name / DISPLAY_BREADTH, NAME, 1);
   const figure = {
     'font-size': FIGURE,

@@ -103,6 +103,8 @@ function AtRest({ check, missing }: Pick<ResultsProps, 'check' | 'missing'>) {
 
 const FIRST_WIDTH = 480;
 const HEIGHT = 270;
+/** So that strips and curves stand on one page. */
+const PAPER_HEIGHT = 150;
 /** Two beside each other on paper. */
 const PAPER_CHART = (PAPER_WIDTH - 24) / 2;
 
@@ -112,7 +114,9 @@ function Lengths({ title, chart }: { title: string; chart: LengthChart }) {
   return (
     <section ref={place}>
       <h2 class="strip-title">{title}</h2>
-      <Picture svg={lengthChart(chart, { width, height: HEIGHT, theme: variablesTheme })} />
+      <Picture
+        svg={lengthChart(chart, { width, height: printing.value ? PAPER_HEIGHT : HEIGHT, theme: variablesTheme })}
+      />
     </section>
   );
 }
