@@ -158,6 +158,8 @@ export const JACKET_WORDS: Readonly<Record<string, string>> = {
   'jacket.endurance[].per_wall.pairs[].parted': 'Whether the two are told apart.',
   'jacket.endurance[].per_wall.sentence': 'Whether the wall explains the order, in words.',
   'jacket.endurance[].sentence': 'The order in words, made from the bands.',
+  'jacket.endurance[].notes':
+    'What has to be read beside the result: pieces used in other tests before, how hours are known.',
   'jacket.endurance[].small_samples':
     'That the samples are small, and how many pieces would part what is not parted; empty for ten pieces or more.',
   'jacket.endurance[].how_we_know': 'What was computed, and what these pieces cannot show.',

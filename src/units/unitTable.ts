@@ -86,6 +86,7 @@ export const UNIT_TABLE: readonly UnitRow[] = [
   row('time', 's', ONE, 's|sec|secs|second|seconds'),
   row('time', 'min', [60, 1], 'min|mins|minute|minutes'),
   row('time', 'h', [3600, 1], 'h|hr|hrs|hour|hours'),
+  row('time', 'd', [86_400, 1], 'd|day|days'),
   row('count', '1', ONE, '|1|count|counts|strand|strands|turn|turns|wire|wires|pc|pcs|piece|pieces|bundle|bundles'),
   row('count', '1', ONE, 'cycle|cycles|stroke|strokes|pass|passes|bend|bends|times|drops'),
   row('ratio', '%', CENTI, '%|percent|per cent|pct'),

@@ -102,6 +102,7 @@ export function amountTest(test: TestRead, { cables, wallOf, level, seed }: Test
     pairs,
     per_wall: perWallOf(test, compared, analysis, { level, wallOf }),
     sentence: analysis && names.length > 1 ? orderSentence(test.test, names, analysis) : '',
+    notes: [],
     small_samples: '',
     how_we_know: [],
   };

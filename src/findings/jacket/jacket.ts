@@ -9,6 +9,7 @@ import { exposuresOf } from './exposures.ts';
 import { jacketWarnings } from './jacketWarnings.ts';
 import { passedTest } from './passedTest.ts';
 import { readEndurance, type TestRead } from './readEndurance.ts';
+import { testNotes, usedBefore } from './testNotes.ts';
 import { jacketCableOf } from './walls.ts';
 
 export interface JacketFound {
@@ -53,7 +54,8 @@ export function jacketOf(
     return { jacket: null, warnings };
   const tests = read.tests.map((test) => {
     const context = { cables, wallOf, level, seed: seedOf(seed, test) };
-    return { read: test, found: test.kind === 'amount' ? amountTest(test, context) : passedTest(test, context) };
+    const found = test.kind === 'amount' ? amountTest(test, context) : passedTest(test, context);
+    return { read: test, found: { ...found, notes: testNotes(test, read.tests) }, used: usedBefore(test, read.tests) };
   });
   const endurance = tests.map(({ found }) => found);
   return {

@@ -24,8 +24,21 @@ function aboutWall(c: JacketCable): Warning[] {
   return list;
 }
 
-function aboutTest(found: EnduranceTest, read: TestRead, level: number): Warning[] {
-  const list: Warning[] = [];
+/** A test as found and as read, with its pieces that were through others before. */
+interface Tested {
+  found: EnduranceTest;
+  read: TestRead;
+  used: readonly { test: string; pieces: readonly string[] }[];
+}
+
+function aboutTest({ found, read, used }: Tested, level: number): Warning[] {
+  const list: Warning[] = used.map(({ test, pieces }) =>
+    warning(
+      'endurance-piece-used-before',
+      null,
+      `${found.test}: ${pieces.join(', ')} had been through the ${test} test before. A used jacket may fail sooner; take fresh pieces, or leave them out of the comparison.`,
+    ),
+  );
   const noted = read.rows.flatMap((r) => (r.temperature === null ? [] : [r.temperature]));
   const apart = noted.length > 1 ? Math.max(...noted) - Math.min(...noted) : 0;
   if (apart > ONE_TEMPERATURE)
@@ -57,10 +70,6 @@ function aboutTest(found: EnduranceTest, read: TestRead, level: number): Warning
 }
 
 /** Everything worth a warning about jackets. */
-export function jacketWarnings(
-  cables: readonly JacketCable[],
-  tests: readonly { found: EnduranceTest; read: TestRead }[],
-  level: number,
-): Warning[] {
-  return [...cables.flatMap(aboutWall), ...tests.flatMap(({ found, read }) => aboutTest(found, read, level))];
+export function jacketWarnings(cables: readonly JacketCable[], tests: readonly Tested[], level: number): Warning[] {
+  return [...cables.flatMap(aboutWall), ...tests.flatMap((test) => aboutTest(test, level))];
 }

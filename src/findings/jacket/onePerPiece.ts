@@ -22,7 +22,7 @@ function settled(rows: readonly EnduranceRow[], warnings: Warning[]): EnduranceR
   if (failed.length > 1)
     say(
       'endurance-failed-twice',
-      `${specimen} failed twice in the ${test} test, at ${failed.map((r) => amount(r.amount)).join(' and at ')}. A piece fails once: the first is counted. If the later row corrects it, name the row that it replaces; if it was another piece, name that.`,
+      `${specimen} failed twice in the ${test} test, at ${failed.map((r) => amount(r.amount)).join(' and at ')}. A piece fails once: the first is counted. If the earlier one was a slip, say so where the test is run (“The earlier one was a slip”); if it was another piece, take the later one back and keep it on that piece.`,
     );
   if (!failure) return survived.reduce((far, r) => (r.amount > far.amount ? r : far));
   if (survived.length === 0) return failure;

@@ -70,6 +70,7 @@ export function passedTest(test: TestRead, { cables, level }: TestContext): Endu
       test.test,
       analysis.order.map((i) => ({ name: cable(i).name, band: analysis.band[i], ...analysis.cables[i] })),
     ),
+    notes: [],
     small_samples: '',
     how_we_know: [],
   };

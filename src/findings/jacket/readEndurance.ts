@@ -1,7 +1,7 @@
 import { group } from 'd3-array';
 import { cellNumber, cellQuantity } from '../../journal/cellQuantity.ts';
 import type { Protocol } from '../../methods/jacket/protocols/protocol.ts';
-import { protocolOf } from '../../methods/jacket/protocols/protocols.ts';
+import { isBareFluid, protocolOf } from '../../methods/jacket/protocols/protocols.ts';
 import { failedAt, failedBetween, type Lifetime, survivedTo } from '../../numerics/survival/lifetime.ts';
 import type { OnPiece, Trial } from '../../trial/trial.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
@@ -23,6 +23,10 @@ export interface EnduranceRow {
   stressUnit: string;
   /** °C */
   temperature: number | null;
+  /** How the hours of an exposure are known; empty where the row does not say. */
+  amountBy: 'clock' | 'planned' | '';
+  /** Place among the rows that stand, in the order in which they were said. */
+  place: number;
 }
 
 /** One test: the same abuse under the same load in the same unit. */
@@ -57,6 +61,11 @@ function temperatureOf(piece: OnPiece): number | null {
   return outcome.ok ? outcome.value.value - ZERO_CELSIUS : null;
 }
 
+function amountByOf(piece: OnPiece): EnduranceRow['amountBy'] {
+  const said = cellOf(piece, 'amount_by').toLowerCase();
+  return said === 'clock' || said === 'planned' ? said : '';
+}
+
 const warning = (code: string, cable: string | null, text: string): Warning => ({ code, cable, text });
 
 /** Rows that no later row replaces. */
@@ -83,7 +92,7 @@ function standing(rows: readonly OnPiece[], warnings: Warning[]): OnPiece[] {
 }
 
 /** A row as numbers, or the sentence that says why it is left out. */
-function readRow(piece: OnPiece, cableOf: ReadonlyMap<string, string>): EnduranceRow | Warning {
+function readRow(piece: OnPiece, place: number, cableOf: ReadonlyMap<string, string>): EnduranceRow | Warning {
   const { specimen } = piece;
   const test = cellOf(piece, 'test');
   const cable = cableOf.get(specimen);
@@ -127,6 +136,8 @@ function readRow(piece: OnPiece, cableOf: ReadonlyMap<string, string>): Enduranc
     stress: numberOf(piece, 'stress'),
     stressUnit: cellOf(piece, 'stress_unit'),
     temperature: temperatureOf(piece),
+    amountBy: amountByOf(piece),
+    place,
   };
 }
 
@@ -172,15 +183,29 @@ export function readEndurance(trial: Trial): EnduranceRead {
   const warnings: Warning[] = [];
   const cableOf = new Map(trial.specimens.map((s) => [s.specimen, s.cable]));
   const rows: EnduranceRow[] = [];
-  for (const piece of standing(trial.endurance, warnings)) {
-    const read = readRow(piece, cableOf);
+  for (const [place, piece] of standing(trial.endurance, warnings).entries()) {
+    const read = readRow(piece, place, cableOf);
     if ('code' in read) warnings.push(read);
     else rows.push(read);
   }
   const tests = [...group(rows, (r) => plain(r.test)).values()].flatMap((of) =>
     byStress(oneUnit(of, warnings), warnings).flatMap((same) => testOf(same, warnings)),
   );
-  return { tests: tests.filter((t) => t.rows.length > 0), warnings };
+  const found = tests.filter((t) => t.rows.length > 0);
+  return { tests: found, warnings: [...warnings, ...fluidsNotNamed(found)] };
+}
+
+/** Every fluid is a test of its own, so a fluid without a name may be several. */
+function fluidsNotNamed(tests: readonly TestRead[]): Warning[] {
+  return tests
+    .filter(({ test }) => isBareFluid(test))
+    .map(({ test, rows }) =>
+      warning(
+        'endurance-fluid-not-named',
+        null,
+        `${test}: ${rows.map((r) => r.specimen).join(', ')} lay in a fluid that is not named. If it was not one and the same, they do not compare.`,
+      ),
+    );
 }
 
 /** How long a piece lasted, as far as its row says. */

@@ -181,6 +181,8 @@ export const EnduranceTest = z.object({
   per_wall: PerWall.nullable(),
   /** The order in words, made from the bands. */
   sentence: z.string(),
+  /** What has to be read beside the result: pieces used in other tests before, how hours are known. */
+  notes: z.array(z.string()),
   /** That the samples are small, and how many pieces would part what is not parted. */
   small_samples: z.string(),
   how_we_know: z.array(z.string()),

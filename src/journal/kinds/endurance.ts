@@ -14,6 +14,9 @@ export const ENDURANCE_TABLE: TableShape = {
       least: 'positive',
     }),
     needed('unit', 'Unit of amount: strokes, N, s …'),
+    text('amount_by', 'How hours of an exposure are known: clocked where it was run, or planned and known otherwise', {
+      values: ['clock', 'planned'],
+    }),
     needed('outcome', 'Whether it failed', { values: ['failed', 'survived'] }),
     text(
       'inspected_every',

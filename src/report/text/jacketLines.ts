@@ -1,6 +1,7 @@
 import type { EnduranceCable, EnduranceTest, JacketCable } from '../../findings/shapes/jacket.ts';
 import { rangeText } from '../../units/rangeText.ts';
 import { measuredText, percentText, plainText, UNKNOWN } from '../figures.ts';
+import { testConditions } from '../jacket/testConditions.ts';
 import { type AssayPage, GAP, LEAST_NAME, paragraph, shown } from './assayPage.ts';
 import { displayWidth } from './displayWidth.ts';
 import { type Cell, type TextColumn, tableHead, tableRow } from './textTable.ts';
@@ -31,7 +32,21 @@ export function jacketLines(page: AssayPage): string[][] {
   if (jacket === null) return [];
   const walls = jacket.cables.filter((c) => c.role !== 'control');
   const blocks = walls.length > 0 ? [[shown('Jacket', page), ...table(walls, wallColumns(page), page)]] : [];
-  return [...blocks, ...jacket.endurance.map((test) => testLines(test, page)), exposureLines(page)];
+  return [
+    ...blocks,
+    ...doubtLines(walls, page),
+    ...jacket.endurance.map((test) => testLines(test, page)),
+    exposureLines(page),
+  ];
+}
+
+/** Why a wall or its shares are held back. */
+function doubtLines(cables: readonly JacketCable[], page: AssayPage): string[][] {
+  return cables.flatMap(({ name, cable, wall_doubt, shares_doubt }) =>
+    [wall_doubt, shares_doubt]
+      .filter((text) => text !== '')
+      .map((text) => paragraph(`${name === '' ? cable : name}: ${text}`, page)),
+  );
 }
 
 const extraSign = (page: AssayPage) => (shown('±', page).length > 1 ? SPELT_SIGN : 0);
@@ -55,15 +70,15 @@ function wallColumns(page: AssayPage): Planned<JacketCable>[] {
 }
 
 function testLines(test: EnduranceTest, page: AssayPage): string[] {
-  const load = test.stress === null ? '' : `, ${plainText(test.stress, test.stress_unit)}`;
   const cables = test.cables.filter((c) => c.role !== 'control');
   const all = test.kind === 'amount' ? amountColumns(test, page) : passedColumns(page);
   // Where no clean cut goes through the field, one band for all would say that nothing was parted.
   const columns = cables.some(({ band }) => (band ?? 1) > 1) ? all : all.slice(0, -1);
   return [
-    shown(`${test.test.charAt(0).toUpperCase()}${test.test.slice(1)}${load}`, page),
+    shown([`${test.test.charAt(0).toUpperCase()}${test.test.slice(1)}`, ...testConditions(test)].join(', '), page),
     ...paragraph(test.sentence, page),
     ...table(cables, columns, page),
+    ...test.notes.flatMap((note) => paragraph(note, page)),
     ...paragraph(test.small_samples, page),
   ];
 }

@@ -26,3 +26,6 @@ export function protocolOf(test: string): Protocol | null {
   );
   return fits.sort((x, y) => y.n.length - x.n.length)[0]?.protocol ?? null;
 }
+
+/** Whether a test is called a fluid without a word on which: every fluid is a test of its own. */
+export const isBareFluid = (test: string): boolean => /^fluids?[\s:,]*$/i.test(test.trim());

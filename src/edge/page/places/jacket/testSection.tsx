@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { EnduranceTest, Jacket } from '../../../../findings/shapes/jacket.ts';
-import { plainText } from '../../../../report/figures.ts';
 import { lastingChart, perWallChart } from '../../../../report/jacket/lastingChart.ts';
 import { lastingStrip } from '../../../../report/jacket/lastingStrip.ts';
+import { testConditions } from '../../../../report/jacket/testConditions.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Picture } from '../../parts/picture.tsx';
@@ -27,7 +27,8 @@ export function TestSection({ test, jacket }: { test: EnduranceTest; jacket: Jac
     <section class="jacket-test">
       <header>
         <h2>
-          <bdi dir="auto">{capital(test.test)}</bdi> <span class="unit">{noBreak(conditionsOf(test))}</span>
+          <bdi dir="auto">{capital(test.test)}</bdi>{' '}
+          <span class="unit">{noBreak(testConditions(test).join(', '))}</span>
         </h2>
         {per !== null && (
           <Switch
@@ -56,6 +57,11 @@ export function TestSection({ test, jacket }: { test: EnduranceTest; jacket: Jac
           ? 'Cables behind one bracket cannot be parted.'
           : 'No line goes clean through this field; the sentence above says which cables were parted.'}
       </p>
+      {test.notes.map((note) => (
+        <p key={note} class="test-note">
+          {noBreak(note)}
+        </p>
+      ))}
       {test.small_samples !== '' && <p class="small-samples">{noBreak(test.small_samples)}</p>}
       {amount && !perWall && <Curves test={test} />}
       {test.pairs.length > 0 && amount && !perWall && <Pairs test={test} />}
@@ -64,17 +70,6 @@ export function TestSection({ test, jacket }: { test: EnduranceTest; jacket: Jac
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** `under 7 N, at 19.8 °C`, as far as it was noted. */
-function conditionsOf({ stress, stress_unit, temperature_C, exposure, unit }: EnduranceTest): string {
-  return [
-    exposure === null ? '' : plainText(exposure, exposure === 1 ? unit.replace(/s$/, '') : unit),
-    stress === null ? '' : `at ${plainText(stress, stress_unit === 'C' ? '°C' : stress_unit)}`,
-    temperature_C === null ? '' : `pieces at ${temperature_C.toFixed(1).replace('-', '−')} °C`,
-  ]
-    .filter((part) => part !== '')
-    .join(', ');
-}
 
 const aloneSentence = ({ cables }: EnduranceTest): string =>
   cables.length === 1 ? `One cable was tested: ${cables[0]!.text}` : '';
