@@ -64,13 +64,12 @@ function Part({ part, checked }: { part: SealedPart; checked: PartChecked | null
         <button
           type="button"
           class="button"
-          aria-label={`Look at part ${part.part}`}
           onClick={() => {
             lookAtPart(part.part);
             document.querySelector('.what-is-shown')?.scrollIntoView({ block: 'start' });
           }}
         >
-          Look at it
+          Look at part <bdi dir="auto">{part.part}</bdi>
         </button>
         <button type="button" class="button" onClick={() => void hide()}>
           {part.hidden ? 'Show it to readers' : 'Keep it from readers'}

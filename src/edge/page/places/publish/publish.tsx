@@ -56,7 +56,7 @@ function Published({ trial }: { trial: Trial }) {
   // Only what has reached the bench computer can be checked by it.
   const there = held.value?.outbox.unacknowledged.length === 0;
   useEffect(() => {
-    void checkParts(trial.trial, journal);
+    if (there) void checkParts(trial.trial, journal);
   }, [journal, there]);
   useEffect(() => {
     void show(trial.trial, journal, units.value);

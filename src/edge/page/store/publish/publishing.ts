@@ -72,7 +72,7 @@ export async function checkParts(trial: string, entries: readonly Entry[]): Prom
   if (publishing.peek()?.trial !== trial) return;
   checkedParts.value = answer.ok
     ? { entries, parts: answer.value, sentence: '' }
-    : { entries, parts: checkedParts.peek()?.parts ?? [], sentence: answer.sentence };
+    : { entries: [], parts: checkedParts.peek()?.parts ?? [], sentence: answer.sentence };
 }
 
 /** Lets go of the worker and of what was found. */

@@ -1,0 +1,86 @@
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { piecesToWear } from './support/abuseTrial.ts';
+import { storedBodies } from './support/atBench.ts';
+import { accessibilityBreaches } from './support/axe.ts';
+import { type Bench, startBench } from './support/bench.ts';
+
+const DEMO = '/trial/fenwater-2-awg/publish';
+const RUDE = ['<b>Rudge</b> & Pawl', '“‮drawkcab” ⚡', `Endless${'-jacket'.repeat(20)}`, '=cmd()'];
+
+let bench: Bench;
+
+beforeAll(async () => {
+  bench = await startBench();
+});
+afterEach(() => bench.closePages());
+afterAll(() => bench.stop());
+
+describe('Publish with the invented trial', () => {
+  it('seals what was chosen, shows it as it will look, and hands over report, cards and data', async () => {
+    const { page, troubles } = await bench.open(DEMO);
+    await page.locator('.card-frame svg').waitFor({ timeout: 120_000 });
+    expect(await page.locator('h1').first().textContent()).toMatch(/^Nothing is sealed yet/);
+    for (const place of ['bend', 'jacket', 'amps', 'standing']) await page.locator(`#part-${place}`).uncheck();
+    await page.getByLabel('Title as readers see it').fill('What is inside');
+    await page.getByRole('button', { name: 'Seal this part' }).click();
+    await page.getByText('Computed again just now: the same rows and the same digits.').waitFor({ timeout: 60_000 });
+    const [sealed] = await storedBodies(bench.store, 'fenwater-2-awg', 'seal', 1);
+    expect(sealed).toMatchObject({ part: '1', title: 'What is inside', places: 'inside', hidden: 'no' });
+
+    await page.getByLabel('Part', { exact: true }).selectOption('1');
+    const paper = page.locator('.report-preview .paper');
+    await page.getByText(/^Part 1: What is inside · sealed/).waitFor({ timeout: 60_000 });
+    expect(await paper.locator('h1').textContent()).toMatch(/^Six 2\sAWG battery cables/);
+    expect(await paper.locator('#bend').count()).toBe(0);
+    for (const [name, file] of [
+      ['Save as a web page', /-part-1\.html$/],
+      ['PDF, A4', /-part-1\.pdf$/],
+      ['Save as PNG', /\.png$/],
+      ['Save as SVG', /\.svg$/],
+      ['Save the data package', /\.zip$/],
+    ] as const) {
+      const [came] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name }).click()]);
+      expect(came.suggestedFilename()).toMatch(file);
+    }
+
+    await page.getByLabel('Card', { exact: true }).selectOption('two');
+    await page.getByLabel('Second cable').selectOption({ label: 'Quill' });
+    expect(await page.locator('.card-frame').textContent()).toContain('Quill');
+    await page.getByLabel('Size').selectOption('1080x1920');
+    await page.getByLabel('Leave the ground out').check();
+    expect(await page.locator('.card-frame.see-through svg').getAttribute('viewBox')).toBe('0 0 1080 1920');
+
+    await page.getByLabel('Most characters').fill('300');
+    const text = await page.getByLabel('The text').inputValue();
+    expect(text.length).toBeLessThanOrEqual(300);
+    expect(await page.locator('.counter').textContent()).toBe(
+      `${[...text].length} of 300 characters. ${/(\d+) lines/.exec((await page.locator('.counter').textContent())!)![1]} lines do not fit.`,
+    );
+    await page.getByRole('button', { name: 'Keep it from readers' }).click();
+    await page.getByText('kept from readers').waitFor();
+    expect(troubles).toEqual([]);
+  });
+
+  it.each([
+    [1440, 'light'],
+    [390, 'dark'],
+  ] as const)('can be read by everybody at %d px, %s', async (width, colorScheme) => {
+    const { page } = await bench.open(DEMO, { width, colorScheme });
+    await page.locator('.card-frame svg').waitFor({ timeout: 120_000 });
+    for (const fold of await page.locator('main details > summary').all()) await fold.click();
+    expect(await accessibilityBreaches(page)).toEqual([]);
+    expect(await page.evaluate((w) => document.documentElement.scrollWidth - w, width)).toBeLessThanOrEqual(0);
+  });
+});
+
+it('shows hostile names as text, in preview, cards and words', async () => {
+  await bench.store.append('rude', piecesToWear('rude', RUDE));
+  const { page, troubles } = await bench.open('/trial/rude/publish', { width: 390 });
+  await page.locator('.card-frame svg').waitFor({ timeout: 60_000 });
+  expect(await page.locator('.report-preview .paper').textContent()).toContain(RUDE[0]);
+  expect(await page.locator('.report-preview .paper b', { hasText: 'Rudge' }).count()).toBe(0);
+  expect(await page.locator('.card-frame').textContent()).toContain('Rudge');
+  expect(await page.getByLabel('The text').inputValue()).toContain(RUDE[0]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - 390)).toBeLessThanOrEqual(0);
+  expect(troubles).toEqual([]);
+});
