@@ -40,7 +40,7 @@ export function api({ store, live, sharing, now }: ApiParts): Hono<BenchEnv> {
   app.route('/entries', entriesApi(store, live, now));
   app.route('/live', liveApi(store, live));
   app.route('/blobs', blobsApi(store));
-  app.route('/', publishApi(store));
+  app.route('/', publishApi(store, now));
   app.route('/', partsApi(store, now));
   app.route('/devices', devicesApi(store, live, now));
   app.route('/share', shareApi(sharing));

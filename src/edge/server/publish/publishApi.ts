@@ -4,6 +4,7 @@ import { CARD_SIZES, type CardSize } from '../../../report/publish/cards/canvas.
 import { CARD_KINDS, type CardKind, cardSvg, NoCard } from '../../../report/publish/cards/card.ts';
 import { reportDocument } from '../../../report/publish/document/reportDocument.ts';
 import { licenceOf } from '../../../report/publish/licences.ts';
+import { makerDocument } from '../../../report/publish/maker/makerDocument.ts';
 import { NotPublished } from '../../publish/published.ts';
 import type { Store } from '../../store/store.ts';
 import { mayOnly } from '../asker.ts';
@@ -13,7 +14,7 @@ import { trialNamed } from '../trialNamed.ts';
 import { type PublishedNow, publishedBook } from './publishedFor.ts';
 
 /** Reports and cards as files: `GET /report` as .html or .pdf, `GET /card` as .png or .svg. What draws them is loaded when first asked for. */
-export function publishApi(store: Store): Hono<BenchEnv> {
+export function publishApi(store: Store, now: () => number): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
   const book = publishedBook(store);
 
@@ -36,7 +37,20 @@ export function publishApi(store: Store): Hono<BenchEnv> {
     if (paper !== 'a4' && paper !== 'letter') return wrong(c, 'paper', paper, 'a4 or letter');
     const found = await shown(c);
     if (found instanceof Response) return found;
-    const document = reportDocument({ ...found, licence: licenceOf(c.req.query('licence') ?? '') });
+    const cable = c.req.query('cable') ?? '';
+    if (cable !== '' && c.get('asker').role === 'reader')
+      return refuse(c, 403, {
+        found: 'a reader',
+        expected: 'a recorder or keeper',
+        advice: 'Drafts are not published.',
+      });
+    if (cable !== '' && !found.findings.cables.some((one) => one.cable === cable))
+      return refuse(c, 404, { found: 'no such cable', expected: 'a cable of this trial', advice: 'Name another.' });
+    const licence = licenceOf(c.req.query('licence') ?? '');
+    const document =
+      cable === ''
+        ? reportDocument({ ...found, licence })
+        : makerDocument(found, cable, new Date(now()).toISOString().slice(0, 10));
     if (form === 'html') {
       const { reportHtml } = await import('../../../report/publish/html/reportHtml.ts');
       const { embeddedFonts } = await import('../../publish/fonts.ts');

@@ -18,6 +18,7 @@ import { NothingToSay } from '../inside/nothingToSay.tsx';
 import { BoxText } from './boxText.tsx';
 import { Cards } from './cards.tsx';
 import { DataPackage } from './dataPackage.tsx';
+import { Maker } from './maker.tsx';
 import { Parts } from './parts.tsx';
 import { Report } from './report.tsx';
 import { WhatIsShown } from './whatIsShown.tsx';
@@ -85,6 +86,7 @@ function Published({ trial }: { trial: Trial }) {
           <Cards trial={trial.trial} shown={now.shown} />
           <BoxText shown={now.shown} parts={trial.parts} />
           <DataPackage trial={trial} />
+          {!trial.blinding.blind && <Maker trial={trial} shown={now.shown} />}
         </div>
       )}
     </>

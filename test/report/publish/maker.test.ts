@@ -1,0 +1,124 @@
+/** A draft for one maker: what it says, what it must not show, and answers from the trial's own figures. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { findingsOf } from '../../../src/findings/findings.ts';
+import { reportHtml } from '../../../src/report/publish/html/reportHtml.ts';
+import { makerDocument, NoSuchCable } from '../../../src/report/publish/maker/makerDocument.ts';
+import { objectionsTo, pasteable } from '../../../src/report/publish/maker/objections.ts';
+import { ofOneCable } from '../../../src/report/publish/maker/ofOneCable.ts';
+import { reportTypst } from '../../../src/report/publish/print/reportTypst.ts';
+import { fold } from '../../../src/trial/fold.ts';
+import { Bench } from '../../findings/bench.ts';
+
+const DAY = '2026-11-25';
+
+function twoCables(maker = 'Alder'): Bench {
+  const b = new Bench()
+    .carefulTools()
+    .say('cable', {
+      cable: 'a',
+      maker,
+      claimed_size: '2 AWG',
+      claimed_metal: 'OFC',
+      lot: 'L7',
+      bought_on: '2026-09-02',
+    })
+    .say('cable', {
+      cable: 'z',
+      maker: 'Zinnober',
+      claimed_size: '2 AWG',
+      claimed_metal: 'OFC',
+      bought_from: 'Stall of Zed',
+    })
+    .piece('pa', 'a')
+    .piece('pz', 'z')
+    .everything('pa', 28)
+    .everything('pz', 34.1);
+  const struck = b.entries.find(({ body }) => body.quantity === 'strand_count')!.body.reading!;
+  return b.say('strike', { reading: struck, why: 'counted twice' });
+}
+
+function seen(b: Bench) {
+  const trial = fold(b.entries);
+  return { trial, findings: findingsOf(trial, { level: 0.95, draws: 0 }) };
+}
+
+describe('a draft for one maker', () => {
+  const of = seen(twoCables());
+  const document = makerDocument(of, 'a', DAY);
+  const html = reportHtml(document);
+
+  it('holds the findings, every reading as typed, those that do not count with their reason, and its day', () => {
+    expect(document.partLine).toBe('Draft of 2026-11-25, not published');
+    const readings = document.sections.find(({ id }) => id === 'readings')!.blocks[0]!;
+    expect(readings.kind === 'table' && readings.rows.length).toBe(
+      of.trial.readings.filter((r) => r.cable === 'a').length,
+    );
+    expect(html).toContain('counted twice');
+    expect(html).toContain('lot L7');
+    expect(html).toContain('falls short');
+  });
+
+  it('shows nothing of any other cable', () => {
+    for (const text of [html, reportTypst(document, 'a4')]) expect(text).not.toMatch(/Zinnober|Stall of Zed|>pz</);
+  });
+
+  it('says no word of intent', () => {
+    expect(html).not.toMatch(/fake|lie\b|lied|cheat|fraud|sold as|verdict|pass(ed)?\b|fail(ed|s)?\b/i);
+  });
+
+  it('is refused for a cable that is not there', () => {
+    expect(() => makerDocument(of, 'nobody', DAY)).toThrow(NoSuchCable);
+  });
+
+  it('prints the reply word for word', () => {
+    const b = twoCables().say('reply', {
+      reply: 'r1',
+      cable: 'a',
+      reply_text: 'Our =cmd() <i>lot</i> is fine.',
+      by: 'Alder',
+    });
+    b.say('reply', { reply: 'r2', cable: 'z', reply_text: 'another word' });
+    const printed = reportHtml(makerDocument(seen(b), 'a', DAY));
+    expect(printed).toContain('Our =cmd() &lt;i&gt;lot&lt;/i&gt; is fine.');
+    expect(printed).not.toContain('another word');
+  });
+
+  it('takes any name as text', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary', minLength: 1, maxLength: 30 }), (name) => {
+        const made = reportHtml(makerDocument(seen(twoCables(`<b>${name}`)), 'a', DAY));
+        return !made.includes('<b><b>') && !made.includes('<bdi><b>');
+      }),
+      { seed: 9, numRuns: 8 },
+    );
+  });
+});
+
+describe('the usual objections', () => {
+  const of = seen(twoCables());
+  const answers = objectionsTo(ofOneCable(of.trial, of.findings, 'a'));
+  const answer = (id: string) => answers.find((one) => one.id === id)!.answer;
+
+  it('are eight, each with an answer in whole sentences', () => {
+    expect(answers.map(({ id }) => id)).toEqual(['tool', 'tin', 'cold', 'lay', 'stock', 'sample', 'paid', 'cut']);
+    for (const one of answers) expect(one.answer).toMatch(/^[A-Z].{20,}\.$/s);
+  });
+
+  it('are answered from the figures of the trial', () => {
+    expect(answer('stock')).toContain('lot L7, bought on 2026-09-02');
+    expect(answer('paid')).toContain('Nothing was stated about interests.');
+    expect(answer('tool')).toContain('No control piece was measured beside it.');
+    const short = of.findings.cables[0]!.claims.find(
+      ({ outcome, shortfall }) => outcome === 'falls short' && shortfall,
+    )!;
+    // 0.393 % of the ohms for each degree: IEC 60028:1925.
+    expect(answer('cold')).toContain(`${(short.shortfall!.value / 0.00393).toFixed(0)} °C off`);
+  });
+
+  it('are pasted with the address of the section that they rest on, where one was given', () => {
+    const cold = answers.find(({ id }) => id === 'cold')!;
+    expect(pasteable(cold, 'https://club.example/part1#top')).toMatch(/\nhttps:\/\/club\.example\/part1#conditions$/);
+    expect(pasteable(cold, ' ')).toBe(`“${cold.said}”\n${cold.answer}`);
+  });
+});
