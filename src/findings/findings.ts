@@ -69,7 +69,7 @@ export function findingsOf(trial: Trial, options: FindingsOptions = {}): Finding
   const control = rows.cables.flatMap((c) =>
     c.cable.role === 'control' ? (controlOf(c, joint.inputs, level) ?? []) : [],
   );
-  const { flex, warnings, ground } = flexOf(trial, rows, cables, { level, seed });
+  const { flex, warnings, ground } = flexOf(trial, rows, cables, { level });
   const jacketFound = jacketOf(trial, rows, cables, { level, seed });
   const currentFound = currentOf(trial, rows, cables, { level });
   const standingDraws = options.standingDraws ?? STANDING_DRAWS;

@@ -287,6 +287,11 @@ describe('judged pairs', () => {
     expect(f.flex!.judged!.sentence).toContain('8 answers, 1.3 for each pair of cables');
   });
 
+  it('keep their chances when something else is read', () => {
+    const more = judged(field(), 3).read('a-1', 'specimen_mass', '150.0', 'g');
+    expect(more.findings().flex!.judged!.cables).toEqual(judged(field(), 3).findings().flex!.judged!.cables);
+  });
+
   it('draw the same digits each time', () => {
     expect(judged(field(), 3).findings().flex).toEqual(judged(field(), 3).findings().flex);
   });

@@ -49,8 +49,6 @@ const NO_GROUND: FlexGround = { stiffness: new Map(), weight: new Map(), ease: n
 
 export interface FlexOptions {
   level: number;
-  /** Hexadecimal seed of every draw. */
-  seed: string;
 }
 
 /** Everything that bending readings and judged pairs say about a trial's cables. */
@@ -58,7 +56,7 @@ export function flexOf(
   trial: Trial,
   rows: TrialRows,
   cables: readonly CableFindings[],
-  { level, seed }: FlexOptions,
+  { level }: FlexOptions,
 ): FlexFound {
   const bend = new BendReadings(trial, rows.tools);
   if (bend.all.length === 0 && trial.judgements.length === 0) return { flex: null, warnings: [], ground: NO_GROUND };
@@ -76,7 +74,7 @@ export function flexOf(
         : [],
     ),
   );
-  const { judged, read, ease } = judgedOf(trial, { seed, level, names, stiffness });
+  const { judged, read, ease } = judgedOf(trial, { level, names, stiffness });
   const flex: Flex = { cables: bending.map((b) => b.shown), judged, sentence: flexSentence(bending, judged?.sentence) };
   return { flex, warnings: flexWarnings(bending, bend.apart, judged, read, names), ground: groundOf(bending, ease) };
 }

@@ -1,3 +1,5 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { CUT_ABOVE, cannotBeToldFrom, cleanCutBands } from '../../methods/flex/pairs/bands.ts';
 import {
   bestSet,
@@ -30,11 +32,12 @@ const BEST_SET_LEVEL = 0.95;
 /** Judges are taken to differ, and standard errors widened, below this chance of so much difference among like judges. */
 const JUDGES_DIFFER_BELOW = 0.05;
 const CORRELATION_DRAWS = 2000;
+/** Hexadecimal digits of a seed: 128 bits. */
+const SEED_DIGITS = 32;
 /** Fewer cables than this have no rank correlation worth a figure. */
 const FEWEST_CORRELATED = 4;
 
 export interface JudgedOptions {
-  seed: string;
   level: number;
   names: ReadonlyMap<string, string>;
   /** ln EI with its standard deviation, of cables measured by one method. */
@@ -68,7 +71,8 @@ export function judgedOf(trial: Trial, o: JudgedOptions): JudgedFound {
   const inOrder = cables.flatMap((c, i) => (c.role === 'compared' ? [i] : []));
   const order = subset(known, inOrder);
   const chances = chancesOfPairs(order);
-  const rows = drawAbilities(order, DRAWS, o.seed);
+  const seed = seedOf(read);
+  const rows = drawAbilities(order, DRAWS, seed);
   const places = placeChances(rows, inOrder.length);
   const { band } = cleanCutBands(order.abilities, chances);
   const near = cannotBeToldFrom(chances, inOrder.length);
@@ -108,7 +112,7 @@ export function judgedOf(trial: Trial, o: JudgedOptions): JudgedFound {
     judges_agree: agreement(pairs, n, read.judges.length),
     judges_apart: apart ? { chi2: apart.chi2, dof: apart.dof, p: apart.p, widened } : null,
     groups,
-    with_stiffness: joined ? withStiffness(known, cables, o) : null,
+    with_stiffness: joined ? withStiffness(known, cables, seed, o) : null,
     sentence: '',
   };
   return {
@@ -116,6 +120,22 @@ export function judgedOf(trial: Trial, o: JudgedOptions): JudgedFound {
     read,
     ease: { ...known, cables: cables.map((c) => c.cable) },
   };
+}
+
+/**
+ * The draws follow from the judgements alone: a note or a weighing elsewhere in the trial leaves every chance as it was.
+ */
+function seedOf({ cables, pairs }: JudgementsRead): string {
+  const judged = pairs.map(({ left, right, result, judge }) => [
+    cables[left].cable,
+    cables[right].cable,
+    result,
+    judge,
+  ]);
+  return bytesToHex(sha256(utf8ToBytes(JSON.stringify([cables.map((c) => [c.cable, c.role]), judged])))).slice(
+    0,
+    SEED_DIGITS,
+  );
 }
 
 function subset({ abilities, covariance }: Pick<PairsFit, 'abilities' | 'covariance'>, kept: readonly number[]) {
@@ -157,7 +177,8 @@ function agreement(pairs: readonly JudgedPair[], n: number, judges: number): Jud
 function withStiffness(
   known: { abilities: Float64Array; covariance: Float64Array },
   cables: readonly Cable[],
-  { seed, level, stiffness }: JudgedOptions,
+  seed: string,
+  { level, stiffness }: JudgedOptions,
 ): Judged['with_stiffness'] {
   const both = cables.flatMap((c, i) => (stiffness.has(c.cable) ? [i] : []));
   if (both.length < FEWEST_CORRELATED) return null;

@@ -33,7 +33,7 @@ export function standingGroundOf(trial: Trial): Omit<StandingGround, 'draws'> {
     names: shownNames(trial.cables),
   };
   const cables = rows.cables.map((c) => cableFindings(c, assayOf.get(c.cable.cable) ?? null, context));
-  const { flex, ground } = flexOf(trial, rows, cables, { level: LEVEL, seed });
+  const { flex, ground } = flexOf(trial, rows, cables, { level: LEVEL });
   const { jacket } = jacketOf(trial, rows, cables, { level: LEVEL, seed });
   const { current } = currentOf(trial, rows, cables, { level: LEVEL });
   return { trial, rows, cables, joint, flex, ground, further: furtherFigures({ jacket, current }), seed };
