@@ -54,7 +54,7 @@ function beside(page: AssayPage): string[] {
     const pushes = cable.pushes.flatMap((p) => {
       if (p.bending_stiffness === null) return [];
       const lost = p.lost_share === null ? '' : `, ${Math.round(100 * p.lost_share)} % of its work not given back`;
-      return `${measuredText({ ...p.bending_stiffness, unit: '1' })} by ${p.state || 'push'}${lost}`;
+      return `${measuredText({ ...p.bending_stiffness, unit: '1' })} by ${p.state === 'worked in' ? 'a push when worked in' : p.state || 'push'}${lost}`;
     });
     const spring = cable.spring_back === null ? [] : [`springs back ${percentText(cable.spring_back)}`];
     const by = cable.method === 'push' ? ['its stiffness is by push'] : [];

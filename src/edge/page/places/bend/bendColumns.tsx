@@ -6,7 +6,7 @@ import { figureText } from '../../../../report/figures.ts';
 import { chanceText } from '../../../../report/words/chanceWords.ts';
 import { FigureOf } from '../../parts/figure.tsx';
 import { units } from '../../store/units.ts';
-import { degrees } from './takenAt.ts';
+import { AS_ONE, degrees } from './takenAt.ts';
 
 /** A cable with what was found of its bending; judged ones may have no figures and the other way round. */
 export interface BentCable {
@@ -96,8 +96,8 @@ function stiffness(bent: FlexCable | null): ComponentChildren {
 
 function temperature(bent: FlexCable | null): ComponentChildren {
   if (bent?.temperature_C == null) return <span class="unknown">not noted</span>;
-  const [low, high] = (bent.temperature_range_C ?? []).map(degrees);
-  return low === undefined || low === high ? degrees(bent.temperature_C) : `${low} to ${high}`;
+  const [low, high] = bent.temperature_range_C ?? [bent.temperature_C, bent.temperature_C];
+  return high - low < AS_ONE ? degrees(bent.temperature_C) : `${degrees(low)} to ${degrees(high)}`;
 }
 
 /** `0.0602 ± 0.0012` with the value standing out. */

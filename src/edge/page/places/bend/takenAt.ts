@@ -9,7 +9,7 @@ export function degrees(celsius: number): string {
 }
 
 /** Temperatures nearer than this are shown as one, K. Ours. */
-const AS_ONE = 0.95;
+export const AS_ONE = 0.95;
 
 /**
  * `at 20.1 °C`, in the unit that was chosen; says when it was not noted, and gives both ends where the readings lie apart, for
