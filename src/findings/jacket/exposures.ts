@@ -2,7 +2,9 @@ import { group } from 'd3-array';
 import { meanChange } from '../../methods/jacket/change.ts';
 import { mean } from '../../numerics/describe.ts';
 import type { Reading, Trial } from '../../trial/trial.ts';
+import { SAME_TIME } from '../bench/exposureQuestion.ts';
 import { listed } from '../flex/words.ts';
+import { withinLimits } from '../measured.ts';
 import type { ToolBox } from '../rows/tools.ts';
 import type { CableFindings, Measured, Warning } from '../schema.ts';
 import type { ExposureChange } from '../shapes/jacket.ts';
@@ -49,10 +51,15 @@ function changeOf(
   warnings: Warning[],
 ): Measured | null {
   const lacking: string[] = [];
+  const slips: string[] = [];
   const pairs = [...group(readings, (r) => r.specimen)].flatMap(([specimen, of]) => {
     const [before, after] = ['before', 'after'].map((when) => of.filter((r) => r.quantity === `${what}_${when}`));
     if (before.length > 0 !== after.length > 0) lacking.push(specimen);
     if (before.length === 0 || after.length === 0) return [];
+    if ([before, after].some(isApart)) {
+      slips.push(specimen);
+      return [];
+    }
     return [{ before: mean(before.map((r) => r.value)), after: mean(after.map((r) => r.value)) }];
   });
   if (lacking.length > 0)
@@ -61,10 +68,16 @@ function changeOf(
       cable: readings[0].cable,
       text: `${listed(lacking)}: the ${what} was read only before or only after; it takes both to say what changed.`,
     });
+  if (slips.length > 0)
+    warnings.push({
+      code: 'exposure-readings-apart',
+      cable: readings[0].cable,
+      text: `${listed(slips)}: readings of the ${what} at one time differ too much to be of one piece, so no change is told of it. Strike out the one that is a slip.`,
+    });
   if (pairs.length === 0) return null;
   const step = Math.max(...readings.map((r) => Math.max(r.step, tools.toolOf(r).resolution || 0)));
   const change = meanChange(pairs, step * TWO_STEPS, level);
-  return {
+  const found: Measured = {
     value: change.mean,
     unit: '1',
     u: change.u,
@@ -72,6 +85,14 @@ function changeOf(
     level,
     from: [`${what}_before`, `${what}_after`],
   };
+  // Nothing loses more than all of itself.
+  return withinLimits(found, -1);
+}
+
+/** Repeats so far apart that one of them is a slip, which their mean would hide. */
+function isApart(repeats: readonly Reading[]): boolean {
+  const values = repeats.map((r) => r.value);
+  return Math.max(...values) > SAME_TIME * Math.min(...values);
 }
 
 const percent = (x: number) => `${(100 * Math.abs(x)).toFixed(1)} %`;

@@ -1,10 +1,11 @@
 /** What a piece weighed and measured before and after an exposure: readings of the set that is named after the test. */
 import { signal } from '@preact/signals';
+import { exposureQuestion } from '../../../../findings/bench/exposureQuestion.ts';
 import { suggestedTool } from '../../../../findings/bench/wantedReadings.ts';
 import { benchTools } from '../../../../findings/plan/benchTools.ts';
 import { READING_TABLE } from '../../../../journal/kinds/reading.ts';
 import { checkRow } from '../../../../journal/rowCheck.ts';
-import type { Trial } from '../../../../trial/trial.ts';
+import type { Reading, Trial } from '../../../../trial/trial.ts';
 import { splitTyped, typedText } from '../../../../units/typedText.ts';
 import { freshName } from '../bench/freshName.ts';
 import { announce } from '../bench/said.ts';
@@ -22,12 +23,32 @@ export type Exposed = (typeof BEFORE_AFTER)[number];
 
 export const exposedTrouble = signal('');
 
-/** What was read of a piece in this test, as typed. */
-export function readOf(trial: Trial, specimen: string, test: string, quantity: string): string {
-  return trial.readings
-    .filter((r) => r.standing === 'counted' && r.specimen === specimen && r.quantity === quantity && r.set === test)
-    .map((r) => typedText(r.row.value ?? '', r.row.unit ?? ''))
-    .join(', ');
+/** What is asked about readings just kept here, by the reading: a doubt that stands in nobody's way. */
+export const exposedAsked = signal<Readonly<Record<string, string>>>({});
+
+/** What was read of a piece in this test and counts. */
+export function readOf(trial: Trial, specimen: string, test: string, quantity: string): Reading[] {
+  return trial.readings.filter(
+    (r) => r.standing === 'counted' && r.specimen === specimen && r.quantity === quantity && r.set === test,
+  );
+}
+
+/** The reading stays as it is: its question is answered. */
+export function keepAsRead(reading: string): void {
+  const { [reading]: _, ...others } = exposedAsked.value;
+  exposedAsked.value = others;
+}
+
+/** Strikes one reading out with the reason on record. */
+export async function takeBackRead(reading: string): Promise<void> {
+  try {
+    await say('strike', { reading, why: 'taken back by whoever tested', at: new Date().toISOString() });
+    keepAsRead(reading);
+    announce('Taken back. It stays on record, struck out.');
+  } catch (error) {
+    exposedTrouble.value = `Not taken back. ${error instanceof Error ? error.message : String(error)}`;
+    announce(exposedTrouble.value);
+  }
 }
 
 /** Keeps one reading; answers whether it was kept. */
@@ -51,8 +72,15 @@ export async function keepExposed(what: Exposed, specimen: string, test: string,
     problem === undefined ? '' : `${what.words}: found ${problem.found}; expected ${problem.expected}.`;
   if (problem === undefined) {
     try {
+      const question = exposureQuestion(trial, {
+        ...{ specimen, quantity: what.quantity, value: number, unit: row.unit! },
+        ...{ set: test, words: what.words, like: what.like },
+      });
       await say('reading', filled);
-      announce(`Kept: ${what.words.toLowerCase()}, ${typedText(number, row.unit!)}.`, { kept: true });
+      if (question !== '') exposedAsked.value = { ...exposedAsked.value, [row.reading!]: question };
+      announce(`Kept: ${what.words.toLowerCase()}, ${typedText(number, row.unit!)}. ${question}`.trim(), {
+        kept: true,
+      });
       return true;
     } catch (error) {
       exposedTrouble.value = `Not kept. ${error instanceof Error ? error.message : String(error)}`;

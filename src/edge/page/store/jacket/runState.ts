@@ -20,6 +20,10 @@ export interface Run {
   every: string;
   /** Where the test is ended; blank: none. */
   stopAt: string;
+  /** Temperature of the pieces in this test, as typed; blank until somebody reads it. */
+  temperature: string;
+  /** `planned`: the hours of an exposure are known otherwise than by the clock here. */
+  hoursKnown: string;
   /** The set-up is done and pieces are taken. */
   begun: boolean;
   /** Chosen by hand; empty: the next in order. */
@@ -59,6 +63,8 @@ export function freshRun(protocol: Protocol | null): Run {
     stressUnit: protocol?.stress?.unit ?? '',
     every: '',
     stopAt: '',
+    temperature: '',
+    hoursKnown: '',
     begun: false,
     specimen: '',
     ...NOTHING_COUNTED,
@@ -77,6 +83,18 @@ export const elapsed = ({ startedAt, ran }: Run, now: number): number =>
 export function clockAmount(run: Run, now: number): number {
   const ms = elapsed(run, now);
   return run.unit === 'h' ? Math.round((ms / HOUR) * 100) / 100 : Math.round((ms / SECOND) * 10) / 10;
+}
+
+/** Where the count ends; null where no end was fixed. */
+export function endOf({ stopAt }: Run): number | null {
+  const stop = Number(stopAt.replace(',', '.'));
+  return stop > 0 ? stop : null;
+}
+
+/** So many of `n` strokes as there is room for before the end that was fixed. */
+export function roomFor(run: Run, n: number): number {
+  const end = endOf(run);
+  return end === null ? n : Math.max(0, Math.min(n, end - strokes(run)));
 }
 
 export function addStrokes(run: Run, n: number): Run {
@@ -107,16 +125,30 @@ export function lookAt(run: Run, before: number): number | null {
 }
 
 /** Whether the amount has come to where the test is ended. */
-export function atStop({ stopAt }: Run, amount: number): boolean {
-  const stop = Number(stopAt.replace(',', '.'));
-  return stop > 0 && amount >= stop;
+export function atStop(run: Run, amount: number): boolean {
+  const end = endOf(run);
+  return end !== null && amount >= end;
 }
+
+/** A clock that ran for this share of the planned hours ran for them. Ours. */
+const RAN_ITS_HOURS = 0.98;
+
+/** How the hours of an exposure are known; null where the clock ran too short and nobody said that they are known otherwise. */
+export function hoursBy(run: Run, now: number): 'clock' | 'planned' | null {
+  const planned = Number(run.exposure.replace(',', '.'));
+  if (clockAmount(run, now) >= RAN_ITS_HOURS * planned) return 'clock';
+  return run.hoursKnown === 'planned' ? 'planned' : null;
+}
+
+/** What runs that were kept before had no word on. */
+const SINCE: Partial<Run> = { temperature: '', hoursKnown: '' };
 
 /** A run as it was kept; null for what is none. */
 export function readRun(text: string | undefined): Run | null {
   try {
-    const kept = JSON.parse(text ?? 'null') as Run | null;
-    if (typeof kept !== 'object' || kept === null) return null;
+    const read = JSON.parse(text ?? 'null') as Run | null;
+    if (typeof read !== 'object' || read === null) return null;
+    const kept: Run = { ...SINCE, ...read };
     const usual: Record<string, unknown> = { ...freshRun(null) };
     const fits = Object.entries(usual).every(
       ([name, value]) => typeof (kept as unknown as Record<string, unknown>)[name] === typeof value,

@@ -1,33 +1,35 @@
 /** Running an endurance test: kept on this device step by step, and every outcome an entry of its own. */
 import { computed, signal } from '@preact/signals';
+import { type EarlierOutcome, earlierOutcomes } from '../../../../findings/bench/earlierOutcomes.ts';
 import { type AbusePiece, piecesToAbuse } from '../../../../findings/bench/piecesToAbuse.ts';
-import { ENDURANCE_TABLE } from '../../../../journal/kinds/endurance.ts';
-import { checkRow } from '../../../../journal/rowCheck.ts';
 import type { Protocol } from '../../../../methods/jacket/protocols/protocol.ts';
 import { protocolOf } from '../../../../methods/jacket/protocols/protocols.ts';
 import { splitTyped, unitText } from '../../../../units/typedText.ts';
 import { freshName } from '../bench/freshName.ts';
 import { signOf } from '../bench/names.ts';
-import { room, roomUnit } from '../bench/room.ts';
 import { announce } from '../bench/said.ts';
 import { deviceName, recorder } from '../journal/device.ts';
 import { folded, say } from '../journal/journal.ts';
 import { isTexts, keptSignal } from '../kept.ts';
+import { putAside } from '../putAside.ts';
+import { FIELDS, type Outcome, rowOf, wrongSetUp, wrongWith } from './runRow.ts';
 import {
   addStrokes,
   atStop,
   clockAmount,
+  endOf,
   forNextPiece,
   freshRun,
+  hoursBy,
   lookAt,
   type Run,
   readRun,
+  roomFor,
   strokes,
   takeBackStroke,
   toggleClock,
 } from './runState.ts';
-
-export type Outcome = 'failed' | 'survived';
+import { setUpInUnits } from './setUpUnits.ts';
 
 /** By trial, as JSON: a count survives a reload, a flat battery and a closed page. */
 const kept = keptSignal<Record<string, string>>('cupel.jacket.run', {}, isTexts);
@@ -42,9 +44,14 @@ export const runTrouble = signal('');
 /** At which amount the piece is to be looked at now; null for none. */
 export const lookNow = signal<number | null>(null);
 
+/** The outcome that waits for a word on the hours, which the clock here did not run; null for none. */
+export const hoursAsked = signal<Outcome | null>(null);
+
 export interface JustTested {
   endurance: string;
   words: string;
+  /** What should be known about it, such as that it does not count; empty for nothing. */
+  mind: string;
   /** The run before the outcome, to go back to. */
   before: Run;
   figure: string;
@@ -68,6 +75,7 @@ export function chooseTest(protocol: Protocol | null | 'none'): void {
   runTrouble.value = '';
   lookNow.value = null;
   lastTested.value = null;
+  hoursAsked.value = null;
   figureTyped.value = '';
   keep(protocol === 'none' ? null : freshRun(protocol));
 }
@@ -91,65 +99,56 @@ export const pieces = computed(() => {
   return { all, left, inHand, next, done: all.filter((p) => p.done).length };
 });
 
-/** The row of an outcome. */
-function rowOf(now: Run, specimen: string, amount: string, unit: string, outcome: Outcome): Record<string, string> {
-  const warm = room.peek().trim();
-  const looked = now.way === 'strokes' || now.way === 'timer' ? now.every.trim() : '';
-  return {
-    specimen,
-    test: now.test.trim(),
-    amount,
-    unit,
-    outcome,
-    ...(looked === '' ? {} : { inspected_every: looked }),
-    ...(now.stress.trim() === '' ? {} : { stress: now.stress.trim(), stress_unit: now.stressUnit }),
-    ...(warm === '' ? {} : { temperature: warm, temperature_unit: roomUnit.peek() }),
-    by: recorder.peek().trim() || deviceName(),
-    at: new Date().toISOString(),
-  };
+/** What the piece in hand came to in this test before; empty where nothing stands. */
+export const earlier = computed<readonly EarlierOutcome[]>(() => {
+  const [trial, now, piece] = [folded.value, run.value, pieces.value?.inHand];
+  return trial === null || now === null || piece == null ? [] : earlierOutcomes(trial, piece.specimen, now);
+});
+
+/** Says that what was kept of the piece in hand in this test was a slip: it is put aside with that reason, and the piece is free again. */
+export async function earlierWasSlip(): Promise<void> {
+  try {
+    for (const { which } of earlier.peek()) await putAside({ about: 'endurance', which }, 'the earlier one was a slip');
+    announce('The earlier one is put aside. What is kept now counts.');
+  } catch (error) {
+    runTrouble.value = `Not put aside. ${error instanceof Error ? error.message : String(error)}`;
+    announce(runTrouble.value);
+  }
 }
 
-const WHERE: Readonly<Record<string, string>> = {
-  test: 'Name of the test',
-  unit: 'Unit',
-  stress: 'Load',
-  inspected_every: 'Looked at every',
-  temperature: 'Temperature',
-};
-
-function wrongWith(row: Record<string, string>, amountIs: string): string {
-  const problem = checkRow(ENDURANCE_TABLE, row, { now: Date.now() })[0];
-  if (problem === undefined) return '';
-  const where = WHERE[problem.column] ?? amountIs;
-  return `${where}: found ${problem.found}; expected ${problem.expected}. ${problem.advice ?? ''}`.trim();
-}
-
-/** Begins with the first piece, or says what of the set-up cannot be. */
+/** Begins with the first piece, or says what of the set-up cannot be. Figures with a unit behind them are converted first. */
 export function begin(): void {
-  const now = run.peek();
-  if (now === null) return;
-  const wrong =
-    wrongWith(
-      rowOf(now, 'x', now.way === 'once' ? now.exposure.trim() : '1', now.unit.trim(), 'survived'),
-      'How much for every piece',
-    ) ||
-    (now.stopAt.trim() === '' ? '' : wrongWith(rowOf(now, 'x', now.stopAt.trim(), now.unit, 'survived'), 'Ended at'));
+  const typed = run.peek();
+  if (typed === null) return;
+  const converted = setUpInUnits(typed, FIELDS);
+  const wrong = typeof converted === 'string' ? converted : wrongSetUp({ ...typed, ...converted });
   runTrouble.value = wrong;
-  if (wrong === '') setUp({ begun: true });
-  else announce(wrong);
+  if (wrong !== '' || typeof converted === 'string') announce(wrong);
+  else setUp({ ...converted, begun: true });
 }
 
-/** Adds strokes; says where to look, and where to stop. */
-export function count(n: number): void {
+/** Adds strokes, as far as the end that was fixed for all; says where to look, and where to stop. */
+export function count(more: number): void {
   const before = run.peek();
   if (before === null || before.way !== 'strokes' || pieces.peek()?.inHand == null) return;
+  const n = roomFor(before, more);
+  if (n === 0) {
+    announce(`${endOf(before)}: ended. Survived? For a longer test, take the end away first.`, { kept: true });
+    return;
+  }
   alter((now) => addStrokes(now, n));
   const now = run.peek()!;
   const look = lookAt(now, strokes(before));
   if (look !== null) announce(`${look}: look now.`, { kept: true });
   lookNow.value = look;
   const [was, is] = [atStop(now, strokes(before)), atStop(now, strokes(now))];
-  if (is && !was) announce(`${strokes(now)}: the test ends here.`, { kept: true });
+  if (is && !was) announce(`${strokes(now)}: ended. Survived?`, { kept: true });
+}
+
+/** Takes the fixed end away, so that pieces run until copper shows; those that were ended before survived what they survived. */
+export function testLonger(): void {
+  setUp({ stopAt: '' });
+  announce('No end is fixed now: count until copper shows.');
 }
 
 export function takeBackCount(): void {
@@ -182,7 +181,12 @@ export async function keepOutcome(outcome: Outcome): Promise<void> {
   const [now, trial, piece] = [run.peek(), folded.peek(), pieces.peek()?.inHand];
   if (busy || now === null || trial === null || piece == null) return;
   const { amount, unit } = amountNow(now);
-  const row = rowOf(now, piece.specimen, amount, unit, outcome);
+  const isHours = now.way === 'once' && now.unit === 'h';
+  const by = isHours ? hoursBy(now, Date.now()) : '';
+  hoursAsked.value = by === null ? outcome : null;
+  if (by === null) return announce('Are the hours known otherwise than by the clock here?');
+  const row = { ...rowOf(now, piece.specimen, amount, unit, outcome), ...(by === '' ? {} : { amount_by: by }) };
+  const before = earlier.peek().find(({ failed }) => failed);
   const wrong = amount === '' || amount === '0' ? NOTHING[now.way] : wrongWith(row, 'Amount');
   runTrouble.value = wrong;
   if (wrong !== '') return announce(wrong);
@@ -191,18 +195,35 @@ export async function keepOutcome(outcome: Outcome): Promise<void> {
   try {
     await say('endurance', { endurance, ...row });
     const how = outcome === 'failed' ? 'failed at' : 'survived';
-    const words = `${signOf(trial, piece.specimen)} ${how} ${amount} ${unitText(unit) || unit}`;
-    lastTested.value = { endurance, words, before: { ...now, specimen: piece.specimen }, figure: figureTyped.peek() };
+    const hours = by === 'planned' ? ' as planned' : by === 'clock' ? ' by the clock' : '';
+    const words = `${signOf(trial, piece.specimen)} ${how} ${amount} ${unitText(unit) || unit}${hours}`;
+    const mind = before ? `It failed before, at ${before.shown}: that counts, and this does not.` : '';
+    lastTested.value = {
+      endurance,
+      words,
+      mind,
+      before: { ...now, specimen: piece.specimen },
+      figure: figureTyped.peek(),
+    };
     figureTyped.value = '';
     lookNow.value = null;
     alter(forNextPiece);
-    announce(`Kept: ${words}.`, { kept: true });
+    announce(`Kept: ${words}. ${mind}`.trim(), { kept: true });
   } catch (error) {
     runTrouble.value = `Not kept. ${error instanceof Error ? error.message : String(error)}`;
     announce(runTrouble.value);
   } finally {
     busy = false;
   }
+}
+
+/** The answer about the hours of an exposure: known otherwise, for every piece of the test, or not yet. */
+export function answerHours(known: boolean): void {
+  const outcome = hoursAsked.peek();
+  hoursAsked.value = null;
+  if (!known || outcome === null) return;
+  setUp({ hoursKnown: 'planned' });
+  void keepOutcome(outcome);
 }
 
 /** Takes the last outcome back, with the reason on record, and goes on with its piece where it was. */

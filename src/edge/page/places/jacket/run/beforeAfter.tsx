@@ -1,6 +1,16 @@
 import { useState } from 'preact/hooks';
 import type { Trial } from '../../../../../trial/trial.ts';
-import { BEFORE_AFTER, type Exposed, exposedTrouble, keepExposed, readOf } from '../../../store/jacket/beforeAfter.ts';
+import { typedText } from '../../../../../units/typedText.ts';
+import {
+  BEFORE_AFTER,
+  type Exposed,
+  exposedAsked,
+  exposedTrouble,
+  keepAsRead,
+  keepExposed,
+  readOf,
+  takeBackRead,
+} from '../../../store/jacket/beforeAfter.ts';
 
 /** Mass and diameter of the piece in hand before and after its exposure, each kept when it is read. */
 export function BeforeAfter({ trial, specimen, test }: { trial: Trial; specimen: string; test: string }) {
@@ -32,27 +42,56 @@ function One({ what, trial, specimen, test }: OneProps) {
   const read = readOf(trial, specimen, test, what.quantity);
   const id = `exposed-${what.quantity}`;
   return (
-    <form
-      class="exposed"
-      onSubmit={async (event) => {
-        event.preventDefault();
-        if (await keepExposed(what, specimen, test, text)) setText('');
-      }}
-    >
-      <label for={id}>
-        {what.words}, {what.unit} {read !== '' && <b>{read}</b>}
-      </label>
-      <input
-        id={id}
-        type="text"
-        inputMode="decimal"
-        autocomplete="off"
-        value={text}
-        onInput={(event) => setText(event.currentTarget.value)}
-      />
-      <button type="submit" class="button" aria-label={`Keep ${what.words.toLowerCase()}`}>
-        Keep
-      </button>
-    </form>
+    <>
+      <form
+        class="exposed"
+        onSubmit={async (event) => {
+          event.preventDefault();
+          if (await keepExposed(what, specimen, test, text)) setText('');
+        }}
+      >
+        <label for={id}>
+          {what.words}, {what.unit}
+        </label>
+        <input
+          id={id}
+          type="text"
+          inputMode="decimal"
+          autocomplete="off"
+          value={text}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+        <button type="submit" class="button" aria-label={`Keep ${what.words.toLowerCase()}`}>
+          Keep
+        </button>
+      </form>
+      {read.map((r) => {
+        const shown = typedText(r.row.value ?? '', r.row.unit ?? '');
+        const question = exposedAsked.value[r.reading];
+        return (
+          <div key={r.reading} class="exposed-read">
+            <p>
+              <b>{shown}</b>{' '}
+              <button
+                type="button"
+                class="link"
+                aria-label={`Take back ${what.words.toLowerCase()}, ${shown}`}
+                onClick={() => void takeBackRead(r.reading)}
+              >
+                take back
+              </button>
+            </p>
+            {question !== undefined && (
+              <p role="alert">
+                <b>{question}</b>{' '}
+                <button type="button" class="link" onClick={() => keepAsRead(r.reading)}>
+                  It is right
+                </button>
+              </p>
+            )}
+          </div>
+        );
+      })}
+    </>
   );
 }

@@ -1,5 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { count, figureTyped, lookNow, runTrouble, startOrStop, takeBackCount } from '../../../store/jacket/running.ts';
+import {
+  count,
+  figureTyped,
+  lookNow,
+  runTrouble,
+  startOrStop,
+  takeBackCount,
+  testLonger,
+} from '../../../store/jacket/running.ts';
 import { atStop, clockAmount, elapsed, type Run, strokes } from '../../../store/jacket/runState.ts';
 import { handheld } from '../../../store/media.ts';
 
@@ -23,6 +31,7 @@ function Strokes({ run }: { run: Run }) {
   useEffect(() => one.current?.focus({ preventScroll: true }), []);
   const now = strokes(run);
   const look = lookNow.value;
+  const ended = atStop(run, now);
   return (
     <>
       <p class="count">
@@ -30,7 +39,7 @@ function Strokes({ run }: { run: Run }) {
       </p>
       <p class="count-line" data-call={look !== null || atStop(run, now) ? 'yes' : undefined}>
         {atStop(run, now)
-          ? `The test ends at ${run.stopAt}. If no copper shows, it survived.`
+          ? `${run.stopAt}: ended. Survived?`
           : look !== null
             ? `Look now, at ${look}.`
             : nextLook(run, now)}
@@ -52,6 +61,14 @@ function Strokes({ run }: { run: Run }) {
           Undo
         </button>
       </div>
+      {ended && (
+        <p class="note">
+          The end is the same for all pieces, so the count stops there.{' '}
+          <button type="button" class="link" onClick={testLonger}>
+            Test longer, until copper shows
+          </button>
+        </p>
+      )}
     </>
   );
 }

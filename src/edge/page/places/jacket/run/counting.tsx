@@ -1,7 +1,18 @@
+import { earlierSentence } from '../../../../../findings/bench/earlierOutcomes.ts';
+import { mindLine } from '../../../../../methods/jacket/protocols/mindLine.ts';
+import { noBreak } from '../../../../../report/words/noBreak.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
 import { pieceDetail, signOf } from '../../../store/bench/names.ts';
 import { jacketRoute } from '../../../store/jacket/openInJacket.ts';
-import { chooseTest, pieces, protocolNow, runTrouble, setUp } from '../../../store/jacket/running.ts';
+import {
+  chooseTest,
+  earlier,
+  earlierWasSlip,
+  pieces,
+  protocolNow,
+  runTrouble,
+  setUp,
+} from '../../../store/jacket/running.ts';
 import type { Run } from '../../../store/jacket/runState.ts';
 import { handheld } from '../../../store/media.ts';
 import { addressOf } from '../../../store/routeOf.ts';
@@ -40,10 +51,20 @@ export function Counting({ trial, run }: { trial: Trial; run: Run }) {
               </bdi>
               <p>
                 <bdi dir="auto">{pieceDetail(trial, inHand.specimen)}</bdi>.
-                {inHand.done && <b> It was through this test before: what is kept now counts beside that.</b>}
+                {earlier.value.length > 0 && <b> {earlierSentence(earlier.value)}</b>}
                 {inHand.usedIn.length > 0 && <b> Its jacket was used before: {inHand.usedIn.join(', ')}.</b>}
               </p>
+              {earlier.value.length > 0 && (
+                <p>
+                  <button type="button" class="button" onClick={() => void earlierWasSlip()}>
+                    The earlier one was a slip
+                  </button>
+                </p>
+              )}
             </div>
+            <p class="mind">
+              <b>Mind:</b> {noBreak(mindLine(run.test))}
+            </p>
             <Counter run={run} />
           </>
         )}

@@ -1,5 +1,5 @@
 import { noBreak } from '../../../../../report/words/noBreak.ts';
-import { room, roomUnit, setRoom } from '../../../store/bench/room.ts';
+import { roomUnit } from '../../../store/bench/room.ts';
 import { begin, chooseTest, protocolNow, runTrouble, setUp } from '../../../store/jacket/running.ts';
 import type { Run, Way } from '../../../store/jacket/runState.ts';
 import { Steps } from './steps.tsx';
@@ -140,8 +140,8 @@ function Fields({ run }: { run: Run }) {
         id="run-room"
         label={`Temperature of the pieces, °${roomUnit.value}`}
         number
-        value={room.value}
-        onType={setRoom}
+        value={run.temperature}
+        onType={(temperature) => setUp({ temperature })}
       />
     </>
   );
