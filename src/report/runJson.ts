@@ -27,6 +27,13 @@ function stateJson(s: RunState) {
   };
 }
 
+const fuseJson = ({ rating, fits, letThrough, text }: RunAnswer['fuse']) => ({
+  rating_A: rating,
+  fits_A: fits,
+  let_through: letThrough,
+  text,
+});
+
 function answerJson(a: RunAnswer) {
   return {
     cable: a.cable.id,
@@ -38,21 +45,25 @@ function answerJson(a: RunAnswer) {
     resting: stateJson(a.resting),
     charging: a.charging && stateJson(a.charging),
     drop: of(a.drop),
+    feeds: a.feeds,
     outcomes: a.outcomes,
+    surroundings_too_hot: a.tooHot,
     margin_K: of(a.margin),
     carrying_A: of(a.carrying),
     runs_needed: a.parallel,
     mass_kg: a.mass,
     cost: a.cost,
-    fuse: { rating_A: a.fuse.rating, fits_A: a.fuse.fits, let_through: a.fuse.letThrough, text: a.fuse.text },
+    fuse: fuseJson(a.fuse),
+    fuse_each: a.fuseEach && fuseJson(a.fuseEach),
     text: answerText(a),
   };
 }
 
 /** A run check in its machine-readable form; figures with the ends of all doubts together, temperatures in °C. */
-export function runJson(q: RunQuestion, check: RunCheck): unknown {
+export function runJson(q: RunQuestion, check: RunCheck, taken: readonly string[] = []): unknown {
   return {
-    question: questionText(q),
+    question: questionText(q, taken),
+    taken,
     problems: check.problems,
     sentence: runSentence(q, check),
     least_size: check.leastSize,

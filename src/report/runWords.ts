@@ -1,4 +1,4 @@
-import type { RunAnswer } from '../methods/current/runCheck/answer.ts';
+import { MOST_RUNS, type RunAnswer } from '../methods/current/runCheck/answer.ts';
 import type { Between, RunQuestion } from '../methods/current/runCheck/question.ts';
 import type { RunCheck } from '../methods/current/runCheck/runCheck.ts';
 import { ZERO_CELSIUS } from '../units/dimension.ts';
@@ -11,13 +11,24 @@ const KINDS = {
   'body unknown': 'back by the body, its ohms unknown',
 } as const;
 
-/** `600 W steady, 1500 W at its peak, 5.0 m, back by the same cable, from 12.6 V` */
-export function questionText(q: RunQuestion): string {
+/**
+ * `600 W steady, 1500 W at its peak for 30 s, 20 % of the time, 5.0 m out, back by the same cable, from 12.6 V`
+ *
+ * @param taken what nobody stated and was taken as usual, each in a few words.
+ */
+export function questionText(q: RunQuestion, taken: readonly string[] = []): string {
   const unit = q.load.kind === 'watts' ? 'W' : 'A';
-  const peak = q.load.peak ? `, ${plain(q.load.peak.amount)} ${unit} at its peak` : '';
+  const peak = q.load.peak
+    ? `, ${plain(q.load.peak.amount)} ${unit} at its peak for ${plain(q.load.peak.seconds)} s, ${plain(100 * q.load.peak.share)} % of the time`
+    : '';
+  const gives =
+    q.load.kind === 'watts' && q.load.efficiency < 1 ? `, ${plain(100 * q.load.efficiency)} % of what it draws` : '';
   const charging = q.supply.charging === null ? '' : `, ${plain(q.supply.charging)} V charging`;
-  return `${plain(q.load.steady)} ${unit} steady${peak}, ${q.length.toFixed(1)} m out, ${KINDS[q.back.kind]}, from ${plain(q.supply.resting)} V at rest${charging}, in ${(q.surroundings.ambient - ZERO_CELSIUS).toFixed(0)} °C; ${(100 * q.allowedDrop).toFixed(1)} % may be lost.`;
+  return `${plain(q.load.steady)} ${unit} steady${peak}${gives}, ${q.length.toFixed(1)} m out, ${KINDS[q.back.kind]}, from ${plain(q.supply.resting)} V at rest${charging}, in ${(q.surroundings.ambient - ZERO_CELSIUS).toFixed(0)} °C; ${(100 * q.allowedDrop).toFixed(1)} % may be lost${q.load.peak ? ' at the peak' : ''}.${guessed(taken)}`;
 }
+
+const guessed = (taken: readonly string[]): string =>
+  taken.length === 0 ? '' : ` Not stated, so taken as usual: ${andList([...taken])}.`;
 
 const plain = (x: number): string => String(Number(x.toPrecision(4)));
 
@@ -28,24 +39,54 @@ export function betweenText({ value, low, high }: Between, decimals: number): st
   return a === b ? v! : `${v} (${Number.isNaN(low) ? '—' : a} to ${Number.isNaN(high) ? '—' : b})`;
 }
 
-/** What one cable does, in one sentence. */
-export function answerText({ cable, outcomes, parallel, resting }: RunAnswer): string {
-  if (resting.fails === 'not enough volts')
-    return `${cable.name}: at one end of its doubt the load asks for more than can come through.`;
-  if (outcomes.all === 'meets') return `${cable.name} meets both.`;
-  const both = outcomes.drop === outcomes.heat;
-  const drop = `${outcomes.drop} on volts`;
-  const heat = `${outcomes.heat} on heat`;
-  const first = `${cable.name}: ${both ? `${outcomes.all} on volts and heat` : `${drop}, ${heat}`}`;
-  return parallel === null
-    ? `${first}; no number of runs up to six meets both.`
-    : `${first}; ${parallel} runs side by side meet both.`;
+/** What one cable does, by name: first by one run, then by as many as do. */
+export function answerText(a: RunAnswer): string {
+  if (a.tooHot)
+    return `${a.cable.name}: the surroundings alone are as hot as the ${(a.cable.rating - ZERO_CELSIUS).toFixed(0)} °C that its jacket bears; nothing may flow in it there.`;
+  return `${a.cable.name}: ${lower(fuseText(a))}`;
 }
 
+/** Whether one run does and its fuse, then how many side by side do with the fuse of each; empty where nothing may flow. */
+export function fuseText(a: RunAnswer): string {
+  const { fuse, fuseEach, parallel, feeds } = a;
+  if (a.tooHot) return '';
+  if (parallel === 1)
+    return fuse.rating === null ? `One run does, but ${lower(fuse.text)}` : `One run does: fuse ${fuse.text}`;
+  const one = singleText(a);
+  if (parallel === null || fuseEach === null) return `${one}, nor do ${MOST_RUNS} side by side: no fuse.`;
+  const own = feeds === 'yes' && fuse.rating !== null ? `; its fuse would be ${fuse.rating} A` : '';
+  if (fuseEach.rating === null) return `${one}${own}. ${parallel} side by side do, but ${lower(fuseEach.text)}`;
+  const largest = fuseEach.fits[fuseEach.fits.length - 1]!;
+  const range = largest > fuseEach.rating ? ` (up to ${largest} A would do)` : '';
+  return `${one}${own}. ${parallel} side by side do, each with its own ${fuseEach.rating} A fuse${range}.`;
+}
+
+/** `One run falls short on volts and is not settled on heat` */
+function singleText({ feeds, outcomes: { drop, heat } }: RunAnswer): string {
+  if (feeds === 'no') return 'One run cannot feed this load: more is asked for than can come through';
+  if (feeds === 'not settled')
+    return 'One run may not feed this load: at the far end of its doubt too little comes through';
+  const verb = (outcome: string) => (outcome === 'not settled' ? 'is not settled' : outcome);
+  if (drop === heat) return `One run ${verb(drop)} on volts and heat`;
+  const short = [
+    ...(drop === 'meets' ? [] : [`${verb(drop)} on volts`]),
+    ...(heat === 'meets' || heat === null ? [] : [`${verb(heat)} on heat`]),
+  ];
+  return `One run ${andList(short)}`;
+}
+
+const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 /** The whole check in one or two sentences. */
 export function runSentence(q: RunQuestion, check: RunCheck): string {
   if (check.problems.length > 0) return check.problems.join(' ');
   const measured = check.answers.filter((a) => a.cable.measured);
+  const hot = measured.filter((a) => a.tooHot);
+  if (hot.length > 0 && hot.length === measured.length) {
+    const ratings = hot.map((a) => a.cable.rating - ZERO_CELSIUS);
+    const [least, most] = [Math.min(...ratings), Math.max(...ratings)].map((c) => c.toFixed(0));
+    const rated = least === most ? `${least} °C` : `${least} to ${most} °C`;
+    return `The surroundings, ${(q.surroundings.ambient - ZERO_CELSIUS).toFixed(0)} °C, are as hot as the measured cables’ jackets bear (${rated}), or hotter: nothing may flow in them there.`;
+  }
   const named = check.meets.map((id) => measured.find((a) => a.cable.id === id)!.cable.name);
   const first =
     measured.length === 0

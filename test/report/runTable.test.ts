@@ -3,7 +3,8 @@ import { nominalCable, nominalSizes } from '../../src/methods/current/runCheck/n
 import { exactly, type RunQuestion } from '../../src/methods/current/runCheck/question.ts';
 import { runCheck } from '../../src/methods/current/runCheck/runCheck.ts';
 import { runJson } from '../../src/report/runJson.ts';
-import { runSentence } from '../../src/report/runWords.ts';
+import { usualTaken } from '../../src/report/runTaken.ts';
+import { answerText, fuseText, runSentence } from '../../src/report/runWords.ts';
 import { displayWidth } from '../../src/report/text/displayWidth.ts';
 import { runTable } from '../../src/report/text/runTable.ts';
 
@@ -43,6 +44,45 @@ describe('a run check in words', () => {
     expect(text).toContain('The least nominal copper size that does is');
     expect(text).toContain('fuse at the source by the rule you work under; terminals are not judged');
     expect(text).not.toMatch(/\b(safe|approved)\b/i);
+  });
+
+  it('says first what one run does, then the fuse of each where several lie side by side', () => {
+    const [, thin] = CHECK.answers;
+    expect(thin!.parallel).toBeGreaterThan(1);
+    expect(fuseText(thin!)).toMatch(
+      new RegExp(
+        `^One run falls short.*${thin!.parallel} side by side do, each with its own ${thin!.fuseEach!.rating} A fuse`,
+      ),
+    );
+    expect(fuseText(CHECK.answers[0]!)).toMatch(/^One run does: fuse \d+ A/);
+  });
+
+  it('a load that nothing feeds has no fuse and no price, whatever may be lost', () => {
+    for (const allowedDrop of [0.04, 0.4]) {
+      const q: RunQuestion = { ...QUESTION, allowedDrop, load: { ...QUESTION.load, kind: 'watts', steady: 20_000 } };
+      const [a] = runCheck(q, CABLES, []).answers;
+      expect(answerText(a!)).toBe(
+        'Brackenfell: one run cannot feed this load: more is asked for than can come through, nor do 6 side by side: no fuse.',
+      );
+    }
+  });
+
+  it('says in one sentence that the surroundings are too hot, and advises nothing more', () => {
+    const q: RunQuestion = { ...QUESTION, surroundings: { ambient: 363.15, bundle: 1, layer: null } };
+    const check = runCheck(q, CABLES, nominalSizes('awg', 353.15));
+    expect(runSentence(q, check)).toMatch(/^The surroundings, 90 °C, are as hot as .* \(80 °C\), or hotter: nothing/);
+    expect(runTable(q, check)).not.toMatch(/side by side do|no number of runs/);
+  });
+
+  it('names what was taken as usual', () => {
+    const taken = usualTaken(
+      { watts: true, peak: true, resting: 24 },
+      { peakSeconds: true, efficiency: true, charging: true },
+    );
+    expect(taken).toEqual(['a peak of 30 s', 'an efficiency of 90 %', '28.4 V charging']);
+    expect(runTable(QUESTION, CHECK, { taken }).replace(/\s+/g, ' ')).toContain(
+      'Not stated, so taken as usual: a peak of 30 s, an efficiency of 90 % and 28.4 V charging.',
+    );
   });
 
   it('of what cannot be answered says why, and nothing else', () => {

@@ -1,5 +1,6 @@
 import type { RunLoad, RunQuestion, RunReturn } from '../../methods/current/runCheck/question.ts';
-import { UNKNOWN_BODY } from '../../methods/current/runCheck/question.ts';
+import { UNKNOWN_BODY, USUAL_RUN, usualCharging, usualJointOhms } from '../../methods/current/runCheck/question.ts';
+import { usualTaken } from '../../report/runTaken.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
 import { readTypedQuantity } from '../../units/typedQuantity.ts';
 import { EXIT, Failure } from './failure.ts';
@@ -10,18 +11,18 @@ export interface RunOptions {
   load: string;
   length: string;
   peak?: string;
-  peakShare: string;
-  peakSeconds: string;
-  efficiency: string;
+  peakShare?: string;
+  peakSeconds?: string;
+  efficiency?: string;
   supply: string;
   charging?: string;
   supplyOhms: string;
   return: string;
-  joints: string;
-  ambient: string;
+  joints?: string;
+  ambient?: string;
   bundle: string;
   layer?: string;
-  drop: string;
+  drop?: string;
   measured?: string;
   installed?: string;
   sizes: string;
@@ -33,7 +34,8 @@ export interface RunOptions {
 const wrong = (option: string, found: string, expected: string): Failure =>
   new Failure(`--${option} was "${found}"; expected ${expected}.`, EXIT.wrongUse);
 
-function numberOf(option: string, text: string, expected: string): number {
+function numberOf(option: string, text: string | undefined, expected: string, usual = Number.NaN): number {
+  if (text === undefined) return usual;
   const value = text.trim() === '' ? Number.NaN : Number(text);
   if (!Number.isFinite(value)) throw wrong(option, text, expected);
   return value;
@@ -70,7 +72,8 @@ function voltsOf(option: string, text: string): { volts: number; direct: boolean
 }
 
 /** `5%` or `0.5V` of what the supply has. */
-function dropOf(text: string, volts: number): number {
+function dropOf(text: string | undefined, volts: number): number {
+  if (text === undefined) return USUAL_RUN.drop / volts;
   const percent = /^\s*([\d.]+)\s*%\s*$/.exec(text);
   if (percent) return Number(percent[1]) / 100;
   const lost = /^\s*([\d.]+)\s*v?\s*$/i.exec(text);
@@ -109,7 +112,12 @@ function layerOf(text: string): RunQuestion['surroundings']['layer'] {
 /** The question that the options ask. What cannot be is left to the check, which names it; what cannot be read ends here. */
 export function questionOf(o: RunOptions): RunQuestion {
   const resting = voltsOf('supply', o.supply);
-  const charging = o.charging === undefined ? null : voltsOf('charging', o.charging);
+  const charging =
+    o.charging === undefined
+      ? { volts: usualCharging(resting.volts), direct: true }
+      : o.charging.trim().toLowerCase() === 'none'
+        ? null
+        : voltsOf('charging', o.charging);
   const load = loadOf('load', o.load);
   const peak = o.peak === undefined ? null : loadOf('peak', o.peak);
   if (peak && peak.kind !== load.kind) throw wrong('peak', o.peak!, `the same unit as --load ${o.load}`);
@@ -120,7 +128,7 @@ export function questionOf(o: RunOptions): RunQuestion {
   return {
     supply: {
       resting: resting.volts,
-      charging: charging?.volts ?? null,
+      charging: charging === null || Number.isNaN(charging.volts) ? null : charging.volts,
       ohms: { value: (low + high) / 2000, low: low / 1000, high: high / 1000 },
       direct: resting.direct && (charging?.direct ?? true),
     },
@@ -129,16 +137,23 @@ export function questionOf(o: RunOptions): RunQuestion {
       steady: load.amount,
       peak: peak && {
         amount: peak.amount,
-        share: numberOf('peak-share', o.peakShare, 'a share of the time, such as 0.2'),
-        seconds: numberOf('peak-seconds', o.peakSeconds, 'seconds, such as 30'),
+        share: numberOf('peak-share', o.peakShare, 'a share of the time, such as 0.2', USUAL_RUN.peakShare),
+        seconds: numberOf('peak-seconds', o.peakSeconds, 'seconds, such as 30', USUAL_RUN.peakSeconds),
       },
-      efficiency: numberOf('efficiency', o.efficiency, 'a share, such as 0.8'),
+      efficiency:
+        load.kind === 'watts' ? numberOf('efficiency', o.efficiency, 'a share, such as 0.8', USUAL_RUN.efficiency) : 1,
     },
     length,
     back: returnOf(o.return, length),
-    joints: [{ name: 'joints', count: 1, ohms: numberOf('joints', o.joints, 'mΩ of all joints, such as 0.9') / 1000 }],
+    joints: [
+      {
+        name: 'joints',
+        count: 1,
+        ohms: numberOf('joints', o.joints, 'mΩ of all joints, such as 0.9', 1000 * usualJointOhms()) / 1000,
+      },
+    ],
     surroundings: {
-      ambient: numberOf('ambient', o.ambient, '°C, such as 40') + ZERO_CELSIUS,
+      ambient: numberOf('ambient', o.ambient, '°C, such as 40', USUAL_RUN.ambient - ZERO_CELSIUS) + ZERO_CELSIUS,
       bundle: numberOf('bundle', o.bundle, 'how many cables touch, such as 1'),
       layer: o.layer === undefined ? null : layerOf(o.layer),
     },
@@ -146,3 +161,19 @@ export function questionOf(o: RunOptions): RunQuestion {
     measured: o.measured === undefined ? null : measuredOf(o.measured, o.installed),
   };
 }
+
+/** What was left to the usual, for the line that says what was asked. */
+export const takenOf = (o: RunOptions): string[] =>
+  usualTaken(
+    { watts: !/a(mps?)?\s*$/i.test(o.load), peak: o.peak !== undefined, resting: voltsOf('supply', o.supply).volts },
+    {
+      peakSeconds: o.peakSeconds === undefined,
+      peakShare: o.peakShare === undefined,
+      efficiency: o.efficiency === undefined,
+      charging: o.charging === undefined,
+      ambient: o.ambient === undefined,
+      drop: o.drop === undefined,
+      joints: o.joints === undefined,
+      body: o.return.trim().toLowerCase() === 'body',
+    },
+  );

@@ -12,6 +12,8 @@ import { wrap } from './wrap.ts';
 export interface RunTableOptions {
   width?: number;
   ascii?: boolean;
+  /** What nobody stated and was taken as usual. */
+  taken?: readonly string[];
 }
 
 const USUAL_WIDTH = 80;
@@ -39,10 +41,10 @@ const FIGURES: readonly Planned[] = [
   right(['to', '%'], 5, (a) => amount(100 * a.drop.high, 1)),
   right(['Heat', '°C'], 5, (a) => amount(a.resting.hottest.value - ZERO_CELSIUS, 0)),
   right(['of', '°C'], 4, (a) => amount(a.cable.rating - ZERO_CELSIUS, 0)),
-  right(['Fuse', 'A'], 5, (a) => a.fuse.rating?.toString() ?? 'none'),
-  right(['Runs'], 4, (a) => a.parallel?.toString() ?? '—'),
+  right(['Runs'], 4, (a) => a.parallel?.toString() ?? 'none'),
+  right(['Fuse', 'each, A'], 7, (a) => a.fuseEach?.rating?.toString() ?? 'none'),
   right(['Mass', 'kg'], 5, (a) => (a.mass === null ? '—' : a.mass.toFixed(2))),
-  right(['Lost', 'W'], 5, (a) => amount(a.resting.watts.value, 1)),
+  right(['Mean', 'W'], 5, (a) => amount(a.resting.watts.value, 1)),
 ];
 
 /**
@@ -79,7 +81,7 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
   const nominal = check.answers.filter((a) => !a.cable.measured);
   const notes = measured.flatMap((a) => lines(noteText(a)));
   const blocks = [
-    lines(questionText(q)),
+    lines(questionText(q, options.taken)),
     lines(runSentence(q, check)),
     [
       ...tableHead(columns, glyphs.rule),
@@ -89,7 +91,7 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
     ],
     notes,
     lines(
-      'Lost and heat are at the peak of the load, from the supply at rest unless charging loses more; “to” is the far end of every doubt together. Runs: how many side by side meet volts and heat. Fuse: for one run.',
+      'Volts, lost and heat are of one run at the peak of the load, from the supply at rest unless charging loses more; “to” is the far end of every doubt together; mean W is lost over the whole duty. Runs: how many side by side meet volts and heat; fuse in each of them, and mass of all of them.',
     ),
     [...lines(ESTIMATE_LINE), ...cautionsOf(measured).flatMap((c) => lines(`- ${c}`))],
   ];
@@ -110,8 +112,9 @@ const cautionsOf = (measured: readonly RunAnswer[]): string[] =>
 /** What to know of one measured cable: outcome, current it carries, fuse. */
 function noteText(a: RunAnswer): string {
   const rating = a.cable.ratingAssumed ? ' (no rating stated: the lowest usual one was taken)' : '';
-  const cost = a.cost ? ` Costs ${a.cost.amount.toFixed(2)}${a.cost.currency ? ` ${a.cost.currency}` : ''}.` : '';
-  return `${answerText(a)} It carries ${betweenText(a.carrying, 0)} A there${rating}. ${fuseText(a)}${cost}`;
+  const cost = a.cost
+    ? ` ${a.parallel === 1 ? 'It costs' : 'They cost'} ${a.cost.amount.toFixed(2)}${a.cost.currency ? ` ${a.cost.currency}` : ''}.`
+    : '';
+  if (a.tooHot) return answerText(a);
+  return `${answerText(a)}${cost} One run carries ${betweenText(a.carrying, 0)} A there${rating}.`;
 }
-
-const fuseText = ({ fuse }: RunAnswer): string => (fuse.rating === null ? fuse.text : `Fuse: ${fuse.text}`);

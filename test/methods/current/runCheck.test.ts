@@ -4,7 +4,12 @@ import { FUSE_RATINGS, fuseFor, holdsPeak, longestOpening } from '../../../src/m
 import { nominalCable, nominalSizes } from '../../../src/methods/current/runCheck/nominal.ts';
 import { overloadTime } from '../../../src/methods/current/runCheck/overload.ts';
 import { profileAnswer, profileFromText } from '../../../src/methods/current/runCheck/profile.ts';
-import { exactly, type RunCable, type RunQuestion } from '../../../src/methods/current/runCheck/question.ts';
+import {
+  exactly,
+  type RunCable,
+  type RunQuestion,
+  usualCharging,
+} from '../../../src/methods/current/runCheck/question.ts';
 import { runCheck } from '../../../src/methods/current/runCheck/runCheck.ts';
 import { steadyTemperature } from '../../../src/methods/current/thermal/steady.ts';
 import { expectClose } from '../../tolerance.ts';
@@ -52,12 +57,15 @@ describe('volts of a run', () => {
     expect(longer.resting.steady.value).toBeGreaterThan(a.resting.steady.value);
   });
 
-  it('a load that cannot come through says so, and nothing is settled on heat', () => {
+  it('a load that cannot come through cannot be fed: no heat to judge, no fuse, no price', () => {
     const a = first({ load: { kind: 'watts', steady: 9000, peak: null, efficiency: 1 } }, [measured(6)]);
     expect(a.resting.fails).toBe('not enough volts');
     expect(a.outcomes.drop).toBe('falls short');
-    expect(a.outcomes.heat).toBe('not settled');
+    expect(a.feeds).toBe('no');
+    expect(a.outcomes.heat).toBeNull();
+    expect(a.outcomes.all).toBe('falls short');
     expect(a.resting.hottest.value).toBeNaN();
+    expect([a.parallel, a.fuseEach, a.fuse.rating, a.mass, a.cost]).toEqual([null, null, null, null, null]);
   });
 
   it('an unknown body leaves it open, a measured one settles it', () => {
@@ -131,6 +139,14 @@ describe('what it takes', () => {
     expect(a.parallel).toBe(2);
     expectClose(a.mass!, 0.2 * 10 * 2, { relative: 1e-12 });
     expect(a.cost).toEqual({ amount: 80, currency: 'EUR' });
+    // Each of the two has the fuse of its own half of the load; one by itself would have a larger one.
+    expect(a.fuseEach!.rating!).toBeGreaterThan(50);
+    expect(a.fuseEach!.rating!).toBeLessThan(100);
+  });
+
+  it('surroundings as hot as the rating leave nothing to advise', () => {
+    const a = first({ surroundings: { ambient: 85 + KELVIN, bundle: 1, layer: null } });
+    expect([a.tooHot, a.parallel, a.fuse.rating, a.mass]).toEqual([true, null, null, null]);
   });
 
   it('the least nominal size that does, and the measured ones that do', () => {
@@ -224,10 +240,27 @@ describe('fuses', () => {
   });
 });
 
+describe('what is usual', () => {
+  it.each([
+    [12, 14.2],
+    [12.6, 14.2],
+    [13.2, 14.2],
+    [6, 7.1],
+    [24, 28.4],
+    [25.6, 28.4],
+    [48, 56.8],
+  ])('%f V at rest are charged at %f V', (resting, charging) => {
+    expect(usualCharging(resting)).toBe(charging);
+  });
+});
+
 describe('what cannot be', () => {
   const cases: [string, Partial<RunQuestion>, RegExp][] = [
     ['more than 60 V', { supply: { ...QUESTION.supply, resting: 72 } }, /above 60 V/],
     ['60 V passed while charging', { supply: { ...QUESTION.supply, resting: 48, charging: 64 } }, /above 60 V/],
+    ['charging below the volts at rest', { supply: { ...QUESTION.supply, charging: 12 } }, /lies below the 12.6 V/],
+    ['a current of a slipped finger', { load: { ...QUESTION.load, steady: 40_000 } }, /10000 A/],
+    ['watts of one', { load: { ...QUESTION.load, kind: 'watts', steady: 4e6 } }, /10000 A/],
     ['the mains', { supply: { ...QUESTION.supply, direct: false } }, /mains/],
     ['a negative length', { length: -3 }, /-3 m long/],
     ['a current of 0', { load: { ...QUESTION.load, steady: 0 } }, /load is 0/],

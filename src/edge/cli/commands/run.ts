@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import { EXIT, Failure } from '../failure.ts';
-import { questionOf, type RunOptions } from '../runOptions.ts';
+import { questionOf, type RunOptions, takenOf } from '../runOptions.ts';
 
 const many = (text: string, before: readonly string[]): string[] => [...before, text];
 
@@ -15,18 +15,21 @@ export function runCommand(): Command {
     .requiredOption('--load <amount>', 'steady load, such as 80A or 600W')
     .requiredOption('--length <length>', 'one way out, such as 5m or 16ft')
     .option('--peak <amount>', 'load at its peak')
-    .option('--peak-share <share>', 'share of the time at the peak', '0.2')
-    .option('--peak-seconds <s>', 'how long a peak lasts', '30')
-    .option('--efficiency <share>', 'output over input of a load whose watts are its output', '1')
+    .option('--peak-share <share>', 'share of the time at the peak; 0.2 is taken')
+    .option('--peak-seconds <s>', 'how long a peak lasts; 30 is taken')
+    .option(
+      '--efficiency <share>',
+      'output over input of a load in watts; 0.9 is taken, 1: the watts are what it draws',
+    )
     .option('--supply <volts>', 'supply at rest', '12.6')
-    .option('--charging <volts>', 'supply while it charges')
+    .option('--charging <volts>', 'supply while it charges, or none; 14.2 for every 12 V is taken')
     .option('--supply-ohms <mohm>', 'resistance of the source, mohm, or a range', '2-8')
     .option('--return <way>', 'same, body, or ohms of the way back such as 1.2mohm or 0.5-3mohm', 'same')
-    .option('--joints <mohm>', 'all joints together, mohm; as usual: four lugs and a fuse holder', '0.9')
-    .option('--ambient <C>', 'surroundings, °C', '30')
+    .option('--joints <mohm>', 'all joints together, mohm; four lugs, a fuse holder and a clamp are taken, 1.05')
+    .option('--ambient <C>', 'warmest surroundings, °C; 40 is taken')
     .option('--bundle <n>', 'cables that touch and carry the same', '1')
     .option('--layer <mm>', 'carpet or trim round it: thickness, or thickness and W/(m K)')
-    .option('--drop <amount>', 'what may be lost, such as 0.5V or 4%', '0.5V')
+    .option('--drop <amount>', 'what may be lost, at the peak where there is one, such as 0.5V or 4%; 0.5V is taken')
     .option('--measured <V,V@A>', 'volts lost on plus and minus side, as measured at a current')
     .option('--installed <cable>', 'the cable that was there when they were measured')
     .option('--sizes <system>', 'nominal sizes for reference: awg, mm2 or none', 'awg')
@@ -46,6 +49,7 @@ const USUAL = 80;
 
 async function run(named: string, options: RunOptions): Promise<void> {
   const question = questionOf(options);
+  const taken = takenOf(options);
   const system = options.sizes.toLowerCase();
   if (!['awg', 'mm2', 'none'].includes(system))
     throw new Failure(`--sizes was "${options.sizes}"; expected awg, mm2 or none.`, EXIT.wrongUse);
@@ -73,13 +77,13 @@ async function run(named: string, options: RunOptions): Promise<void> {
         current_A: a.resting.peak.high,
         seconds_to_rating: overloadTime(question, a.cable, a.resting.peak.high),
       }));
-    const json = { ...(runJson(question, check) as object), overload, profile, left_out: missing };
+    const json = { ...(runJson(question, check, taken) as object), overload, profile, left_out: missing };
     process.stdout.write(`${JSON.stringify(json, null, 2)}\n`);
     return;
   }
   const { runTable } = await import('../../../report/text/runTable.ts');
   const width = Math.max(NARROWEST, Math.min(process.stdout.columns ?? USUAL, WIDEST));
-  process.stdout.write(runTable(question, check, { width, ascii: options.ascii }));
+  process.stdout.write(runTable(question, check, { width, ascii: options.ascii, taken }));
   for (const p of profile ?? [])
     process.stdout.write(
       `Under the profile ${p.name} comes to ${p.peak_C.toFixed(0)} °C after ${Math.round(p.peak_at_s)} s, ${p.margin_K.toFixed(0)} K below its rating.\n`,

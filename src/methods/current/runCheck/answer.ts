@@ -1,7 +1,7 @@
 import { MOST_IN_BUNDLE } from '../thermal/run.ts';
 import { carryingCurrent } from '../thermal/steady.ts';
 import { type Flow, flowOf, type NoFlow, surroundingsAt } from './flow.ts';
-import { type FuseAnswer, fuseFor } from './fuse.ts';
+import { type FuseAnswer, fuseFor, noFuse } from './fuse.ts';
 import { CORNERS, type Corner, metresOfCable, ohmsAt, pathOhms } from './path.ts';
 import type { Between, RunCable, RunQuestion } from './question.ts';
 
@@ -15,18 +15,28 @@ export interface RunAnswer {
   charging: RunState | null;
   /** Share of the supply's volts lost at the peak of the load, at the worse of the two supplies. */
   drop: Between;
-  outcomes: { drop: RunOutcome; heat: RunOutcome; all: RunOutcome };
+  /** `heat` is null where nothing is fed: without a current there is no heat to judge. */
+  outcomes: { drop: RunOutcome; heat: RunOutcome | null; all: RunOutcome };
+  /** Whether the load is fed at all: at every end of the doubts, at some, or not even by the middle figures. */
+  feeds: Feeds;
   /** K below the rating at the hottest; negative above it. */
   margin: Between;
   /** A that one run bears for ever in its surroundings. */
   carrying: Between;
   /** Least number of runs side by side that meets both; null when none up to the most looked at does. */
   parallel: number | null;
-  /** Of one run, or of as many as are needed: kg and money; null when not known. */
+  /** Of as many runs as are needed: kg and money; null when not known, and when no number of runs does. */
   mass: number | null;
   cost: { amount: number; currency: string } | null;
+  /** Of one run by itself. */
   fuse: FuseAnswer;
+  /** In each of the runs side by side; the same as `fuse` where one does, null when no number of runs does. */
+  fuseEach: FuseAnswer | null;
+  /** The surroundings alone are as hot as the rating: nothing may flow, whatever the number of runs. */
+  tooHot: boolean;
 }
+
+export type Feeds = 'yes' | 'not settled' | 'no';
 
 /** One supply voltage. */
 export interface RunState {
@@ -102,10 +112,18 @@ function outcomeOf({ low, high }: Between, most: number): RunOutcome {
   return low > most ? 'falls short' : 'not settled';
 }
 
-const worse = (a: RunOutcome, b: RunOutcome): RunOutcome => {
+const worse = (a: RunOutcome, b: RunOutcome | null): RunOutcome => {
+  if (b === null) return a;
   const order: readonly RunOutcome[] = ['meets', 'not settled', 'falls short'];
   return order[Math.max(order.indexOf(a), order.indexOf(b))];
 };
+
+/** By the supply at which least comes through. */
+function feedsOf(states: readonly RunState[]): Feeds {
+  const starved = states.filter((s) => s.fails === 'not enough volts');
+  if (starved.length === 0) return 'yes';
+  return starved.some((s) => !(s.atLoad.value > 0)) ? 'no' : 'not settled';
+}
 
 function judged(states: readonly RunState[], q: RunQuestion, rating: number) {
   const shares = states.map((s) => ({
@@ -115,8 +133,12 @@ function judged(states: readonly RunState[], q: RunQuestion, rating: number) {
   }));
   const drop = shares.reduce((a, b) => (b.high > a.high ? b : a));
   const hottest = states.map((s) => s.hottest).reduce((a, b) => (b.high > a.high || Number.isNaN(b.high) ? b : a));
-  const outcomes = { drop: outcomeOf(drop, q.allowedDrop), heat: outcomeOf(hottest, rating) };
-  return { drop, hottest, outcomes: { ...outcomes, all: worse(outcomes.drop, outcomes.heat) } };
+  const feeds = feedsOf(states);
+  const outcomes = {
+    drop: feeds === 'no' ? ('falls short' as const) : outcomeOf(drop, q.allowedDrop),
+    heat: feeds === 'no' ? null : outcomeOf(hottest, rating),
+  };
+  return { drop, hottest, feeds, outcomes: { ...outcomes, all: worse(outcomes.drop, outcomes.heat) } };
 }
 
 const suppliesOf = ({ supply }: RunQuestion): number[] =>
@@ -159,19 +181,22 @@ export function runAnswer(q: RunQuestion, cable: RunCable, installed: RunCable |
   const context: Context = { q, cable, installed };
   const [resting, charging = null] = statesOf(context, 1);
   const states = charging ? [resting, charging] : [resting];
-  const { drop, hottest, outcomes } = judged(states, q, cable.rating);
-  const parallel = runsNeeded(context, outcomes.all);
-  const metres = metresOfCable(q) * (parallel ?? 1);
-  const runs = parallel ?? 1;
+  const { drop, hottest, feeds, outcomes } = judged(states, q, cable.rating);
+  const tooHot = q.surroundings.ambient >= cable.rating;
+  const parallel = tooHot ? null : runsNeeded(context, outcomes.all);
+  const metres = metresOfCable(q) * (parallel ?? 0);
   const carrying = carryingOf(context, 1);
-  // Runs side by side warm each other: each bears less than one by itself.
-  const carryingEach = runs === 1 ? carrying : carryingOf(context, runs);
+  const fuse = tooHot
+    ? noFuse('the surroundings alone are as hot as its rating')
+    : fuseOf(context, states, carrying, 1);
   return {
     cable,
     resting,
     charging,
     drop,
+    feeds,
     outcomes,
+    tooHot,
     margin: {
       value: cable.rating - hottest.value,
       low: cable.rating - hottest.high,
@@ -179,10 +204,20 @@ export function runAnswer(q: RunQuestion, cable: RunCable, installed: RunCable |
     },
     carrying,
     parallel,
-    mass: cable.massPerMetre === null ? null : cable.massPerMetre * metres,
-    cost: cable.price && { amount: cable.price.perMetre * metres, currency: cable.price.currency },
-    fuse: fuseOf(context, states, carryingEach, runs),
+    mass: parallel === null || cable.massPerMetre === null ? null : cable.massPerMetre * metres,
+    cost:
+      parallel === null || cable.price === null
+        ? null
+        : { amount: cable.price.perMetre * metres, currency: cable.price.currency },
+    fuse,
+    fuseEach: fuseEachOf(context, parallel, fuse),
   };
+}
+
+/** Runs side by side warm each other and share the load: each bears less than one by itself, and has less to bear. */
+function fuseEachOf(context: Context, parallel: number | null, single: FuseAnswer): FuseAnswer | null {
+  if (parallel === null || parallel === 1) return parallel === null ? null : single;
+  return fuseOf(context, statesOf(context, parallel), carryingOf(context, parallel), parallel);
 }
 
 function fuseOf(
@@ -191,6 +226,9 @@ function fuseOf(
   carrying: Between,
   runs: number,
 ): FuseAnswer {
+  // What does not come through at an end of the doubts has no current there that a fuse could be chosen for.
+  const fails = states.find((s) => s.fails !== null)?.fails;
+  if (fails) return noFuse(fails === 'melts' ? 'the load would melt the conductor' : 'it cannot feed this load');
   const cold = ohmsAt(pathOhms(q, cable, 'high', 1, installed), q.surroundings.ambient);
   const volts = Math.max(...states.map((s) => s.volts));
   const most = (of: (s: RunState) => Between) => Math.max(...states.map((s) => of(s).high)) / runs;

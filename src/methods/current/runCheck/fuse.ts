@@ -79,6 +79,14 @@ function letThroughOf(rating: number, need: FuseNeed, cable: RunCable): { far: n
   return { far: of(need.farShort), near: of(need.nearShort) };
 }
 
+/** No fuse, and why. */
+export const noFuse = (why: string): FuseAnswer => ({
+  rating: null,
+  fits: [],
+  letThrough: null,
+  text: `No fuse fits: ${why}.`,
+});
+
 /**
  * The least standard rating that carries the load and that the cable bears: above the steady load, holding its peak, not above
  * what the cable carries in its surroundings, and opening on a short at either end before the conductor is too hot.
@@ -95,7 +103,7 @@ export function fuseFor(need: FuseNeed, cable: RunCable): FuseAnswer {
     const why = holding
       ? `${holding.rating} A, the least that holds the load, does not do: ${holding.fails}`
       : 'the load is above every rating in the list';
-    return { rating: null, fits, letThrough: null, text: `No fuse fits: ${why}.` };
+    return noFuse(why);
   }
   const largest = fits[fits.length - 1];
   const range = largest > rating ? ` (up to ${largest} A would do)` : '';

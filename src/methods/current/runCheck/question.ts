@@ -83,14 +83,46 @@ export interface RunCable {
 /** Above this, V DC, other rules begin (extra-low voltage without ripple, IEC 61140): the check answers nothing there. */
 export const MOST_VOLTS = 60;
 
+/** Above this, A, a figure is a slip of the hand: no battery of these volts drives it. Common practice, no source. */
+export const MOST_AMPS = 10_000;
+
+/** What is taken where nobody says. Common practice, no source; page and terminal take the same, and say it. */
+export const USUAL_RUN = {
+  /** V at rest. */
+  resting: 12.6,
+  /** K, the warmest that a cable in a vehicle usually lies in. */
+  ambient: 40 + 273.15,
+  /** V that may be lost, at the peak of the load where it has one. */
+  drop: 0.5,
+  /** Output over input of a load whose watts are its output. */
+  efficiency: 0.9,
+  peakSeconds: 30,
+  peakShare: 0.2,
+} as const;
+
+/** V while charging a bank of lead batteries, for each 12 V of it; in steps of 6 V. Common practice, no source. */
+const CHARGING_OF_TWELVE = 14.2;
+const RESTING_OF_TWELVE = 12.6;
+
+/** V at which a supply of so many V at rest is usually charged: 14.2 for 12 to 13 V, 28.4 for 24 V; NaN for what is no supply. */
+export function usualCharging(resting: number): number {
+  if (!(resting > 0)) return Number.NaN;
+  const sixes = Math.max(1, Math.round((2 * resting) / RESTING_OF_TWELVE));
+  return Number(((sixes * CHARGING_OF_TWELVE) / 2).toFixed(1));
+}
+
 /** Joints as usually met, mΩ each. Common practice, no source; each can be changed. */
-export const USUAL_JOINTS: readonly { name: string; milliohms: number }[] = [
-  { name: 'crimped lug, bolted down', milliohms: 0.1 },
-  { name: 'fuse holder with its fuse', milliohms: 0.5 },
-  { name: 'distribution block', milliohms: 0.2 },
-  { name: 'battery clamp', milliohms: 0.15 },
-  { name: 'switch or breaker', milliohms: 0.4 },
+export const USUAL_JOINTS: readonly { name: string; milliohms: number; count: number }[] = [
+  { name: 'crimped lug, bolted down', milliohms: 0.1, count: 4 },
+  { name: 'fuse holder with its fuse', milliohms: 0.5, count: 1 },
+  { name: 'distribution block', milliohms: 0.2, count: 0 },
+  { name: 'battery clamp', milliohms: 0.15, count: 1 },
+  { name: 'switch or breaker', milliohms: 0.4, count: 0 },
 ];
+
+/** Ω of the joints that a run usually has. */
+export const usualJointOhms = (): number =>
+  USUAL_JOINTS.reduce((sum, { milliohms, count }) => sum + (count * milliohms) / 1000, 0);
 
 /** A vehicle's body and its two bolts where nobody measured, mΩ. Common practice, no source: measure it. */
 export const UNKNOWN_BODY: { low: number; high: number } = { low: 0.0003, high: 0.005 };
@@ -128,12 +160,20 @@ export function runProblems(q: RunQuestion): string[] {
     `The charging supply has ${supply.charging} V; volts above zero are needed.`,
   );
   say(
+    supply.charging !== null && supply.charging > 0 && supply.charging < supply.resting,
+    `Charging at ${supply.charging} V lies below the ${supply.resting} V at rest: the two are swapped, or one is mistyped.`,
+  );
+  say(
     !(supply.ohms.low >= 0 && supply.ohms.high >= supply.ohms.low),
     'The resistance of the supply is no range from zero up.',
   );
   say(!(q.length > 0) || !number(q.length), `The run is ${q.length} m long; a length above zero is needed.`);
   say(!(load.steady >= 0) || !number(load.steady), `The steady load is ${load.steady}; it cannot be negative.`);
   say(load.steady === 0 && load.peak === null, 'The load is 0: nothing flows, and there is nothing to check.');
+  say(
+    Math.max(load.steady, load.peak?.amount ?? 0) > MOST_AMPS * (load.kind === 'amps' ? 1 : supply.resting),
+    `More than ${MOST_AMPS} A flow in no such cable: look at the figure and its unit.`,
+  );
   say(!(load.efficiency > 0 && load.efficiency <= 1), 'An efficiency lies above 0 and is 1 at most.');
   if (load.peak) {
     say(!(load.peak.amount >= load.steady), 'The peak lies below the steady load: the two are swapped.');

@@ -7,8 +7,11 @@ import {
   type RunReturn,
   UNKNOWN_BODY,
   USUAL_JOINTS,
+  USUAL_RUN,
   USUAL_SUPPLY_OHMS,
+  usualCharging,
 } from '../../../../methods/current/runCheck/question.ts';
+import { usualTaken } from '../../../../report/runTaken.ts';
 import { ZERO_CELSIUS } from '../../../../units/dimension.ts';
 import { FOOT } from '../../../../units/exactFactors.ts';
 
@@ -22,8 +25,8 @@ export const FIRST_ANSWERS = {
   steady: '80',
   efficiency: '',
   peak: '',
-  peakShare: '20',
-  peakSeconds: '30',
+  peakShare: '',
+  peakSeconds: '',
   lengthUnit: 'm',
   length: '4',
   back: 'same',
@@ -61,9 +64,9 @@ export type RunAnswers = Record<AnswerName, string>;
 /** What is taken where nobody knows. Common practice, no source; each is said on the page. */
 export const TAKEN = {
   /** °C */
-  ambient: 40,
+  ambient: USUAL_RUN.ambient - ZERO_CELSIUS,
   /** V */
-  drop: 0.5,
+  drop: USUAL_RUN.drop,
   /** mm of carpet or trim */
   layer: 5,
 };
@@ -76,6 +79,79 @@ const PERCENT = 100;
 export function typedNumber(text: string): number {
   const plain = text.trim().replace(/−/g, '-').replace(',', '.');
   return plain === '' ? Number.NaN : Number(plain);
+}
+
+/** Units that people type behind a figure, by the answer's own; what they come to in it is worked out in `withUnit`. */
+const TYPED_UNIT =
+  /^([+-]?[\d.]+)\s*(k?w|m?a|watts?|amps?|m?v|volts?|mm|cm|m|metres?|meters?|ft|feet|foot|['′]|mΩ|mohm|°?c|%|s|sec(?:onds)?)$/iu;
+
+/**
+ * An answer with its unit behind it, `2000W`, `16 ft`, `40 °C`: the figure alone, and the unit where the form has a choice of it.
+ * Text that is no figure with a known unit stays as it was typed, to be named.
+ */
+export function withUnit(name: AnswerName, text: string): Partial<RunAnswers> {
+  const match = TYPED_UNIT.exec(text.trim().replace(/−/g, '-').replace(',', '.'));
+  if (!match) return { [name]: text };
+  const [, figure = '', written = ''] = match;
+  const unit = written.toLowerCase();
+  const is = (pattern: RegExp) => pattern.test(unit);
+  if (name === 'steady' || name === 'peak') {
+    if (is(/^(w|watts?|kw)$/)) return { [name]: unit === 'kw' ? scaled(figure, 1000) : figure, load: 'W' };
+    if (is(/^(a|amps?)$/)) return { [name]: figure, load: 'A' };
+  }
+  if (name === 'length' || name === 'backLength') {
+    if (is(/^(ft|feet|foot|['′])$/)) return { [name]: figure, lengthUnit: 'ft' };
+    if (is(/^(m|metres?|meters?)$/)) return { [name]: figure, lengthUnit: 'm' };
+    if (unit === 'cm') return { [name]: scaled(figure, 0.01), lengthUnit: 'm' };
+  }
+  if (name === 'drop' && is(/^(v|volts?|mv|%)$/))
+    return { drop: unit === 'mv' ? scaled(figure, MILLI) : figure, dropUnit: unit === '%' ? '%' : 'V' };
+  if (VOLTS.includes(name) && is(/^(v|volts?)$/)) return { [name]: figure };
+  if (VOLTS.includes(name) && unit === 'mv') return { [name]: scaled(figure, MILLI) };
+  if (name === 'ambient' && is(/^°?c$/)) return { [name]: figure };
+  if ((name === 'efficiency' || name === 'peakShare') && unit === '%') return { [name]: figure };
+  if (name === 'peakSeconds' && is(/^s/)) return { [name]: figure };
+  if ((name === 'supplyOhms' || name === 'backOhms') && is(/^(mω|mohm)$/)) return { [name]: figure };
+  if (name === 'measuredAt' && is(/^(a|amps?)$/)) return { [name]: figure };
+  if (name === 'layerThickness' && unit === 'mm') return { [name]: figure };
+  return { [name]: text };
+}
+
+const VOLTS: readonly AnswerName[] = ['resting', 'charging', 'plus', 'minus'];
+const scaled = (figure: string, by: number): string => String(Number((Number(figure) * by).toPrecision(12)));
+
+/**
+ * What else an answer changes: the charging volts that stood there by themselves follow the volts at rest. Charging volts of
+ * the person's own stay.
+ */
+export function following(before: RunAnswers, part: Partial<RunAnswers>): Partial<RunAnswers> {
+  const resting = typedNumber(part.resting ?? '');
+  const usual = usualCharging(resting);
+  if (part.charging !== undefined || !Number.isFinite(usual)) return part;
+  const stood = typedNumber(before.charging);
+  // Volts that are usual for a bank of their own size were not typed for another one.
+  const prefilled = Number.isFinite(stood) && usualCharging(stood * (12.6 / 14.2)) === stood;
+  return prefilled ? { ...part, charging: String(usual) } : part;
+}
+
+/** What was left to the usual, each in a few words. */
+export function takenFrom(a: RunAnswers): string[] {
+  const blank = (name: AnswerName) => a[name].trim() === '';
+  return usualTaken(
+    { watts: a.load === 'W', peak: !blank('peak'), resting: typedNumber(a.resting) },
+    {
+      peakSeconds: blank('peakSeconds'),
+      peakShare: blank('peakShare'),
+      efficiency: blank('efficiency'),
+      charging: a.charging === FIRST_ANSWERS.charging && a.resting === FIRST_ANSWERS.resting,
+      ambient: blank('ambient'),
+      drop: blank('drop'),
+      joints: USUAL_JOINTS.every(
+        (joint, i) => blank(`ohms${i}` as AnswerName) && Number(a[`joint${i}` as AnswerName]) === joint.count,
+      ),
+      body: a.back === 'body' && blank('backOhms'),
+    },
+  );
 }
 
 /** The answers that were kept, with what is missing filled in. */
@@ -157,10 +233,10 @@ export function questionFrom(answers: RunAnswers): RunQuestion {
           ? null
           : {
               amount: typedNumber(a.peak),
-              share: otherwise(a.peakShare, PERCENT) / PERCENT,
-              seconds: otherwise(a.peakSeconds, 30),
+              share: otherwise(a.peakShare, PERCENT * USUAL_RUN.peakShare) / PERCENT,
+              seconds: otherwise(a.peakSeconds, USUAL_RUN.peakSeconds),
             },
-      efficiency: a.load === 'W' ? otherwise(a.efficiency, PERCENT) / PERCENT : 1,
+      efficiency: a.load === 'W' ? otherwise(a.efficiency, PERCENT * USUAL_RUN.efficiency) / PERCENT : 1,
     },
     length,
     back: backOf(a, length),

@@ -8,6 +8,7 @@ import {
   type AnswerName,
   answersFrom,
   FIRST_ANSWERS,
+  following,
   nominalFor,
   questionFrom,
   unreadable,
@@ -23,7 +24,8 @@ export const runTrial = signal('');
 export const answers = computed(() => answersFrom(kept.value[runTrial.value]));
 
 export function answer(part: Partial<Record<AnswerName, string>>): void {
-  const next = { ...answers.peek(), ...part };
+  const before = answers.peek();
+  const next = { ...before, ...following(before, part) };
   kept.value = { ...kept.peek(), [runTrial.peek()]: JSON.stringify(next) };
 }
 

@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { type AnswerName, typedNumber } from '../../../store/amps/runAnswers.ts';
+import { type AnswerName, typedNumber, withUnit } from '../../../store/amps/runAnswers.ts';
 import { answer, answers } from '../../../store/amps/running.ts';
 
 interface RunFieldProps {
@@ -35,6 +35,7 @@ export function RunField({ name, label, unit, unknown, slider }: RunFieldProps) 
           aria-describedby={unknown === undefined ? undefined : `${id}-unknown`}
           data-answer={name}
           onInput={(event) => answer({ [name]: event.currentTarget.value })}
+          onChange={(event) => answer(withUnit(name, event.currentTarget.value))}
         />
         {unknown !== undefined && typed !== '' && (
           <button

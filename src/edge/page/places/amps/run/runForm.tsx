@@ -35,14 +35,14 @@ export function RunForm() {
             name="efficiency"
             label="Of what it draws, it gives"
             unit="%"
-            unknown="that the watts are what it draws"
+            unknown="90 %, as is common; 100 % where the watts are what it draws;"
           />
         )}
         <RunField name="peak" label="At its peak" unit={load} unknown="no peak above the steady load" />
         {now.peak.trim() !== '' && (
           <div class="two">
-            <RunField name="peakSeconds" label="A peak lasts" unit="s" />
-            <RunField name="peakShare" label="Of the time" unit="%" />
+            <RunField name="peakSeconds" label="A peak lasts" unit="s" unknown="30 s" />
+            <RunField name="peakShare" label="Of the time" unit="%" unknown="20 %" />
           </div>
         )}
       </fieldset>
@@ -163,7 +163,12 @@ function More({ load }: { load: string }) {
       <fieldset>
         <legend>What may be lost</legend>
         <div class="two">
-          <RunField name="drop" label="On the whole way" unit={now.dropUnit} unknown="0.5 V" />
+          <RunField
+            name="drop"
+            label={now.peak.trim() === '' ? 'On the whole way' : 'On the whole way, at the peak'}
+            unit={now.dropUnit}
+            unknown="0.5 V"
+          />
           <RunChoice
             name="dropUnit"
             label="Counted in"

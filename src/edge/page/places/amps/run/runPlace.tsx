@@ -3,7 +3,8 @@ import { questionText, runSentence } from '../../../../../report/runWords.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
 import { ampsData } from '../../../store/amps/ampsData.ts';
 import { ampsRoute } from '../../../store/amps/openInAmps.ts';
-import { looked, runTrial } from '../../../store/amps/running.ts';
+import { takenFrom } from '../../../store/amps/runAnswers.ts';
+import { answers, looked, runTrial } from '../../../store/amps/running.ts';
 import { addressOf } from '../../../store/routeOf.ts';
 import { RunForm } from './runForm.tsx';
 import { RunResults } from './runResults.tsx';
@@ -16,21 +17,29 @@ export function RunPlace({ trial }: { trial: string }) {
   const { question, check } = looked.value;
   const data = ampsData.value?.trial === trial ? ampsData.value : null;
   const refused = check.problems.length > 0;
+  // Without the measured cables a sentence would speak of nominal sizes alone.
+  const waiting = data === null || (data.answer === null && data.sentence === '');
   return (
     <article class="run-check" data-ready={data?.answer ? 'yes' : 'no'}>
       <header class="amps-lead">
         <h1 aria-live="polite">
-          {noBreak(refused ? check.problems[0]! : runSentence(question, check) || 'No cable stands to be looked at.')}
+          {noBreak(
+            refused
+              ? check.problems[0]!
+              : waiting
+                ? 'Still working out the measured cables…'
+                : runSentence(question, check) || 'No cable stands to be looked at.',
+          )}
         </h1>
         <p class="buttons">
-          <button type="button" class="button" disabled={refused} onClick={() => print()}>
+          <button type="button" class="button" disabled={refused || waiting} onClick={() => print()}>
             Print this run
           </button>
           <a class="button" href={addressOf(ampsRoute(trial, { what: 'nothing' }))}>
             Back to Amps
           </a>
         </p>
-        {!refused && <p class="asked">Asked: {noBreak(questionText(question))}</p>}
+        {!refused && <p class="asked">Asked: {noBreak(questionText(question, takenFrom(answers.value)))}</p>}
         {!refused && <p class="estimate">{ESTIMATE_LINE}</p>}
       </header>
       <div class="run-columns-wide">
@@ -43,9 +52,8 @@ export function RunPlace({ trial }: { trial: string }) {
               ))}
             </ul>
           )}
-          {data?.answer === null && data.sentence === '' && <p class="note">The measured cables are worked out.</p>}
           {data !== null && data.sentence !== '' && <p class="note">{data.sentence}</p>}
-          {!refused && (
+          {!refused && !waiting && (
             <RunResults question={question} check={check} missing={data?.answer?.candidates.missing ?? NONE} />
           )}
         </div>

@@ -5,6 +5,7 @@ import type { RunQuestion } from '../../../../../methods/current/runCheck/questi
 import type { RunCheck } from '../../../../../methods/current/runCheck/runCheck.ts';
 import { dropStrip, heatStrip, runCharts } from '../../../../../report/amps/ampsPictures.ts';
 import { type LengthChart, lengthChart } from '../../../../../report/amps/lengthChart.ts';
+import { fuseText } from '../../../../../report/runWords.ts';
 import { variablesTheme } from '../../../../../report/theme.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
 import { Name } from '../../../parts/name.tsx';
@@ -78,9 +79,10 @@ function AtRest({ check, missing }: Pick<ResultsProps, 'check' | 'missing'>) {
       <h2 class="run-head-two">Cable by cable</h2>
       <RunTable answers={check.answers} />
       <p class="note legend">
-        At the load, lost and hottest are at the peak of the load. Runs: how many side by side meet both; mass and cost
-        are for so many. Fuse: the least standard rating that holds the load and that one run bears, looked up from
-        memory of the standard: read the sheet of the fuse that you buy.
+        At the load, lost and hottest are of one run at the peak of the load; mean loss is over the whole duty, peaks
+        and all, from the supply at rest. Runs: how many side by side meet both; fuse each, mass and cost are for so
+        many. Fuse: the least standard rating that holds the load and that its run bears, looked up from memory of the
+        standard: read the sheet of the fuse that you buy.
       </p>
       {missing.length > 0 && (
         <p class="note">
@@ -122,14 +124,15 @@ function Lengths({ title, chart }: { title: string; chart: LengthChart }) {
 }
 
 function Fuses({ measured }: { measured: readonly RunAnswer[] }) {
-  if (measured.length === 0) return null;
+  const fused = measured.filter((a) => !a.tooHot);
+  if (fused.length === 0) return null;
   return (
     <section class="run-fuses" aria-labelledby="run-fuses">
       <h2 id="run-fuses">Fuse</h2>
       <ul>
-        {measured.map(({ cable, fuse }) => (
-          <li key={cable.id}>
-            <Name>{cable.name || cable.id}</Name>: {noBreak(fuse.text)}
+        {fused.map((a) => (
+          <li key={a.cable.id}>
+            <Name>{a.cable.name || a.cable.id}</Name>: {noBreak(fuseText(a))}
           </li>
         ))}
       </ul>

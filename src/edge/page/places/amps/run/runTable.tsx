@@ -45,7 +45,7 @@ const COLUMNS: readonly Column[] = [
   { id: 'settled', head: 'Volts, heat', unit: '', cell: (a) => <Outcomes of={a} /> },
   { id: 'load', head: 'At the load', unit: 'V', cell: (a) => <Ends of={a.resting.atLoad} decimals={2} /> },
   { id: 'lost', head: 'Lost', unit: '%', cell: (a) => <Ends of={scaled(a.drop, 100)} decimals={1} /> },
-  { id: 'watts', head: 'Lost', unit: 'W', cell: (a) => number(a.resting.watts.value, 0) },
+  { id: 'watts', head: 'Mean loss', unit: 'W', cell: (a) => number(a.resting.watts.value, 0) },
   {
     id: 'heat',
     head: 'Hottest',
@@ -54,8 +54,16 @@ const COLUMNS: readonly Column[] = [
   },
   { id: 'margin', head: 'Below rating', unit: 'K', cell: (a) => <Ends of={a.margin} decimals={0} /> },
   { id: 'carries', head: 'Carries there', unit: 'A', cell: (a) => <Ends of={a.carrying} decimals={0} /> },
-  { id: 'fuse', head: 'Fuse', unit: 'A', cell: (a) => (a.fuse.rating === null ? 'none fits' : String(a.fuse.rating)) },
-  { id: 'runs', head: 'Runs', unit: '', cell: (a) => (a.parallel === null ? NONE : String(a.parallel)) },
+];
+/** Of as many runs as do. */
+const TOGETHER: readonly Column[] = [
+  { id: 'runs', head: 'Runs', unit: '', cell: (a) => (a.parallel === null ? 'none' : String(a.parallel)) },
+  {
+    id: 'fuse',
+    head: 'Fuse each',
+    unit: 'A',
+    cell: (a) => (a.fuseEach === null ? NONE : (a.fuseEach.rating ?? 'none fits')),
+  },
   { id: 'mass', head: 'Mass', unit: 'kg', cell: (a) => (a.mass === null ? NONE : a.mass.toFixed(2)) },
   {
     id: 'cost',
@@ -65,12 +73,14 @@ const COLUMNS: readonly Column[] = [
   },
 ];
 
-function Outcomes({ of: { outcomes } }: { of: RunAnswer }) {
+function Outcomes({ of: { outcomes, feeds, tooHot } }: { of: RunAnswer }) {
   const word = (outcome: string, what: string) => (
     <span class={outcome === 'not settled' ? 'open' : ''}>
       {outcome} <span class="unit">{what}</span>
     </span>
   );
+  if (tooHot) return <span class="run-outcome">surroundings too hot</span>;
+  if (feeds === 'no' || outcomes.heat === null) return <span class="run-outcome">cannot feed this load</span>;
   if (outcomes.drop === outcomes.heat)
     return <span class="run-outcome">{word(outcomes.drop, outcomes.drop === 'meets' ? 'both' : 'on both')}</span>;
   return (
@@ -85,16 +95,32 @@ function Outcomes({ of: { outcomes } }: { of: RunAnswer }) {
 export function RunTable({ answers }: { answers: readonly RunAnswer[] }) {
   const measured = answers.filter((a) => a.cable.measured);
   const nominal = answers.filter((a) => !a.cable.measured);
-  const columns = COLUMNS.filter(
+  const together = TOGETHER.filter(
     ({ id }) =>
       (id !== 'cost' || measured.some((a) => a.cost !== null)) &&
       (id !== 'mass' || answers.some((a) => a.mass !== null)),
   );
+  const columns = [...COLUMNS, ...together];
   if (narrow.value && !printing.value) return <Blocks measured={measured} nominal={nominal} columns={columns} />;
   return (
     <table class="cables run-table">
       <caption class="hidden">Volts, heat and fuse with every cable</caption>
+      <colgroup>
+        <col class="run-name" />
+        {columns.map(({ id }) => (
+          <col key={id} class={`run-${id}`} />
+        ))}
+      </colgroup>
       <thead>
+        <tr class="run-groups">
+          <td />
+          <th scope="colgroup" colSpan={COLUMNS.length}>
+            One run by itself
+          </th>
+          <th scope="colgroup" colSpan={together.length}>
+            As many as do
+          </th>
+        </tr>
         <tr>
           <th scope="col">Cable</th>
           {columns.map(({ id, head, unit }) => (
@@ -156,7 +182,7 @@ function Blocks({ measured, nominal, columns }: BlocksProps) {
         {columns.map(({ id, head, unit, cell }) => (
           <div key={id}>
             <dt>
-              {head} {unit}
+              {head === 'Runs' ? 'Runs that do' : head} {unit}
             </dt>
             <dd>{cell(a)}</dd>
           </div>
