@@ -109,11 +109,10 @@ describe('the usual objections', () => {
     expect(answer('stock')).toContain('lot L7, bought on 2026-09-02');
     expect(answer('paid')).toContain('Nothing was stated about interests.');
     expect(answer('tool')).toContain('No control piece was measured beside it.');
-    const short = of.findings.cables[0]!.claims.find(
-      ({ outcome, shortfall }) => outcome === 'falls short' && shortfall,
-    )!;
-    // 0.393 % of the ohms for each degree: IEC 60028:1925.
-    expect(answer('cold')).toContain(`${(short.shortfall!.value / 0.00393).toFixed(0)} °C off`);
+    const ohms = of.findings.cables[0]!.claims.find(({ reading }) => reading === 'AWG by resistance')!;
+    // 0.393 % of the ohms for each degree from 20 °C: IEC 60028:1925.
+    const degrees = (ohms.found!.value / ohms.required! - 1) / 0.00393;
+    expect(answer('cold')).toContain(`would have to be ${degrees.toFixed(0)} °C from what was read`);
   });
 
   it('are pasted with the address of the section that they rest on, where one was given', () => {

@@ -2,7 +2,7 @@ import { pieceSign, quantityHead } from '../../../trial/plainWords.ts';
 import { STANDING_WORDS } from '../../../trial/standing.ts';
 import type { Reading, Trial } from '../../../trial/trial.ts';
 import { typedText } from '../../../units/typedText.ts';
-import { conditionsSection, disclosureSection, repliesSection, toolsSection } from '../document/about.ts';
+import { conditionsSection, repliesSection, toolsSection } from '../document/about.ts';
 import { type Block, CC_BY, paragraphs, type ReportDocument, type Section } from '../document/blocks.ts';
 import { cablesSection } from '../document/cables.ts';
 import { shortHash } from '../document/reportDocument.ts';
@@ -69,10 +69,13 @@ export function makerDocument({ trial, findings }: OfOneCable, cable: string, da
   const of = ofOneCable(trial, findings, cable);
   const [one] = of.findings.cables;
   if (!one) throw new NoSuchCable(`There is no cable "${cable}".`);
-  const answers = objectionsTo(of).flatMap(({ said, answer }): Block[] => [
-    { kind: 'heading', text: `“${said}”` },
-    ...paragraphs(answer),
-  ]);
+  const answers: Block = {
+    kind: 'table',
+    caption: 'Answered from the figures of this trial.',
+    head: ['What may be said', 'What the trial shows'],
+    sides: ['left', 'left'],
+    rows: objectionsTo(of).map(({ said, answer }) => [said, answer]),
+  };
   const names = new Map([[cable, one.name]]);
   return {
     title: `${one.name}: what was found, and what it rests on`,
@@ -84,8 +87,7 @@ export function makerDocument({ trial, findings }: OfOneCable, cable: string, da
       rawSection(of),
       ...toolsSection(of.trial),
       conditionsSection(of.trial),
-      disclosureSection(of.trial),
-      { id: 'answers', title: 'What may be said against it', blocks: answers },
+      { id: 'answers', title: 'What may be said against it', blocks: [answers] },
       ...repliesSection(of.trial.replies, names),
     ],
     foot: [trial.place, `draft of ${day}`, `data ${shortHash(findings.engine.content)}`]

@@ -84,9 +84,8 @@ function coldAnswer(cable: CableFindings, readings: readonly Reading[]): string 
   const taken = readings.flatMap(({ quantity, temperature }) =>
     quantity === 'resistance' && temperature !== null ? [temperature - ZERO_CELSIUS] : [],
   );
-  const short = cable.claims.find(
-    ({ shortfall, outcome }) => outcome === 'falls short' && shortfall !== null,
-  )?.shortfall;
+  const missed = cable.claims.filter((c) => c.of_label && c.outcome === 'falls short' && c.shortfall !== null);
+  const short = (missed.find(({ reading }) => reading.includes('resistance')) ?? missed[0])?.shortfall;
   const kelvin = short ? Math.abs(short.value) / COPPER_ALPHA : null;
   return joined(
     taken.length === 0
@@ -95,7 +94,7 @@ function coldAnswer(cable: CableFindings, readings: readonly Reading[]): string 
     `One degree moves the ohms of copper by ${(100 * COPPER_ALPHA).toFixed(3)} %, and its mass not at all.`,
     kelvin === null
       ? ''
-      : `To explain what is missing by temperature alone it would have to be ${kelvin.toFixed(0)} °C off.`,
+      : `To explain by temperature alone what its ohms show, the copper would have to be ${kelvin.toFixed(0)} °C from what was read.`,
   );
 }
 

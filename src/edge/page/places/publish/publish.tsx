@@ -18,13 +18,20 @@ import { NothingToSay } from '../inside/nothingToSay.tsx';
 import { BoxText } from './boxText.tsx';
 import { Cards } from './cards.tsx';
 import { DataPackage } from './dataPackage.tsx';
+import { Film, GROUNDS } from './film.tsx';
+import { Filming } from './filming.tsx';
 import { Maker } from './maker.tsx';
 import { Parts } from './parts.tsx';
 import { Report } from './report.tsx';
 import { WhatIsShown } from './whatIsShown.tsx';
 
 /** What goes out to the world: parts that are sealed, and the report, cards, words and data of each. */
-export function Publish({ trial }: { trial: string; opened: string | null }) {
+export function Publish({ trial, opened }: { trial: string; opened: string | null }) {
+  const ground = GROUNDS.find((each) => each === opened);
+  return ground === undefined ? <PublishPlace trial={trial} /> : <Film trial={trial} ground={ground} />;
+}
+
+function PublishPlace({ trial }: { trial: string }) {
   useEffect(() => {
     void openJournal(trial);
   }, [trial]);
@@ -87,6 +94,7 @@ function Published({ trial }: { trial: Trial }) {
           <BoxText shown={now.shown} parts={trial.parts} />
           <DataPackage trial={trial} />
           {!trial.blinding.blind && <Maker trial={trial} shown={now.shown} />}
+          <Filming trial={trial} />
         </div>
       )}
     </>
