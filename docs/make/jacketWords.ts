@@ -139,6 +139,7 @@ export const JACKET_WORDS: Readonly<Record<string, string>> = {
   'jacket.endurance[].pairs[].parted': 'Whether the two are told apart.',
   'jacket.endurance[].pairs[].pieces_to_part':
     'Pieces of each that would part neighbours in eight trials of ten if the difference is as found; null where parted or more than thirty.',
+  'jacket.endurance[].pairs[].why_no_pieces': 'Why that cannot be said of a pair that is not parted; empty otherwise.',
   'jacket.endurance[].pairs[].text': 'The same in words.',
   'jacket.endurance[].per_wall': 'The same per millimetre of wall; null where that says nothing or no wall is known.',
   'jacket.endurance[].per_wall.unit': 'Unit of its amounts.',

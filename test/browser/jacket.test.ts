@@ -197,12 +197,12 @@ describe('a test run by hand', () => {
       .waitFor();
     await page.getByLabel('Mass before, g').fill('22 lb');
     await page.getByRole('button', { name: 'Keep mass before' }).click();
-    await page.locator('.exposed-read b', { hasText: '22 lb' }).waitFor();
+    await page.locator('.exposed-read p:first-child b', { hasText: '22 lb' }).waitFor();
     await page.getByLabel('Mass before, g').fill('31.42');
     await page.getByRole('button', { name: 'Keep mass before' }).click();
     await page.getByRole('alert').filter({ hasText: 'is far from 22 lb read of this piece' }).waitFor();
     await page.getByRole('button', { name: 'Take back mass before, 22 lb' }).click();
-    await page.locator('.exposed-read b', { hasText: '22 lb' }).waitFor({ state: 'detached' });
+    await page.locator('.exposed-read p:first-child b', { hasText: '22 lb' }).waitFor({ state: 'detached' });
     expect(await storedBodies(bench.store, trial, 'reading', 2)).toMatchObject([
       { quantity: 'mass_before', value: '22', unit: 'lb', set: 'fluid: diesel' },
       { quantity: 'mass_before', value: '31.42', unit: 'g', set: 'fluid: diesel' },

@@ -62,7 +62,12 @@ export function wantedGroups({ methods, bendWishes, repeats }: PlanSettings): Wa
       ? [group('strands', 1, false, 'strand_count'), group('strands', STRANDS_MEASURED, false, 'strand_diameter')]
       : []),
     ...(methods.has('wall')
-      ? [group('wall', CROSSWISE, false, 'outer_diameter'), group('wall', WALLS, false, 'wall_thickness')]
+      ? [
+          group('wall', CROSSWISE, false, 'outer_diameter'),
+          group('wall', WALLS, false, 'wall_thickness'),
+          // Half of what the diameters differ by is the wall a second time, and shows jaws that squeezed it.
+          group('wall', CROSSWISE, false, 'conductor_diameter'),
+        ]
       : []),
   ];
 }

@@ -10,7 +10,7 @@ import type { Lifetime } from '../../numerics/survival/lifetime.ts';
 import { bandsOf } from '../flex/words.ts';
 import type { CableFindings } from '../schema.ts';
 import type { EnduranceCable, EndurancePair, EnduranceTest } from '../shapes/jacket.ts';
-import { amountPairs } from './amountPairs.ts';
+import { amountPairs, neighboursOf } from './amountPairs.ts';
 import { cableText } from './cableText.ts';
 import { howWeKnow } from './howWeKnow.ts';
 import { lastsOf, medianFound } from './lasts.ts';
@@ -106,7 +106,11 @@ export function amountTest(test: TestRead, { cables, wallOf, level, seed }: Test
     small_samples: '',
     how_we_know: [],
   };
-  return { ...found, small_samples: smallSamples(found), how_we_know: howWeKnow(found, level) };
+  return {
+    ...found,
+    small_samples: smallSamples(found, analysis ? neighboursOf(analysis, compared) : new Set()),
+    how_we_know: howWeKnow(found, level),
+  };
 }
 
 function notParted(cable: string, pairs: readonly EndurancePair[]): string[] {

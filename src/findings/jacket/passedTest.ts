@@ -29,6 +29,9 @@ export function passedTest(test: TestRead, { cables, level }: TestContext): Endu
     p_smallest: p.smallest,
     parted: p.parted,
     pieces_to_part: null,
+    why_no_pieces: p.parted
+      ? ''
+      : 'How many pieces would part them is not worked out for a test that is passed or not.',
     text: p.parted
       ? `${cable(p.a).name} and ${cable(p.b).name} are parted.`
       : `${cable(p.a).name} and ${cable(p.b).name} are not parted.`,

@@ -126,8 +126,10 @@ export const EndurancePair = z.object({
   p_exact_holm: z.number().nullable(),
   p_smallest: z.number().nullable(),
   parted: z.boolean(),
-  /** Pieces of each cable that would part them if the difference is as found; null where parted or not worth saying. */
+  /** Pieces of each cable that would part them if the difference is as found; null where parted or not to be said. */
   pieces_to_part: z.number().nullable(),
+  /** Why that cannot be said of a pair that is not parted; empty otherwise. */
+  why_no_pieces: z.string(),
   text: z.string(),
 });
 

@@ -1,5 +1,6 @@
 import type { Trial } from '../../../../trial/trial.ts';
 import type { Held } from '../../store/journal/journal.ts';
+import { addressOf } from '../../store/routeOf.ts';
 
 /** The bench while there is nothing to read on it, with what to do about it. */
 export function Bare({ trial, held }: { trial: Trial | null; held: Held | null }) {
@@ -19,8 +20,13 @@ export function Bare({ trial, held }: { trial: Trial | null; held: Held | null }
     <>
       <h1>No piece of cable is on record yet.</h1>
       <p>
-        A reading is taken on a piece that was cut from a cable. Describe the pieces first: rows of specimens.csv,
-        brought in on <a href="/">the shelf</a>, are enough.
+        A reading is taken on a piece that was cut from a cable. The plan says what to cut: accept its cut list there,
+        and the bench asks for its pieces. Rows of specimens.csv, brought in on <a href="/">the shelf</a>, do as well.
+      </p>
+      <p>
+        <a class="button main" href={addressOf({ place: 'plan', trial: trial.trial, sheet: null })}>
+          To “Accept this cut list” on Plan
+        </a>
       </p>
     </>
   );

@@ -31,11 +31,11 @@ export function Place({ trial, act, work }: { trial: Trial; act: BenchAct; work:
           <WhoRecords />
           <InHand trial={trial} act={act} />
           <ValueField act={act} />
+          <Questions trial={trial} />
           {!handheld.value && <Acts />}
           <Repeats trial={trial} act={act} />
           <DoneLine />
           <NextAct trial={trial} />
-          <Questions trial={trial} />
           <Carried act={act} />
           <WallRound act={act} />
           <BendActs act={act} />

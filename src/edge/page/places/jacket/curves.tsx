@@ -21,6 +21,7 @@ export function Curves({ test }: { test: EnduranceTest }) {
                 {cable.failed} of {cable.n} failed
               </span>
             </h3>
+            {cable.failed === 0 && <p class="note">No piece failed: no band can be drawn.</p>}
             <Picture
               class="stretch"
               svg={enduranceCurve(cable, { ...SIZE, theme: variablesTheme, unit: test.unit, most })}
@@ -29,8 +30,10 @@ export function Curves({ test }: { test: EnduranceTest }) {
         ))}
       </ul>
       <p class="note legend">
-        Steps show the share of pieces still whole, in per cent; the shaded band holds it 95 times in 100. Full dots
-        failed there, open ones were whole when the test was ended. So few pieces leave wide bands.
+        Steps show the share of pieces still whole, in per cent
+        {cables.some((c) => c.failed > 0) && '; the shaded band holds it 95 times in 100'}. Full dots failed there, open
+        ones were whole when the test was ended.
+        {cables.some((c) => c.failed > 0) && ' So few pieces leave wide bands.'}
       </p>
     </>
   );

@@ -53,9 +53,11 @@ export function TestSection({ test, jacket }: { test: EnduranceTest; jacket: Jac
         {amount
           ? 'Bars hold what half of such pieces last 95 times in 100; the pieces stand below as dots, survivors open, because they would have gone on. '
           : 'Bars hold the share that would come through among many such pieces, 95 times in 100. '}
-        {shown.banded
-          ? 'Cables behind one bracket cannot be parted.'
-          : 'No line goes clean through this field; the sentence above says which cables were parted.'}
+        {shown.rows.length < 2
+          ? ''
+          : shown.banded
+            ? 'Cables behind one bracket cannot be parted.'
+            : 'No line goes clean through this field; the sentence above says which cables were parted.'}
       </p>
       {test.notes.map((note) => (
         <p key={note} class="test-note">
@@ -88,6 +90,7 @@ function Pairs({ test }: { test: EnduranceTest }) {
             <li key={`${pair.a} ${pair.b}`}>
               {noBreak(pair.text)}
               {pair.pieces_to_part !== null && ` About ${pair.pieces_to_part} pieces of each would part them.`}
+              {pair.why_no_pieces !== '' && ` ${pair.why_no_pieces}`}
             </li>
           ))}
       </ul>

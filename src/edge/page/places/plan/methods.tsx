@@ -27,7 +27,7 @@ const GROUPS: readonly { name: string; note: string; methods: readonly [PlanMeth
   },
   {
     name: 'Jacket',
-    note: 'Walls, and what pieces last, are worked out on Jacket.',
+    note: 'Walls, and what pieces last, are worked out on Jacket. A test uses up its pieces: for a further one, cut and keep as many again.',
     methods: [
       ['wall', 'Wall round a cut face'],
       ['abuse', 'Abuse of jackets'],
