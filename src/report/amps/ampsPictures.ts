@@ -64,12 +64,13 @@ const times = ({ value, low, high }: Between, factor: number): Between => ({
   low: low * factor,
   high: high * factor,
 });
+const NOTHING: Between = { value: Number.NaN, low: Number.NaN, high: Number.NaN };
 const amount = (x: number, decimals: number) => (Number.isFinite(x) ? x.toFixed(decimals) : 'no end');
 
 function rowOf({ cable }: RunAnswer, { value, low, high }: Between, decimals: number, unit: string) {
   const text = Number.isFinite(value)
     ? `${value.toFixed(decimals)} ${unit}, ${amount(low, decimals)} to ${amount(high, decimals)}`
-    : 'does not come through';
+    : 'cannot feed this load';
   return { name: cable.name, metal: metalKind(cable.heated.metal.name), value, low, high, text };
 }
 
@@ -78,7 +79,7 @@ export function dropStrip(q: RunQuestion, check: RunCheck): AmpsStrip {
   const most = PERCENT * q.allowedDrop;
   return {
     title: `Lost on the way, % of the supply`,
-    rows: measuredOf(check).map((a) => rowOf(a, times(a.drop, PERCENT), 1, '%')),
+    rows: measuredOf(check).map((a) => rowOf(a, a.feeds === 'no' ? NOTHING : times(a.drop, PERCENT), 1, '%')),
     limit: { value: most, text: `may be lost ${Number(most.toPrecision(3))} %` },
     fromZero: true,
   };

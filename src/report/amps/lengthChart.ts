@@ -29,8 +29,12 @@ const SIDES: Sides = { left: 44, right: 92, top: 24, bottom: 38 };
 const MOST_NAMES = 0.32;
 const NOTE = 13;
 const LINE = 16;
-/** Curves may reach this many times as high as the limit before the field cuts them off. */
+/**
+ * Curves may reach this many times as high as the limit before the field cuts them off, or so far above the highest measured one
+ * where it is asked about, whichever is more.
+ */
 const REACH = 2.2;
+const ABOVE_ASKED = 1.25;
 
 /**
  * Drop or heat against the length of the run: a line for each measured cable and a thin dashed one for each nominal size, named at
@@ -76,7 +80,10 @@ function scalesOf(chart: LengthChart, width: number, height: number, sides: Side
   const limit = chart.limit?.value ?? Number.NEGATIVE_INFINITY;
   const least = chart.fromZero ? 0 : Math.min(...finite, ...(chart.limit ? [limit] : []), Number.POSITIVE_INFINITY);
   const low = Number.isFinite(least) ? least : 0;
-  const reach = chart.limit ? low + REACH * (limit - low) : Number.POSITIVE_INFINITY;
+  const asked = highestAsked(chart);
+  const reach = chart.limit
+    ? low + Math.max(REACH * (limit - low), ABOVE_ASKED * (asked - low))
+    : Number.POSITIVE_INFINITY;
   const most = Math.min(Math.max(limit, ...finite), Math.max(reach, low + 1e-6));
   const top = Number.isFinite(most) && most > low ? most : low + 1;
   const x = scaleLinear()
@@ -86,6 +93,16 @@ function scalesOf(chart: LengthChart, width: number, height: number, sides: Side
     .domain([low, top + 0.04 * (top - low)])
     .range([height - sides.bottom, sides.top]);
   return { x, y, top: y.domain()[1]! };
+}
+
+/** The highest of the measured curves at the length that is asked about; of all curves where none is measured. */
+function highestAsked({ curves, length }: LengthChart): number {
+  const measured = curves.filter((c) => c.measured);
+  const at = (measured.length > 0 ? measured : curves).map(({ points }) => {
+    const reached = points.filter((p) => Number.isFinite(p.value) && p.length <= length * (1 + 1e-9));
+    return reached[reached.length - 1]?.value ?? Number.NEGATIVE_INFINITY;
+  });
+  return Math.max(Number.NEGATIVE_INFINITY, ...at);
 }
 
 /** The curve as far as the field reaches, and where it ends. */
@@ -144,20 +161,30 @@ interface End {
   end: { x: number; y: number; cut: boolean };
 }
 
-/** Names at the right, each beside the end of its curve and none over another: measured cables keep theirs first. */
+/**
+ * Names at the right in the order in which the lines end there, each beside its end and none over another. Every measured cable has
+ * its name; a nominal size whose place is taken goes without: the table has it.
+ */
 function endNames(ends: readonly End[], width: number, height: number, sides: Sides, theme: Theme): string[] {
-  const order = [...ends].sort((a, b) => Number(b.measured) - Number(a.measured) || a.end.y - b.end.y);
   const room = sides.right - 12;
-  const taken: { y: number; text: string; from: End }[] = [];
-  for (const from of order) {
-    const fits = (y: number) => taken.every((t) => Math.abs(t.y - y) >= LINE);
-    const free = nearest(from.end.y, sides.top, height - sides.bottom, fits);
-    // A nominal size whose place is taken goes without its name: the table has it.
-    if (free === null || (!from.measured && Math.abs(free - from.end.y) > LINE)) continue;
-    const [text = ''] = fittedLines(from.name === '' ? 'no name' : from.name, room, NOTE, 1);
-    taken.push({ y: free, text, from });
+  // Lines that the field cuts off end at its top: the steepest, which ends first, stands highest.
+  const order = [...ends].sort((a, b) => a.end.y - b.end.y || a.end.x - b.end.x);
+  const placed = spread(
+    order.filter((end) => end.measured),
+    sides.top,
+    height - sides.bottom,
+  );
+  for (const from of order.filter((end) => !end.measured)) {
+    const at = order.indexOf(from);
+    const above = placed.filter((t) => order.indexOf(t.from) < at).map((t) => t.y);
+    const below = placed.filter((t) => order.indexOf(t.from) > at).map((t) => t.y);
+    const y = Math.max(sides.top, from.end.y, Math.max(...above, Number.NEGATIVE_INFINITY) + LINE);
+    const free = Math.min(y, Math.min(...below, Number.POSITIVE_INFINITY) - LINE);
+    const fits = free >= sides.top && above.every((t) => free - t >= LINE) && Math.abs(free - from.end.y) <= LINE;
+    if (fits) placed.push({ y: free, from });
   }
-  return taken.map(({ y, text, from: { end, measured } }) => {
+  return placed.map(({ y, from: { name, end, measured } }) => {
+    const [text = ''] = fittedLines(name === '' ? 'no name' : name, room, NOTE, 1);
     const at = width - sides.right + 10;
     const lead =
       Math.abs(end.y - y) > 2 || end.cut
@@ -174,10 +201,19 @@ function endNames(ends: readonly End[], width: number, height: number, sides: Si
   });
 }
 
-function nearest(wanted: number, top: number, foot: number, fits: (y: number) => boolean): number | null {
-  for (let step = 0; step <= foot - top; step += 2)
-    for (const y of [wanted + step, wanted - step]) if (y >= top && y <= foot && fits(y)) return y;
-  return null;
+/** Each as near its end as the one above leaves room, and pushed up again where the foot is reached. */
+function spread(order: readonly End[], top: number, foot: number): { y: number; from: End }[] {
+  const placed: { y: number; from: End }[] = [];
+  for (const from of order) {
+    const before = placed[placed.length - 1];
+    placed.push({ y: Math.max(top, from.end.y, before ? before.y + LINE : top), from });
+  }
+  let most = foot;
+  for (let i = placed.length - 1; i >= 0; i--) {
+    placed[i]!.y = Math.min(placed[i]!.y, most);
+    most = placed[i]!.y - LINE;
+  }
+  return placed;
 }
 
 /** What each curve stands at where it is asked about, as one text. */

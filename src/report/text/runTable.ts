@@ -33,18 +33,20 @@ const right = (head: string[], width: number, cell: (a: RunAnswer) => string): P
 });
 
 const amount = (x: number, decimals: number) => (Number.isFinite(x) ? x.toFixed(decimals) : '—');
+/** A dash where nothing comes through. */
+const fed = (a: RunAnswer, x: number, decimals: number) => (a.feeds === 'no' ? '—' : amount(x, decimals));
 
 /** Columns in the order of what they are worth; the last ones go where the terminal is narrow. */
 const FIGURES: readonly Planned[] = [
-  right(['At the', 'load, V'], 7, (a) => amount(a.resting.atLoad.value, 2)),
-  right(['Lost', '%'], 5, (a) => amount(100 * a.drop.value, 1)),
-  right(['to', '%'], 5, (a) => amount(100 * a.drop.high, 1)),
+  right(['At the', 'load, V'], 7, (a) => fed(a, a.resting.atLoad.value, 2)),
+  right(['Lost', '%'], 5, (a) => fed(a, 100 * a.drop.value, 1)),
+  right(['to', '%'], 5, (a) => fed(a, 100 * a.drop.high, 1)),
   right(['Heat', '°C'], 5, (a) => amount(a.resting.hottest.value - ZERO_CELSIUS, 0)),
   right(['of', '°C'], 4, (a) => amount(a.cable.rating - ZERO_CELSIUS, 0)),
   right(['Runs'], 4, (a) => a.parallel?.toString() ?? 'none'),
   right(['Fuse', 'each, A'], 7, (a) => a.fuseEach?.rating?.toString() ?? 'none'),
   right(['Mass', 'kg'], 5, (a) => (a.mass === null ? '—' : a.mass.toFixed(2))),
-  right(['Mean', 'W'], 5, (a) => amount(a.resting.watts.value, 1)),
+  right(['Mean', 'W'], 5, (a) => fed(a, a.resting.watts.value, 1)),
 ];
 
 /**

@@ -140,5 +140,22 @@ describe('what cannot be in a log', () => {
   });
   it('and nothing is said of a sound one', () => {
     expect(impossibleInLog(l, COPPER)).toBeNull();
+    // Names right, cells swapped: amps where the copper's degrees should stand.
+    const creeping = Float64Array.from({ length: 60 }, (_, i) =>
+      i < 4 ? 20 : 20 + 35 * (1 - Math.exp(-(i - 3) / 18)),
+    );
+    const switched = Float64Array.from({ length: 60 }, (_, i) => (i < 4 ? 0 : 140));
+    const time = Float64Array.from({ length: 60 }, (_, i) => 30 * i);
+    const kelvin = (column: Float64Array) => column.map((x) => x + 273.15);
+    const of = (current: Float64Array, conductor: Float64Array): CurrentLog => ({
+      time,
+      current,
+      conductor: kelvin(conductor),
+      surface: null,
+      ambient: null,
+      drop: null,
+    });
+    expect(impossibleInLog(of(creeping, switched), COPPER)).toMatch(/jumps in one step .* swapped/);
+    expect(impossibleInLog(of(switched, creeping), COPPER)).toBeNull();
   });
 });

@@ -100,6 +100,22 @@ describe('the charts by length', () => {
     expect(heatStrip(check).limit!.value).toBeCloseTo(60, 9);
   });
 
+  it('hold the load that is asked about, and name the lines in the order in which they end', () => {
+    const steep = (name: string, by: number) => ({
+      name,
+      measured: true,
+      points: Array.from({ length: 12 }, (_, i) => ({ length: (i + 1) * 0.75, value: (i + 1) * by })),
+    });
+    const chart = { ...byLength, curves: [steep('Low', 5), steep('High', 6), steep('Mid', 5.5)] };
+    const svg = lengthChart(chart, { width: 620, height: 270, theme: lightTheme });
+    const at = (name: string) => Number(new RegExp(`y="([\\d.]+)"[^>]*>${name}<`).exec(svg)![1]);
+    expect(at('High')).toBeLessThan(at('Mid'));
+    expect(at('Mid')).toBeLessThan(at('Low'));
+    // 36 % at 4.5 m stands within the field, though 4 % may be lost.
+    const ticks = [...svg.matchAll(/>(\d+)<\/text>/g)].map((m) => Number(m[1]));
+    expect(Math.max(...ticks)).toBeGreaterThanOrEqual(36);
+  });
+
   it('gives each row its own rating where ratings differ', () => {
     const q = questionFrom(FIRST_ANSWERS);
     const [a, b] = sizes(['2 AWG', '1/0 AWG']) as [ReturnType<typeof sizes>[0], ReturnType<typeof sizes>[0]];

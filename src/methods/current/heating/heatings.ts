@@ -51,6 +51,9 @@ export function impossibleInLog(log: CurrentLog, metal: ConductorMetal): string 
   for (let i = 1; i < n; i++)
     if (log.time[i] < log.time[i - 1])
       return `The log runs backwards: ${log.time[i].toFixed(0)} s comes after ${log.time[i - 1].toFixed(0)} s.`;
+  for (const column of [log.conductor, log.surface])
+    if (column && jumpsWhileCreeping(column, log.current))
+      return 'The temperature jumps in one step while the current creeps: the columns of current and temperature are swapped.';
   let largest = 0;
   for (let i = 0; i < n; i++) largest = Math.max(largest, Math.abs(log.current[i]) || 0);
   if (largest === 0) return 'The current is 0 A in every row: nothing heated the cable.';
@@ -65,6 +68,35 @@ export function impossibleInLog(log: CurrentLog, metal: ConductorMetal): string 
   if (cable && log.ambient && swapped(cable, log.ambient, log.current, largest))
     return 'The surroundings grew warm while the cable did not: the two columns are swapped.';
   return null;
+}
+
+/**
+ * Currents are switched and temperatures creep. Where it is the other way round the cells of the two stand in each other's place.
+ * A step is one that makes most of all the change; creeping is change of which no single step makes much. Shares and least changes:
+ * common practice, no source.
+ */
+const SWAP = { leastRows: 8, step: 0.8, creep: 0.35, leastJump: 15, leastCreep: 5, leastShare: 0.15 };
+
+function jumpsWhileCreeping(temperature: ArrayLike<number>, current: ArrayLike<number>): boolean {
+  const [t, i] = [changeOf(temperature), changeOf(current)];
+  if (Math.min(t.rows, i.rows) < SWAP.leastRows) return false;
+  const creeps = i.range > Math.max(SWAP.leastCreep, SWAP.leastShare * i.largest) && i.step <= SWAP.creep * i.range;
+  return creeps && t.range > SWAP.leastJump && t.step >= SWAP.step * t.range;
+}
+
+/** How far a column ranges, and its largest step from one figure to the next. */
+function changeOf(column: ArrayLike<number>) {
+  let [low, high, step, last, rows] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, Number.NaN, 0];
+  for (let k = 0; k < column.length; k++) {
+    const x = column[k];
+    if (!Number.isFinite(x)) continue;
+    rows++;
+    low = Math.min(low, x);
+    high = Math.max(high, x);
+    if (rows > 1) step = Math.max(step, Math.abs(x - last));
+    last = x;
+  }
+  return { rows, range: high - low, step, largest: Math.max(Math.abs(low), Math.abs(high)) };
 }
 
 /** The surroundings rise while current flows, and the cable does not. */

@@ -151,6 +151,10 @@ export function RunTable({ answers }: { answers: readonly RunAnswer[] }) {
   );
 }
 
+/** Figures of what comes through are a dash where nothing does. */
+const FED = new Set(['load', 'lost', 'watts', 'heat', 'margin']);
+const shown = (id: string, cell: Column['cell'], a: RunAnswer) => (a.feeds === 'no' && FED.has(id) ? NONE : cell(a));
+
 function Row({ answer, columns }: { answer: RunAnswer; columns: readonly Column[] }) {
   return (
     <tr class={answer.cable.measured ? '' : 'nominal'}>
@@ -159,7 +163,7 @@ function Row({ answer, columns }: { answer: RunAnswer; columns: readonly Column[
       </th>
       {columns.map(({ id, cell }) => (
         <td key={id} class={`${id === 'settled' ? '' : 'number'} run-${id}`}>
-          {cell(answer)}
+          {shown(id, cell, answer)}
         </td>
       ))}
     </tr>
@@ -184,7 +188,7 @@ function Blocks({ measured, nominal, columns }: BlocksProps) {
             <dt>
               {head === 'Runs' ? 'Runs that do' : head} {unit}
             </dt>
-            <dd>{cell(a)}</dd>
+            <dd>{shown(id, cell, a)}</dd>
           </div>
         ))}
       </dl>
