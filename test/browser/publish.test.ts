@@ -3,6 +3,7 @@ import { piecesToWear } from './support/abuseTrial.ts';
 import { storedBodies } from './support/atBench.ts';
 import { accessibilityBreaches } from './support/axe.ts';
 import { type Bench, startBench } from './support/bench.ts';
+import { said } from './support/benchTrial.ts';
 
 const DEMO = '/trial/fenwater-2-awg/publish';
 const RUDE = ['<b>Rudge</b> & Pawl', '“‮drawkcab” ⚡', `Endless${'-jacket'.repeat(20)}`, '=cmd()'];
@@ -70,6 +71,46 @@ describe('Publish with the invented trial', () => {
     for (const fold of await page.locator('main details > summary').all()) await fold.click();
     expect(await accessibilityBreaches(page)).toEqual([]);
     expect(await page.evaluate((w) => document.documentElement.scrollWidth - w, width)).toBeLessThanOrEqual(0);
+  });
+});
+
+describe('answering a maker, and filming', () => {
+  it('shows one cable, keeps the reply, and prints it from then on', async () => {
+    await bench.store.append('answer', piecesToWear('answer', ['Alder', 'Zinnober']));
+    const { page, troubles } = await bench.open('/trial/answer/publish');
+    await page.locator('.maker').waitFor({ timeout: 60_000 });
+    await page.getByText('Look at the draft').click();
+    const draft = page.locator('.maker .paper');
+    expect(await draft.textContent()).toContain('Alder');
+    expect(await draft.textContent()).not.toContain('Zinnober');
+    expect(await page.locator('.objections dt').count()).toBe(8);
+    await page.getByLabel('Waiting for a reply until').fill('2026-12-20');
+    await page.getByLabel('The reply, word for word').fill('<i>Ours</i> is thicker now.');
+    await page.locator('.reply').getByRole('button', { name: 'Keep it' }).click();
+    const [reply] = await storedBodies(bench.store, 'answer', 'reply', 1);
+    expect(reply).toMatchObject({ cable: 'c0', deadline: '2026-12-20', reply_text: '<i>Ours</i> is thicker now.' });
+    await page.locator('.publish-report .paper blockquote', { hasText: '<i>Ours</i> is thicker now.' }).waitFor();
+    expect(troubles).toEqual([]);
+  });
+
+  it.each([
+    ['film', 1440, 'light'],
+    ['film-key', 1440, 'dark'],
+    ['film-clear', 390, 'light'],
+  ] as const)('follows the bench on a second screen: %s', async (ground, width, colorScheme) => {
+    const trial = `film-${ground}`;
+    await bench.store.append(trial, piecesToWear(trial, RUDE));
+    const { page, troubles } = await bench.open(`/trial/${trial}/publish#${ground}`, { width, colorScheme });
+    await page.getByText('Nothing has been read yet.').waitFor({ timeout: 60_000 });
+    const row = { reading: 'r1', specimen: 'c1-a', quantity: 'conductor_mass', value: '95.6', unit: 'g' };
+    await bench.store.append(trial, [said(trial, 'reading', row, 500)]);
+    await page.locator('.film-value', { hasText: /^95\.6\sg$/ }).waitFor({ timeout: 30_000 });
+    expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe(
+      { film: 'rgb(229, 232, 229)', 'film-key': 'rgb(0, 177, 64)', 'film-clear': 'rgba(0, 0, 0, 0)' }[ground],
+    );
+    expect(await page.evaluate((w) => document.documentElement.scrollWidth - w, width)).toBeLessThanOrEqual(0);
+    if (ground === 'film') expect(await accessibilityBreaches(page)).toEqual([]);
+    expect(troubles).toEqual([]);
   });
 });
 
