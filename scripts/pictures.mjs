@@ -20,11 +20,14 @@ const JACKET = '/trial/fenwater-2-awg/jacket';
 const STANDING = '/trial/fenwater-2-awg/standing';
 const AMPS = '/trial/fenwater-2-awg/amps#brackenfell';
 const RUN = '/trial/fenwater-2-awg/amps#run';
+const PUBLISH = '/trial/fenwater-2-awg/publish';
 const DESK = { width: 1440, height: 1000 };
 /** Down to the order of the first test. */
 const TALL = { width: 1440, height: 1690 };
 /** Down to the last row of the run's table. */
 const RUN_TALL = { width: 1440, height: 2230 };
+/** Down to the card. */
+const PUBLISH_TALL = { width: 1440, height: 2010 };
 const PHONE = { width: 390, height: 844 };
 
 /** The cable that the six fields on the shelf ask about; invented. */
@@ -47,6 +50,7 @@ const PICTURES = [
   { file: 'amps.png', path: AMPS, viewport: DESK, colorScheme: 'light', wholePage: true, before: waitForHeating },
   { file: 'run-check.png', path: RUN, viewport: RUN_TALL, colorScheme: 'light', before: waitForRun },
   { file: 'standing.png', path: STANDING, viewport: DESK, colorScheme: 'light', before: waitForOrder },
+  { file: 'publish.png', path: PUBLISH, viewport: PUBLISH_TALL, colorScheme: 'light', before: waitForCard },
 ];
 
 const { values } = parseArgs({ options: { into: { type: 'string', default: inProject('docs', 'pictures') } } });
@@ -129,6 +133,10 @@ async function waitForHeating(page) {
 
 async function waitForRun(page) {
   await page.locator('.run-check[data-ready=yes] .run-table').waitFor({ timeout: 120_000 });
+}
+
+async function waitForCard(page) {
+  await page.locator('.card-frame svg').waitFor({ timeout: 120_000 });
 }
 
 async function waitForSheet(page) {
