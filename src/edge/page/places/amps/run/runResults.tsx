@@ -79,10 +79,11 @@ function AtRest({ check, missing }: Pick<ResultsProps, 'check' | 'missing'>) {
       <h2 class="run-head-two">Cable by cable</h2>
       <RunTable answers={check.answers} />
       <p class="note legend">
-        At the load, lost and hottest are of one run at the peak of the load; mean loss is over the whole duty, peaks
-        and all, from the supply at rest. Runs: how many side by side meet both; fuse each, mass and cost are for so
-        many. Fuse: the least standard rating that holds the load and that its run bears, looked up from memory of the
-        standard: read the sheet of the fuse that you buy.
+        At the load, lost and hottest are of one run at the peak of the load; margin is how far that stays below the
+        rating; mean W lost is over the whole duty, peaks and all, from the supply at rest. Carries: what one run bears
+        for ever in these surroundings. Runs: how many side by side meet both; fuse, mass and cost are of so many. Fuse:
+        in each run, the least standard rating that holds its share of the load and that it bears, looked up from memory
+        of the standard: read the sheet of the fuse that you buy.
       </p>
       {missing.length > 0 && (
         <p class="note">

@@ -45,22 +45,22 @@ const COLUMNS: readonly Column[] = [
   { id: 'settled', head: 'Volts, heat', unit: '', cell: (a) => <Outcomes of={a} /> },
   { id: 'load', head: 'At the load', unit: 'V', cell: (a) => <Ends of={a.resting.atLoad} decimals={2} /> },
   { id: 'lost', head: 'Lost', unit: '%', cell: (a) => <Ends of={scaled(a.drop, 100)} decimals={1} /> },
-  { id: 'watts', head: 'Mean loss', unit: 'W', cell: (a) => number(a.resting.watts.value, 0) },
+  { id: 'watts', head: 'Mean', unit: 'W lost', cell: (a) => number(a.resting.watts.value, 0) },
   {
     id: 'heat',
     head: 'Hottest',
     unit: '°C',
     cell: (a) => <Ends of={shifted(hottestOf(a), -ZERO_CELSIUS)} decimals={0} />,
   },
-  { id: 'margin', head: 'Below rating', unit: 'K', cell: (a) => <Ends of={a.margin} decimals={0} /> },
-  { id: 'carries', head: 'Carries there', unit: 'A', cell: (a) => <Ends of={a.carrying} decimals={0} /> },
+  { id: 'margin', head: 'Margin', unit: 'K', cell: (a) => <Ends of={a.margin} decimals={0} /> },
+  { id: 'carries', head: 'Carries', unit: 'A', cell: (a) => <Ends of={a.carrying} decimals={0} /> },
 ];
 /** Of as many runs as do. */
 const TOGETHER: readonly Column[] = [
   { id: 'runs', head: 'Runs', unit: '', cell: (a) => (a.parallel === null ? 'none' : String(a.parallel)) },
   {
     id: 'fuse',
-    head: 'Fuse each',
+    head: 'Fuse',
     unit: 'A',
     cell: (a) => (a.fuseEach === null ? NONE : (a.fuseEach.rating ?? 'none fits')),
   },
@@ -151,6 +151,14 @@ export function RunTable({ answers }: { answers: readonly RunAnswer[] }) {
   );
 }
 
+/** Heads that lean on the group above them in the table. */
+const IN_BLOCKS: Readonly<Record<string, string>> = {
+  runs: 'Runs that do',
+  fuse: 'Fuse each',
+  mass: 'Mass of them',
+  cost: 'Cost of them',
+};
+
 /** Figures of what comes through are a dash where nothing does. */
 const FED = new Set(['load', 'lost', 'watts', 'heat', 'margin']);
 const shown = (id: string, cell: Column['cell'], a: RunAnswer) => (a.feeds === 'no' && FED.has(id) ? NONE : cell(a));
@@ -186,7 +194,7 @@ function Blocks({ measured, nominal, columns }: BlocksProps) {
         {columns.map(({ id, head, unit, cell }) => (
           <div key={id}>
             <dt>
-              {head === 'Runs' ? 'Runs that do' : head} {unit}
+              {IN_BLOCKS[id] ?? head} {unit}
             </dt>
             <dd>{shown(id, cell, a)}</dd>
           </div>
