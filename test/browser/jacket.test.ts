@@ -49,7 +49,7 @@ describe('Jacket with the invented trial', () => {
     expect(await page.locator('.jacket-sheet').textContent()).toContain('A hint: density alone names no material.');
     await page.goBack();
     await page.locator('.jacket-sheet').waitFor({ state: 'detached' });
-    const scrape = page.locator('.jacket-test', { hasText: 'Scrape' });
+    const scrape = page.locator('.jacket-test', { has: page.locator('h2', { hasText: 'Scrape' }) });
     const before = await scrape.locator('svg').first().getAttribute('aria-label');
     await scrape.getByRole('radio', { name: 'strokes per mm of wall' }).check();
     await scrape.getByText(/^What half of such pieces last, strokes per mm of wall$/).waitFor();

@@ -2,6 +2,7 @@ import { READINGS_ASKED } from '../../methods/jacket/wall.ts';
 import type { Warning } from '../schema.ts';
 import type { EnduranceTest, JacketCable } from '../shapes/jacket.ts';
 import type { TestRead } from './readEndurance.ts';
+import { usedText } from './testNotes.ts';
 
 /** Pieces of one test farther apart than this do not compare, K: jackets soften with warmth. */
 const ONE_TEMPERATURE = 3;
@@ -36,7 +37,7 @@ function aboutTest({ found, read, used }: Tested, level: number): Warning[] {
     warning(
       'endurance-piece-used-before',
       null,
-      `${found.test}: ${pieces.join(', ')} had been through the ${test} test before. A used jacket may fail sooner; take fresh pieces, or leave them out of the comparison.`,
+      `${found.test}: ${usedText(pieces, test, read.rows.length)} Take fresh pieces for each test.`,
     ),
   );
   const noted = read.rows.flatMap((r) => (r.temperature === null ? [] : [r.temperature]));

@@ -22,11 +22,15 @@ export function usedBefore(test: TestRead, all: readonly TestRead[]): { test: st
 
 /** What has to be read beside a result: pieces whose jacket was used before, and how the hours of an exposure are known. */
 export function testNotes(test: TestRead, all: readonly TestRead[]): string[] {
-  const used = usedBefore(test, all).map(
-    ({ test: before, pieces }) =>
-      `${listed(pieces)} had been through the ${before} test before: a used jacket may fail sooner, so ${pieces.length === 1 ? 'that piece does' : 'those pieces do'} not compare with fresh ones.`,
-  );
+  const used = usedBefore(test, all).map(({ test: before, pieces }) => usedText(pieces, before, test.rows.length));
   return [...used, ...hoursKnown(test)];
+}
+
+/** That pieces were used before, and what that means for the comparison. */
+export function usedText(pieces: readonly string[], before: string, all: number): string {
+  if (pieces.length === all)
+    return `Every piece had been through the ${before} test before: used jackets may fail sooner than fresh ones, and most where that test bit deepest, so the order leans on both tests.`;
+  return `${listed(pieces)} had been through the ${before} test before: a used jacket may fail sooner, so ${pieces.length === 1 ? 'that piece does' : 'those pieces do'} not compare with fresh ones.`;
 }
 
 function hoursKnown(test: TestRead): string[] {

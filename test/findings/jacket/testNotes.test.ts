@@ -35,6 +35,13 @@ describe('what has to be read beside a result', () => {
     expect(lines.replace(/\s+/g, ' ')).toContain('a2 had been through the scrape test before');
   });
 
+  it('says of pieces that were all used before that they lean on both tests', () => {
+    const b = bench();
+    scrape(b, 'a1', '100');
+    soaked(b, 'a1', { amount_by: 'clock' });
+    expect(b.findings().jacket!.endurance[1].notes[0]).toMatch(/^Every piece had been through the scrape test before/);
+  });
+
   it.each([
     [['planned', 'planned'], ['The hours are as planned; the clock of the test did not run that long.']],
     [['planned', 'clock'], ['The hours are 1 of 2 clocked and 1 of 2 as planned.']],
