@@ -41,6 +41,24 @@ describe('the history of a trial', () => {
     expect(troubles).toEqual([]);
   });
 
+  it('strikes out a reading of long ago', async () => {
+    await bench.store.append('h2', plannedTrial('h2', ['KR']));
+    const { page } = await bench.open('/trial/h2/bench');
+    await page.locator('#bench-value').focus();
+    await page.keyboard.type(await valueInHand(page));
+    await page.keyboard.press('Enter');
+    await waitForDone(page, 1);
+    await page.getByRole('link', { name: 'History' }).click();
+    await page.getByRole('button', { name: /^Strike out: / }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByRole('button', { name: 'Strike out' }).click();
+    await dialog.getByText('Found no reason').waitFor();
+    await dialog.getByLabel('wrong unit').check();
+    await dialog.getByRole('button', { name: 'Strike out' }).click();
+    expect(await storedBodies(bench.store, 'h2', 'strike', 1)).toMatchObject([{ why: 'wrong unit' }]);
+    await page.getByRole('button', { name: /^Strike out: / }).waitFor({ state: 'detached' });
+  });
+
   it('tells the life of a reading that was replaced', async () => {
     const { page } = await bench.open(DEMO);
     await page.getByText('Every reading’s life').click();

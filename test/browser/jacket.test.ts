@@ -235,6 +235,33 @@ describe('a test run by hand', () => {
     await page.getByText('No fresh piece is left').or(page.getByText('Every fresh piece is through')).waitFor();
   });
 
+  it('says of a piece that failed before that it does not count twice, unless the earlier one was a slip', async () => {
+    const trial = await fresh(['Harrow'], { each: 1 });
+    const { page } = await bench.open(`/trial/${trial}/jacket#run`, { width: 360 });
+    await choose(page, 'Scrape');
+    await begin(page);
+    const failAt = async (tens: number) => {
+      for (let i = 0; i < tens; i++) await page.getByRole('button', { name: '+10', exact: true }).click();
+      await page.getByRole('button', { name: 'Copper shows' }).click();
+    };
+    await failAt(2);
+    await page.getByText('Every fresh piece is through this test.').waitFor();
+    await page.getByText('Another piece').click();
+    await page.locator('#run-piece').selectOption({ index: 1 });
+    await page.getByText('It failed in this test before, at 20 strokes.').waitFor();
+    await page.getByText('Mind: fingers out of the stroke').waitFor();
+    await failAt(3);
+    await page.getByText('It failed before, at 20 strokes: that counts, and this does not.').first().waitFor();
+    await page.getByRole('button', { name: 'Take it back' }).click();
+    await page.getByRole('button', { name: 'The earlier one was a slip' }).click();
+    await page.getByText('It failed in this test before').waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Copper shows' }).click();
+    const rows = await storedBodies(bench.store, trial, 'endurance', 3);
+    const aside = await storedBodies(bench.store, trial, 'withdrawal', 2);
+    expect(aside.map((row) => row.which)).toEqual([rows[1]!.endurance, rows[0]!.endurance]);
+    expect(rows[2]).toMatchObject({ amount: '30', outcome: 'failed' });
+  });
+
   it('times what is timed, over a reload too', async () => {
     const trial = await fresh(['Harrow']);
     const { page } = await bench.open(`/trial/${trial}/jacket#run`);
