@@ -5,6 +5,7 @@ import type { BenchTools } from '../plan/benchTools.ts';
 import { STRANDS_MEASURED } from '../plan/plannedWork.ts';
 import type { PlanSettings } from '../plan/settings.ts';
 import { FACES } from '../plan/stepWishes.ts';
+import { FOUR_WIRE_PAIRS, isFourWire } from './fourWireSet.ts';
 
 /** What is read in one go on one piece: quantities of one set share a position of the piece. */
 export interface WantedGroup {
@@ -29,7 +30,7 @@ const PUSHES = 4;
 const COILS = 2;
 
 /** Every group of readings that the settings want, in the order of the work. */
-export function wantedGroups({ methods, bendWishes, repeats }: PlanSettings): WantedGroup[] {
+export function wantedGroups({ methods, bendWishes, fourWire, repeats }: PlanSettings): WantedGroup[] {
   const group = (step: Step, wanted: number, onAll: boolean, ...quantities: QuantityName[]): WantedGroup => ({
     step,
     quantities,
@@ -39,6 +40,7 @@ export function wantedGroups({ methods, bendWishes, repeats }: PlanSettings): Wa
   const bends = methods.has('bend') || bendWishes.size > 0;
   return [
     ...(methods.has('ohms') ? [group('ohms', repeats, true, 'resistance')] : []),
+    ...(fourWire ? [group('ohms', FOUR_WIRE_PAIRS, true, 'test_voltage', 'test_current')] : []),
     // A stiffness by droop takes the weight per length, a coil the thickness: asked of the piece to bend where nothing else asks.
     ...(methods.has('bend') && !methods.has('weigh')
       ? [group('bend', 1, true, 'specimen_length'), group('bend', 1, true, 'specimen_mass')]
@@ -94,7 +96,8 @@ export function suggestedTool(quantity: string, tools: BenchTools): string | nul
   if (BY_CALIPER.has(quantity)) return tools.caliper?.instrument ?? null;
   if (quantity === 'push_force') return (tools.kitchenScale ?? tools.scale)?.instrument ?? null;
   if (quantity === 'push_deflection') return (tools.caliper ?? tools.rule)?.instrument ?? null;
-  if (BY_EYE.has(quantity)) return null;
+  // Volts and amps are read with what is at hand: the list knows no kind of it.
+  if (BY_EYE.has(quantity) || isFourWire(quantity)) return null;
   return (tools.rule ?? tools.tape)?.instrument ?? null;
 }
 

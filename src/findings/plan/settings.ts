@@ -22,10 +22,21 @@ export function bendWishesIn(text: string): BendWish[] {
   return BEND_WISHES.filter((wish) => words.includes(wish));
 }
 
+/** The word of the `methods` setting for ohms by volts and amps. */
+export const FOUR_WIRE_WISH = 'four-wire';
+
+const fourWireIn = (text: string): boolean =>
+  text
+    .toLowerCase()
+    .split(/[\s,;+]+/)
+    .includes(FOUR_WIRE_WISH);
+
 /** What is planned, with a default for everything: SI units, money in whatever currency the prices have. */
 export interface PlanSettings {
   methods: ReadonlySet<PlanMethod>;
   bendWishes: ReadonlySet<BendWish>;
+  /** Ohms by volts and amps, several currents and both ways round, beside or instead of a meter’s. */
+  fourWire: boolean;
   /** Shortfall that the plan is to show, relative. */
   shortfall: number;
   repeats: number;
@@ -107,6 +118,7 @@ export function planSettings(typed: Typed): PlanSettings {
   return {
     methods,
     bendWishes,
+    fourWire: fourWireIn(typed.methods ?? ''),
     shortfall: numberIn(typed, 'shortfall', USUAL.shortfall, 0.001, 0.9),
     repeats: countIn(typed, 'repeats', USUAL.repeats),
     specimensEach,

@@ -8,6 +8,7 @@ import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Picture } from '../../parts/picture.tsx';
 import { type AmpsData, ampsData } from '../../store/amps/ampsData.ts';
+import { addressOf } from '../../store/routeOf.ts';
 import { units } from '../../store/units.ts';
 
 const PLOT = { width: 400, height: 230, theme: variablesTheme };
@@ -102,7 +103,9 @@ function FourWires({ cable, drawn, findings }: { cable: CurrentCable; drawn: Amp
       {cable.four_wire.length === 0 && (
         <p class="note">
           No volts with their amps are on record for it: ohms were read off a meter. Volts at two or three currents,
-          both ways round, show what the metal makes by itself at warm contacts, and whether the test warmed the wire.
+          both ways round, show what the metal makes by itself at warm contacts, and whether the test warmed the wire.{' '}
+          <a href={addressOf({ place: 'bench', trial: findings.trial, slate: false })}>Measure by volts and amps</a> at
+          the bench: the step for ohms leads there, or tick it on Plan.
         </p>
       )}
       <Mind texts={cautionsFor('four-wire')} />

@@ -7,6 +7,7 @@ import { BendActs } from './bendActs.tsx';
 import { Carried } from './carried.tsx';
 import { DoneLine } from './doneLine.tsx';
 import { Fellows } from './fellows.tsx';
+import { FourWireActs } from './fourWireActs.tsx';
 import { InHand } from './inHand.tsx';
 import { BenchKeypad } from './keypad.tsx';
 import { NextAct } from './nextAct.tsx';
@@ -38,6 +39,7 @@ export function Place({ trial, act, work }: { trial: Trial; act: BenchAct; work:
           <NextAct trial={trial} />
           <Carried act={act} />
           <WallRound act={act} />
+          <FourWireActs act={act} />
           <BendActs act={act} />
           <Before act={act} />
           {handheld.value && <BenchKeypad />}

@@ -200,12 +200,27 @@ function FurtherBending({ trial }: { trial: Trial }) {
 }
 
 function Amps({ trial }: { trial: Trial }) {
-  const on = wishesIn(trial.settings.methods ?? '').includes('amps');
+  const wishes = wishesIn(trial.settings.methods ?? '');
+  const fourWire = wishes.includes('four-wire');
   return (
     <fieldset class="ticks">
       <legend>Amps</legend>
-      <Tick words="How much it carries" on={on} last={false} onTick={(wanted) => void tickWish('amps', wanted)} />
-      <p class="note">Kept as a wish: Plan cuts no piece for it and adds no minutes.</p>
+      <Tick
+        words="Ohms by volts and amps, for which no milliohm meter is needed"
+        on={fourWire}
+        last={false}
+        onTick={(wanted) => void tickWish('four-wire', wanted)}
+      />
+      <Tick
+        words="How much it carries"
+        on={wishes.includes('amps')}
+        last={false}
+        onTick={(wanted) => void tickWish('amps', wanted)}
+      />
+      <p class="note">
+        Volts and amps are asked for at the bench, on the whole length. Plan cuts no piece for either and adds no
+        minutes.
+      </p>
     </fieldset>
   );
 }

@@ -1,6 +1,7 @@
 /** Records what is in the field: one reading, kept here before anything else happens. */
 import { batch } from '@preact/signals';
 import { bendActOf } from '../../../../findings/bench/bendSets.ts';
+import { fourWirePair, fourWirePartner, isFourWire } from '../../../../findings/bench/fourWireSet.ts';
 import { questionFor } from '../../../../findings/bench/questionFor.ts';
 import { OVER_CONTACTS } from '../../../../findings/bench/withoutContacts.ts';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
@@ -56,9 +57,26 @@ function rowOf(act: BenchAct, reading: string, text: string): Record<string, str
     ...(bendActOf(quantity) === null
       ? { position: wallHour.value ?? position.value }
       : bendCells(act, number, goesWith)),
+    ...fourWireCells(act, replaced?.reading ?? null),
     ...(replaced === null ? {} : { replaces: replaced.reading, why: 'measured again' }),
     ...inFootage(now.getTime()),
   };
+}
+
+/** Volts and amps of one pair share their set; the pair that is turned round says so. What is measured again stays in its own. */
+function fourWireCells({ item }: BenchAct, replaced: string | null): Record<string, string> {
+  const trial = folded.value;
+  if (trial === null || !isFourWire(item.quantity)) return {};
+  const before = replaced === null ? undefined : trial.readings.find((r) => r.reading === replaced);
+  if (before !== undefined) return { set: before.set, position: before.position };
+  const { set, reversed } = fourWirePair(trial, item.specimen, item.quantity);
+  return { set, position: position.value || (reversed ? 'reverse' : '') };
+}
+
+/** What the volts and amps of a piece go on with; null for anything else. */
+function fourWireNext({ item }: BenchAct, trial: Trial): string | null {
+  if (!isFourWire(item.quantity)) return null;
+  return fourWirePartner(fourWirePair(trial, item.specimen, item.quantity), item.quantity);
 }
 
 /** The sentence about the first thing that is wrong with a row; empty when it may be recorded. */
@@ -90,7 +108,7 @@ export async function record(): Promise<void> {
   timecodeTyped.value = '';
   if (then === null) goOnFrom(act);
   else takeUp(then);
-  const partner = then === null && act.item.left === 0 ? partnerOf(act) : null;
+  const partner = then === null && act.item.left === 0 ? (partnerOf(act) ?? fourWireNext(act, trial)) : null;
   if (partner !== null) takeUp({ specimen: act.item.specimen, quantity: partner });
   try {
     await say('reading', row);

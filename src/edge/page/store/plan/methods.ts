@@ -1,6 +1,7 @@
 /** Which methods are wanted, and how much work: what the page ticks, as settings of the plan. */
 import {
   BEND_WISHES,
+  FOUR_WIRE_WISH,
   methodsIn,
   PLAN_METHODS,
   type PlanMethod,
@@ -11,8 +12,8 @@ import type { SmallestPlan, TriedPlan } from '../../../../findings/plan/smallest
 import type { Row } from './correct.ts';
 import { saySetting } from './settings.ts';
 
-/** What somebody wants beside the methods: acts of bending that the bench then asks for, and current, for which nothing is planned. */
-export const WISHES = ['amps', ...BEND_WISHES] as const;
+/** What somebody wants beside the methods: ohms by volts and amps and acts of bending that the bench then asks for, and current, for which nothing is planned. */
+export const WISHES = ['amps', FOUR_WIRE_WISH, ...BEND_WISHES] as const;
 export type Wish = (typeof WISHES)[number];
 
 export function wishesIn(text: string): Wish[] {
