@@ -27,42 +27,53 @@ export function commonPart(assay: AnsweredCable, c: AssayComponent, a: readonly 
   return part;
 }
 
-/** Any linear figure of the unknowns and the shared inputs, given the readings: linear Gaussian conditioning. */
+/**
+ * Any linear figure of the unknowns and the shared inputs, given the readings: linear Gaussian conditioning.
+ *
+ * With s = S cov_b c, the readings' covariance with c·b: moves = Kᵀ a + M⁻¹ s, and the variance is
+ * aᵀ cov a − 2 (Kᵀ a)·s + cᵀ cov_b c − sᵀ M⁻¹ s. The prior of ln A, a million times as wide as what is left, stays out of it, so
+ * that nothing is lost by subtraction.
+ */
 export function linearFigureOf(
   assay: AnsweredCable,
-  c: AssayComponent,
+  { answer, system }: AssayComponent,
   a: readonly number[],
   onShared: Float64Array,
 ): LinearFigure {
-  const { n, G, S, mu, P } = c.system;
+  const { n, S, mu } = system;
   const { others } = assay;
   const nb = others.mean.length;
   // Covariance of c·b with b, then with each reading.
   const withShared = new Float64Array(nb);
   for (let k = 0; k < nb; k++)
     if (onShared[k] !== 0) for (let l = 0; l < nb; l++) withShared[l] += onShared[k] * others.cov[k * nb + l];
+  const withReading = Float64Array.from({ length: n }, (_, i) => {
+    let q = 0;
+    for (let k = 0; k < nb; k++) q += withShared[k] * S[i * nb + k];
+    return q;
+  });
   let mean = 0;
   let variance = 0;
   for (let k = 0; k < 4; k++) {
     mean += a[k] * mu[k];
-    variance += a[k] * a[k] * P[k];
+    for (let l = 0; l < 4; l++) variance += a[k] * answer.cov[k * 4 + l] * a[l];
   }
   for (let k = 0; k < nb; k++) {
     mean += onShared[k] * others.mean[k];
     variance += onShared[k] * withShared[k];
   }
-  const withReading = Float64Array.from({ length: n }, (_, i) => {
-    let q = 0;
-    for (let k = 0; k < 4; k++) q += a[k] * P[k] * G[i * 4 + k];
-    for (let k = 0; k < nb; k++) q += withShared[k] * S[i * nb + k];
-    return q;
-  });
   const moves = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    mean += withReading[i] * c.answer.weighted[i];
-    for (let j = 0; j < n; j++) moves[j] += withReading[i] * c.answer.inverse[i * n + j];
+  for (let j = 0; j < n; j++) {
+    for (let k = 0; k < 4; k++) moves[j] += a[k] * answer.gain[k * n + j];
+    variance -= 2 * moves[j] * withReading[j];
   }
-  for (let i = 0; i < n; i++) variance -= moves[i] * withReading[i];
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j < n; j++) {
+      const shift = withReading[i] * answer.inverse[i * n + j];
+      moves[j] += shift;
+      variance -= shift * withReading[j];
+    }
+  for (let j = 0; j < n; j++) mean += moves[j] * answer.residual[j];
   return { mean, variance: Math.max(variance, 0), moves };
 }
 

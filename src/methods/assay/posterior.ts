@@ -1,4 +1,4 @@
-import { choleskyInPlace, solveCholesky } from '../../numerics/dense.ts';
+import { choleskyInPlace, inverseSymmetric, multiply, solveCholesky } from '../../numerics/dense.ts';
 import type { System } from './hypothesis.ts';
 
 /** What is known of the shared inputs, in standard deviations: mean (nb) and covariance (nb × nb). */
@@ -122,13 +122,19 @@ export function lnEvidence({ residual, M, weighted }: Room): number {
 
 /**
  * Closed-form posterior of (ln A, ln k, ln ρm, ln ρe) under one supposition: linear Gaussian conditioning,
- * `x̂ = μ + P Gᵀ M⁻¹ r`, `cov = P − P Gᵀ M⁻¹ G P`. JCGM 102:2011 gives the propagation for several outputs.
+ * `x̂ = μ + K r`, `K = cov Gᵀ N⁻¹`, `cov = (P⁻¹ + Gᵀ N⁻¹ G)⁻¹` with N = V + S cov_b Sᵀ the spread of the readings alone. JCGM
+ * 102:2011 gives the propagation for several outputs. The same as P − P Gᵀ M⁻¹ G P, which loses six digits here: the prior of
+ * ln A is a million times as wide as what is left of it, and what is lost differs from one engine to the next.
  *
  * @throws RangeError when two rows are the same reading twice without any spread of their own.
  */
 export function posterior(system: System, state: SharedState): Posterior {
-  const { n, G, mu, P } = system;
-  const { residual, M } = foretell(system, state);
+  const { n, V, mu } = system;
+  const into = room(n, state.mean.length);
+  shareInto(into, system, state);
+  foretellInto(into, system, state, foretellAlone(system));
+  const { residual, M, shared } = into;
+  const N = V.map((v, at) => v + shared[at]);
   const logDet = choleskyInPlace(M, n);
   const weighted = residual.slice();
   solveCholesky(M, n, weighted);
@@ -139,23 +145,32 @@ export function posterior(system: System, state: SharedState): Posterior {
     solveCholesky(M, n, inverse, i * n);
     precision[i] = inverse[i * n + i];
   }
-  const gain = new Float64Array(4 * n);
-  for (let k = 0; k < 4; k++)
-    for (let i = 0; i < n; i++) {
-      const pg = P[k] * G[i * 4 + k];
-      if (pg !== 0) for (let j = 0; j < n; j++) gain[k * n + j] += pg * inverse[i * n + j];
-    }
+  const { cov, gain } = conditioned(system, inverseSymmetric(N, n));
   const x = mu.slice();
-  const cov = new Float64Array(16);
   let chi2 = 0;
   for (let i = 0; i < n; i++) chi2 += residual[i] * weighted[i];
-  for (let k = 0; k < 4; k++) {
-    for (let j = 0; j < n; j++) x[k] += gain[k * n + j] * residual[j];
-    for (let l = 0; l < 4; l++) {
-      let c = k === l ? P[k] : 0;
-      for (let j = 0; j < n; j++) c -= gain[k * n + j] * G[j * 4 + l] * P[l];
-      cov[k * 4 + l] = c;
-    }
-  }
+  for (let k = 0; k < 4; k++) for (let j = 0; j < n; j++) x[k] += gain[k * n + j] * residual[j];
   return { lnEvidence: -0.5 * (chi2 + logDet + n * LN_TWO_PI), x, cov, gain, residual, weighted, precision, inverse };
+}
+
+/** cov = (P⁻¹ + Gᵀ N⁻¹ G)⁻¹, 4 × 4, and K = cov Gᵀ N⁻¹, 4 × n. An unknown without spread (P = 0) stays where it is. */
+function conditioned({ n, G, P }: System, inverseN: Float64Array): { cov: Float64Array; gain: Float64Array } {
+  const pull = new Float64Array(4 * n);
+  for (let k = 0; k < 4; k++)
+    for (let i = 0; i < n; i++) {
+      const g = G[i * 4 + k];
+      if (g !== 0) for (let j = 0; j < n; j++) pull[k * n + j] += g * inverseN[i * n + j];
+    }
+  // In units of each unknown's own prior spread, so that no unknown without spread is divided by.
+  const root = P.map(Math.sqrt);
+  const information = new Float64Array(16);
+  for (let k = 0; k < 4; k++)
+    for (let l = 0; l < 4; l++) {
+      let sum = 0;
+      for (let j = 0; j < n; j++) sum += pull[k * n + j] * G[j * 4 + l];
+      information[k * 4 + l] = (k === l ? 1 : 0) + root[k] * sum * root[l];
+    }
+  const scaled = inverseSymmetric(information, 4);
+  const cov = scaled.map((c, at) => root[at >> 2] * c * root[at & 3]);
+  return { cov, gain: multiply(cov, pull, 4, 4, n) };
 }
