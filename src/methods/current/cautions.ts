@@ -12,6 +12,9 @@ export interface Caution {
 /** The line that goes with every carrying current and every run check, on page, card and paper. */
 export const ESTIMATE_LINE = 'An estimate: fuse at the source by the rule you work under; terminals are not judged.';
 
+/** m: a shorter piece heats or cools from its clamps and lugs. Common practice, no source. */
+export const SHORTEST_TO_HEAT = 0.5;
+
 export const CAUTIONS: readonly Caution[] = [
   {
     step: 'four-wire',

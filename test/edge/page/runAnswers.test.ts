@@ -1,16 +1,21 @@
 import { describe, expect, it } from 'vitest';
+import { questionOf } from '../../../src/edge/cli/runOptions.ts';
 import { ampsOpened, ampsText } from '../../../src/edge/page/store/amps/ampsAddress.ts';
 import { isAtStop, missingBefore } from '../../../src/edge/page/store/amps/heatingStop.ts';
 import { behind } from '../../../src/edge/page/store/amps/logShift.ts';
 import {
+  type AnswerName,
   answersFrom,
   FIRST_ANSWERS,
+  following,
   nominalFor,
   questionFrom,
   type RunAnswers,
+  takenFrom,
   typedNumber,
   unreadable,
   withRating,
+  withUnit,
 } from '../../../src/edge/page/store/amps/runAnswers.ts';
 import { nominalSizes } from '../../../src/methods/current/runCheck/nominal.ts';
 import { runProblems } from '../../../src/methods/current/runCheck/question.ts';
@@ -33,7 +38,9 @@ describe('what is answered about a run', () => {
     ['per cent that may be lost', { drop: '3', dropUnit: '%' }, (q) => q.allowedDrop, 0.03],
     ['loss not known', { drop: '' }, (q) => q.allowedDrop, 0.5 / 12.6],
     ['watts with their efficiency', { load: 'W', steady: '600', efficiency: '80' }, (q) => q.load.efficiency, 0.8],
-    ['watts without', { load: 'W', steady: '600' }, (q) => q.load.efficiency, 1],
+    ['watts without: nine tenths', { load: 'W', steady: '600' }, (q) => q.load.efficiency, 0.9],
+    ['a peak whose length nobody knows', { peak: '150' }, (q) => q.load.peak!.seconds, 30],
+    ['a peak whose share nobody knows', { peak: '150' }, (q) => q.load.peak!.share, 0.2],
     ['a joint of one’s own', { joint0: '2', ohms0: '0,25' }, (q) => q.joints[0]!.ohms, 0.00025],
     ['a joint as usual', { joint0: '2' }, (q) => q.joints[0]!.count, 2],
     ['peak', { peak: '150', peakSeconds: '5' }, (q) => q.load.peak!.seconds, 5],
@@ -83,6 +90,56 @@ describe('what is answered about a run', () => {
       'The length is blank; a number is needed.',
     ]);
     expect(typedNumber('')).toBeNaN();
+  });
+
+  it.each<[AnswerName, string, Partial<RunAnswers>]>([
+    ['steady', '2000W', { steady: '2000', load: 'W' }],
+    ['steady', '1,5 kW', { steady: '1500', load: 'W' }],
+    ['peak', '400 A', { peak: '400', load: 'A' }],
+    ['length', '16 ft', { length: '16', lengthUnit: 'ft' }],
+    ['length', '16′', { length: '16', lengthUnit: 'ft' }],
+    ['length', '450 cm', { length: '4.5', lengthUnit: 'm' }],
+    ['drop', '3 %', { drop: '3', dropUnit: '%' }],
+    ['resting', '12.8 V', { resting: '12.8' }],
+    ['ambient', '−20 °C', { ambient: '-20' }],
+    ['steady', 'lots', { steady: 'lots' }],
+    ['length', '16 A', { length: '16 A' }],
+    ['steady', '80', { steady: '80' }],
+  ])('takes the unit behind a figure: %s %s', (name, typed, wanted) => {
+    expect(withUnit(name, typed)).toEqual(wanted);
+  });
+
+  it('moves the charging volts that stood there with the volts at rest, and leaves those of the person', () => {
+    expect(following(asked({}), { resting: '24' })).toEqual({ resting: '24', charging: '28.4' });
+    expect(following(asked({ resting: '24', charging: '28.4' }), { resting: '12.6' }).charging).toBe('14.2');
+    expect(following(asked({ charging: '13.8' }), { resting: '24' })).toEqual({ resting: '24' });
+    expect(following(asked({ charging: '' }), { resting: '24' })).toEqual({ resting: '24' });
+  });
+
+  it('names what was left to the usual, and nothing else', () => {
+    expect(takenFrom(asked({ ambient: '30', drop: '0.4', charging: '14.4', ohms0: '0.2' }))).toEqual([]);
+    expect(takenFrom(asked({ load: 'W', peak: '900' }))).toContain('an efficiency of 90 %');
+  });
+
+  it('asks the same at first as the terminal does without options', () => {
+    const page = questionFrom(FIRST_ANSWERS);
+    const terminal = questionOf({
+      cable: [],
+      load: '80A',
+      length: '4m',
+      supply: '12.6',
+      supplyOhms: '2-8',
+      return: 'same',
+      bundle: '1',
+      sizes: 'awg',
+      json: false,
+      ascii: false,
+    });
+    const ohms = (q: typeof page) => q.joints.reduce((sum, j) => sum + j.count * j.ohms, 0);
+    expect(ohms(terminal)).toBeCloseTo(ohms(page), 12);
+    expect({ ...terminal, joints: [] }).toEqual({ ...page, joints: [] });
+    const watts = { ...FIRST_ANSWERS, load: 'W', peak: '900' };
+    expect(questionFrom(watts).load).toMatchObject({ efficiency: 0.9, peak: { share: 0.2, seconds: 30 } });
   });
 
   it('outlasts a reload, and damage to what was kept', () => {

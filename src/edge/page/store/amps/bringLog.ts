@@ -38,6 +38,8 @@ export const result = signal<LogBrought | null>(null);
 export const logTrouble = signal('');
 /** What was kept last. */
 export const logKept = signal('');
+/** The piece whose rows were kept last. */
+export const keptPiece = signal('');
 
 const bench = new Bench();
 /** Characters from the beginning that the guess is made of. */
@@ -174,6 +176,7 @@ export async function keepBrought(): Promise<void> {
   };
   await sayAll([...rows.map((body) => ({ kind: 'current' as const, body })), { kind: 'note' as const, body: note }]);
   const why = whole instanceof Error ? ` The file itself could not be kept here: ${whole.message}` : '';
+  keptPiece.value = specimen;
   logKept.value = `Kept: ${rows.length} rows of ${file.name}${later}.${why}`;
   putDown();
 }

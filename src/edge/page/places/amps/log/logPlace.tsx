@@ -1,7 +1,11 @@
 import { useState } from 'preact/hooks';
+import { lengthsOf } from '../../../../../findings/bench/pieceLength.ts';
 import type { Findings } from '../../../../../findings/schema.ts';
+import { SHORTEST_TO_HEAT } from '../../../../../methods/current/cautions.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
+import type { Trial } from '../../../../../trial/trial.ts';
 import { wholeText } from '../../../../../units/wholeText.ts';
+import type { AmpsOpened } from '../../../store/amps/ampsAddress.ts';
 import {
   asksAmbient,
   asksCurrent,
@@ -9,6 +13,7 @@ import {
   bringText,
   brought,
   keepBrought,
+  keptPiece,
   lacking,
   logKept,
   logTrouble,
@@ -43,7 +48,10 @@ export function LogPlace({ trial, findings }: { trial: string; findings: Finding
       </header>
       {logKept.value !== '' && (
         <p class="said" role="status">
-          {logKept.value} <a href={addressOf(ampsRoute(trial, { what: 'nothing' }))}>See what it says</a>
+          {logKept.value}{' '}
+          <a class="log-kept" href={addressOf(ampsRoute(trial, keptWhere()))}>
+            See what it says
+          </a>
         </p>
       )}
       {logTrouble.value !== '' && (
@@ -65,6 +73,12 @@ export function LogPlace({ trial, findings }: { trial: string; findings: Finding
       )}
     </article>
   );
+}
+
+/** The sheet of the cable whose piece was kept last. */
+function keptWhere(): AmpsOpened {
+  const cable = folded.value?.specimens.find(({ specimen }) => specimen === keptPiece.value)?.cable;
+  return cable === undefined ? { what: 'nothing' } : { what: 'cable', cable };
 }
 
 function Bring() {
@@ -133,6 +147,7 @@ function Stated() {
   return (
     <div class="log-stated">
       <PieceChoice trial={trial} value={piece.value} onChoose={(chosen) => (piece.value = chosen)} id="log-piece" />
+      <ShortPiece trial={trial} />
       {asksCurrent.value && (
         <div class="edit">
           <label for="log-current">Current all the while, A</label>
@@ -162,6 +177,22 @@ function Stated() {
   );
 }
 
+/** Its ends reach into a short piece. */
+function ShortPiece({ trial }: { trial: Trial }) {
+  const length = piece.value === '' ? null : (lengthsOf(trial, piece.value)[0] ?? null);
+  if (length !== null && length >= SHORTEST_TO_HEAT) return null;
+  return (
+    <p class={length === null ? 'note' : 'caution'}>
+      {length !== null && <b>Mind: </b>}
+      {noBreak(
+        length === null
+          ? `A piece under ${SHORTEST_TO_HEAT} m heats or cools from its ends: heat a longer one, with the thermometer in its middle.`
+          : `This piece is ${(1000 * length).toFixed(0)} mm long: under ${SHORTEST_TO_HEAT} m it heats or cools from its ends, and the log says little of the cable.`,
+      )}
+    </p>
+  );
+}
+
 function ReadIt({ findings }: { findings: Findings }) {
   const [keeping, setKeeping] = useState(false);
   const cable = folded.value?.specimens.find((each) => each.specimen === piece.value)?.cable;
@@ -171,6 +202,7 @@ function ReadIt({ findings }: { findings: Findings }) {
     setKeeping(true);
     try {
       await keepBrought();
+      document.querySelector<HTMLElement>('.log-kept')?.focus();
     } catch (error) {
       logTrouble.value = error instanceof Error ? error.message : String(error);
     }

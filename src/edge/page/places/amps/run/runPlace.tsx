@@ -1,10 +1,13 @@
-import { ESTIMATE_LINE } from '../../../../../methods/current/cautions.ts';
+import { cautionsFor, ESTIMATE_LINE } from '../../../../../methods/current/cautions.ts';
 import { questionText, runSentence } from '../../../../../report/runWords.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
+import { ZERO_CELSIUS } from '../../../../../units/dimension.ts';
 import { ampsData } from '../../../store/amps/ampsData.ts';
 import { ampsRoute } from '../../../store/amps/openInAmps.ts';
 import { takenFrom } from '../../../store/amps/runAnswers.ts';
 import { answers, looked, runTrial } from '../../../store/amps/running.ts';
+import { assay } from '../../../store/assay.ts';
+import { phone } from '../../../store/media.ts';
 import { addressOf } from '../../../store/routeOf.ts';
 import { RunForm } from './runForm.tsx';
 import { RunResults } from './runResults.tsx';
@@ -19,6 +22,7 @@ export function RunPlace({ trial }: { trial: string }) {
   const refused = check.problems.length > 0;
   // Without the measured cables a sentence would speak of nominal sizes alone.
   const waiting = data === null || (data.answer === null && data.sentence === '');
+  const elsewhere = carriedAt(question.surroundings.ambient);
   return (
     <article class="run-check" data-ready={data?.answer ? 'yes' : 'no'}>
       <header class="amps-lead">
@@ -40,7 +44,15 @@ export function RunPlace({ trial }: { trial: string }) {
           </a>
         </p>
         {!refused && <p class="asked">Asked: {noBreak(questionText(question, takenFrom(answers.value)))}</p>}
+        {!refused && elsewhere !== null && (
+          <p class="note">
+            {noBreak(
+              `Amps says what each cable carries at ${elsewhere.toFixed(0)} °C; this run is asked about at ${(question.surroundings.ambient - ZERO_CELSIUS).toFixed(0)} °C, where it carries less or more.`,
+            )}
+          </p>
+        )}
         {!refused && <p class="estimate">{ESTIMATE_LINE}</p>}
+        {!refused && phone.value && <p class="note">{noBreak(cautionsFor('run check')[0]!)}</p>}
       </header>
       <div class="run-columns-wide">
         <RunForm />
@@ -60,4 +72,11 @@ export function RunPlace({ trial }: { trial: string }) {
       </div>
     </article>
   );
+}
+
+/** °C at which Amps says what cables carry; null where it is what is asked about, and where it says nothing. */
+function carriedAt(kelvin: number): number | null {
+  const carrying = assay.value?.findings?.current?.cables.find((c) => c.carrying !== null)?.carrying ?? null;
+  if (carrying === null || Math.abs(carrying.ambient_C + ZERO_CELSIUS - kelvin) < 0.5) return null;
+  return carrying.ambient_C;
 }

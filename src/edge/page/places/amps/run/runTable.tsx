@@ -24,7 +24,14 @@ const scaled = ({ value, low, high }: Between, by: number): Between => ({
   low: low * by,
   high: high * by,
 });
-const number = (x: number, decimals: number) => (Number.isFinite(x) ? x.toFixed(decimals).replace('-', '−') : NONE);
+/** Without the minus sign of a figure that rounds to nothing. */
+const number = (x: number, decimals: number) =>
+  Number.isFinite(x)
+    ? x
+        .toFixed(decimals)
+        .replace(/^-(?=0*\.?0*$)/, '')
+        .replace('-', '−')
+    : NONE;
 
 /** The middle, and the ends of all doubts together below it. */
 function Ends({ of, decimals }: { of: Between; decimals: number }) {
