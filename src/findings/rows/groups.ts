@@ -71,13 +71,23 @@ export function groupsOf(trial: Trial, tools: ToolBox): Group[] {
 /** Strands differ among themselves in proportion to their size, so their scatter is pooled in proportion too. */
 const SCATTERS_WITH_SIZE: ReadonlySet<string> = new Set(['strand_diameter']);
 
+/** A group read to a step so many times that of the usual group was typed carelessly, or is a slip; it says nothing of the others. Ours. */
+const CARELESS = 20;
+
+/** The step that the readings of one pool are taken to have: the coarsest, but for such as are far coarser than the usual one. */
+function commonStep(steps: readonly number[]): number {
+  const sorted = [...steps].sort((a, b) => a - b);
+  const usual = sorted[Math.floor((sorted.length - 1) / 2)];
+  return usual > 0 ? Math.max(...sorted.filter((step) => step <= CARELESS * usual)) : Math.max(...sorted);
+}
+
 /** Pools the scatter of repeats by tool and quantity over the whole trial, but for a group far out of it (see {@link scatterOfEach}). */
 function fillScatter(list: readonly Group[]): void {
   const pools = group(list, (g) => `${g.tool.id}\n${g.quantity}`);
   for (const pool of pools.values()) {
     const scaleOf = (g: Group) => (SCATTERS_WITH_SIZE.has(g.quantity) ? Math.abs(g.mean) || 1 : 1);
     const values = pool.map((g) => g.readings.map((r) => r.value / scaleOf(g)));
-    const resolution = Math.max(...pool.map((g) => g.step / scaleOf(g)));
+    const resolution = commonStep(pool.map((g) => g.step / scaleOf(g)));
     const each = scatterOfEach(
       values.map((repeats) => [repeats]),
       resolution,
@@ -86,7 +96,8 @@ function fillScatter(list: readonly Group[]): void {
       const single = each[i];
       // Rounding of a value that always falls on the same step does not average out.
       const onOneStep = values[i].every((v) => v === values[i][0]);
-      const floor = onOneStep ? g.step ** 2 / 12 : 0;
+      const coarser = g.step / scaleOf(g) > resolution;
+      const floor = onOneStep || coarser ? g.step ** 2 / 12 : 0;
       const variance = (single.variance * scaleOf(g) ** 2) / g.n;
       g.apart = single.apart;
       g.scatter = { variance: Math.max(variance, floor), dof: single.dof };

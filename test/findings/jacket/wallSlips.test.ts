@@ -59,6 +59,26 @@ describe('one wrong reading of the wall', () => {
     }
   });
 
+  it('typed to whole millimetres does not make the other cable’s readings as coarse', () => {
+    const two = (slip: string, unit: string) => {
+      const b = new Bench().say('instrument', {
+        instrument: 'caliper',
+        kind: 'digital caliper',
+        resolution: '0.01',
+        unit: 'mm',
+      });
+      for (const cable of ['x', 'y']) {
+        b.cable(cable, '2 AWG', 'OFC').piece(`${cable}-p`, cable);
+        SOUND.forEach((mm, i) => {
+          const [value, of] = cable === 'x' && i === 1 ? [slip, unit] : [mm, 'mm'];
+          b.read(`${cable}-p`, 'wall_thickness', value, of, { instrument: 'caliper', position: AT[i] });
+        });
+      }
+      return of(b.findings(), 'y').wall!.mean.u;
+    };
+    for (const [value, unit] of slips) expect(two(value, unit)).toBeLessThan(1.5 * two('1.55', 'mm'));
+  });
+
   it('keeps its cable out of the headline and off the scale of the clocks', () => {
     const { jacket } = bench(['19', 'mm']).findings();
     expect(jacketHeading(jacket!)).toBe(

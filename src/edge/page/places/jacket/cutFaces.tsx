@@ -62,9 +62,9 @@ export function CutFaces({ findings, jacket }: { findings: Findings; jacket: Jac
       </ul>
       <p class="note">
         {phone.value ? 'Left' : 'Above'}, all at one scale: the metal as one disc, the air between strands as bare
-        ground, the jacket around them.
-        {phone.value ? 'Right' : 'Below'}, the wall by the hour: the further a dot stands from the middle, the thicker;
-        rings are whole millimetres, the dashed one is the mean, and the figure is the least reading.
+        ground, the jacket around them. {phone.value ? 'Right' : 'Below'}, the wall by the hour: the further a dot
+        stands from the middle, the thicker; rings are whole millimetres, the dashed one is the mean, and the figure is
+        the least reading.
       </p>
     </section>
   );
