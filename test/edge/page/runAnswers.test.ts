@@ -113,6 +113,7 @@ describe('what is answered about a run', () => {
     expect(following(asked({}), { resting: '24' })).toEqual({ resting: '24', charging: '28.4' });
     expect(following(asked({ resting: '24', charging: '28.4' }), { resting: '12.6' }).charging).toBe('14.2');
     expect(following(asked({ charging: '13.8' }), { resting: '24' })).toEqual({ resting: '24' });
+    expect(following(asked({}), { resting: '72' })).toEqual({ resting: '72' });
     expect(following(asked({ charging: '' }), { resting: '24' })).toEqual({ resting: '24' });
   });
 

@@ -2,6 +2,7 @@
 import { conductorMetal, USUAL_LAYER_CONDUCTIVITY } from '../../../../methods/current/materials.ts';
 import { nominalSizes } from '../../../../methods/current/runCheck/nominal.ts';
 import {
+  MOST_VOLTS,
   type RunCable,
   type RunQuestion,
   type RunReturn,
@@ -127,7 +128,8 @@ const scaled = (figure: string, by: number): string => String(Number((Number(fig
 export function following(before: RunAnswers, part: Partial<RunAnswers>): Partial<RunAnswers> {
   const resting = typedNumber(part.resting ?? '');
   const usual = usualCharging(resting);
-  if (part.charging !== undefined || !Number.isFinite(usual)) return part;
+  // Beyond what is answered at all nothing follows: the refusal then names what was typed.
+  if (part.charging !== undefined || !(usual <= MOST_VOLTS)) return part;
   const stood = typedNumber(before.charging);
   // Volts that are usual for a bank of their own size were not typed for another one.
   const prefilled = Number.isFinite(stood) && usualCharging(stood * (12.6 / 14.2)) === stood;
