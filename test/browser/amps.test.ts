@@ -118,7 +118,7 @@ describe('a run', () => {
     await page
       .locator('.run-fuses')
       .first()
-      .getByText(/No fuse fits/)
+      .getByText(/no fuse/i)
       .first()
       .waitFor();
     await page.getByRole('button', { name: 'Start over' }).click();
@@ -310,6 +310,39 @@ describe('a heating test by hand', () => {
     expect(Number(rows[1]!.time_s)).toBeGreaterThanOrEqual(Number(rows[0]!.time_s));
     await page.getByRole('button', { name: 'The current is off' }).click();
     await page.locator('#heat-piece').waitFor();
+  });
+});
+
+describe('ohms by volts and amps at the bench', () => {
+  it('are reached from the step for ohms, and go pair by pair with their sets', async () => {
+    const whole = { specimen: 'w1', cable: 'c0', kind: 'whole', cut_length: '3000', cut_length_unit: 'mm' };
+    const trial = await fresh(['Harrow'], {
+      more: [
+        ['setting', { setting: 'methods', value: 'ohms' }],
+        ['specimen', whole],
+      ],
+    });
+    const { page, troubles } = await bench.open(`/trial/${trial}/bench`);
+    await page.getByRole('button', { name: 'Measure by volts and amps' }).click({ timeout: 60_000 });
+    for (const [value, words] of [
+      ['80 mV', 'Current 1 of 3, as clamped.'],
+      ['20 A', 'Current 1 of 3, as clamped.'],
+      ['79 mV', 'Current 1 of 3, turned round.'],
+      ['20 A', 'Current 1 of 3, turned round.'],
+    ] as const) {
+      await page.locator('.four-wire-acts', { hasText: words }).waitFor();
+      await page.locator('#bench-value').fill(value);
+      await page.keyboard.press('Enter');
+    }
+    await page.locator('.four-wire-acts', { hasText: 'Current 2 of 3, as clamped.' }).waitFor();
+    const rows = await storedBodies(bench.store, trial, 'reading', 4);
+    expect(rows.map((row) => [row.quantity, row.set, row.position ?? ''])).toEqual([
+      ['test_voltage', 'current 1', ''],
+      ['test_current', 'current 1', ''],
+      ['test_voltage', 'current 2', 'reverse'],
+      ['test_current', 'current 2', 'reverse'],
+    ]);
+    expect(troubles).toEqual([]);
   });
 });
 
