@@ -32,6 +32,9 @@ export function drawsFor(
 /** One digit of agreement: the closed form may stand by so much of its u from the draws (JCGM 101:2008, 8.1, one significant digit). */
 const AGREE_DIGITS = 1;
 
+/** What two nearly equal figures differ by has lost the digits in which engines still agree; so many decimals of it are kept. */
+const DIFFERENCE_DECIMALS = 5;
+
 /** One cable's draws beside its closed form; null where the closed form speaks only "if copper" and the draws of every metal. */
 export function monteCarloOf(
   drawn: MonteCarloAssay | null,
@@ -60,7 +63,7 @@ export function monteCarloOf(
   return {
     ...held,
     conductor_area,
-    difference_in_u: largest / area.u,
+    difference_in_u: Number((largest / area.u).toFixed(DIFFERENCE_DECIMALS)),
     agrees: largest <= numericalTolerance(area.u, AGREE_DIGITS),
   };
 }

@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { compareJson } from '../../src/edge/cli/firstDifference.ts';
+import { findingsOf } from '../../src/findings/findings.ts';
+import { fold } from '../../src/trial/fold.ts';
 import { type Bench, startBench } from './support/bench.ts';
 import { waitForDraws, waitForFindings } from './support/findings.ts';
 
@@ -96,7 +99,13 @@ describe('inside a trial', () => {
     ]);
     const files = unzipSync(readFileSync(await download.path()));
     expect(Object.keys(files).sort()).toContain('readings.csv');
-    expect(JSON.parse(new TextDecoder().decode(files['findings.json'])).trial).toBe('fenwater-2-awg');
+    const published = JSON.parse(new TextDecoder().decode(files['findings.json']));
+    expect(published.trial).toBe('fenwater-2-awg');
+    // Another engine computes them again: what the browser published must verify anywhere.
+    const entries = await bench.store.entries('fenwater-2-awg');
+    const again = findingsOf(fold(entries), { draws: 'auto' });
+    const compared = compareJson({ ...published, engine: null }, { ...again, engine: null }, 1e-9);
+    expect([compared.first, compared.firstFigure]).toEqual([null, null]);
   });
 
   it('begins at the top of the page on a phone, and at the sheet that the address names', async () => {

@@ -22,7 +22,7 @@ describe('comparing published JSON with computed JSON', () => {
     [{}, { a: null }, 'a', undefined, null],
     [{ a: [1] }, { a: [1, 2] }, 'a.length', 1, 2],
     [{ a: [] }, { a: {} }, 'a', [], {}],
-    [{ a: 0 }, { a: 1e-300 }, 'a', 0, 1e-300],
+    [{ a: 0 }, { a: 1e-9 }, 'a', 0, 1e-9],
     [{ a: -1 }, { a: 1 }, 'a', -1, 1],
     [1, null, 'the whole', 1, null],
     [{ a: 1, b: 2 }, { a: 1 + 1e-8, b: 3 }, 'a', 1, 1 + 1e-8],
@@ -34,6 +34,11 @@ describe('comparing published JSON with computed JSON', () => {
     const { first, firstFigure } = compareJson({ said: 'a', b: [1, 2] }, { said: 'b', b: [1, 3] }, 0);
     expect([first?.place, firstFigure?.place]).toEqual(['said', 'b[1]']);
     expect(compareJson({ said: 'a' }, { said: 'b' }, 0).firstFigure).toBeNull();
+  });
+
+  it('takes what rounding leaves of nothing for nothing, and nothing larger', () => {
+    expect(compareJson([0], [1.1e-16], 1e-9).first).toBeNull();
+    expect(compareJson([0], [1e-9], 1e-9).first).toEqual({ place: '[0]', published: 0, computed: 1e-9 });
   });
 
   it('reports the largest difference that it let pass', () => {
