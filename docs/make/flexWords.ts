@@ -78,7 +78,8 @@ export const FLEX_WORDS: Readonly<Record<string, string>> = {
     'Chance of being the easiest; null where the judgements do not join all cables.',
   'flex.judged.cables[].place_probability':
     'Chance of each place, the first place first; empty where the judgements do not join all cables.',
-  'flex.judged.cables[].band': 'Band between clean cuts, 1 the easiest; null where the judgements do not join all cables.',
+  'flex.judged.cables[].band':
+    'Band between clean cuts, 1 the easiest; null where the judgements do not join all cables.',
   'flex.judged.cables[].cannot_be_told_from': 'Cables that the judgements do not part from this one.',
   'flex.judged.tie': 'Weight of "same" between equals.',
   'flex.judged.judges': 'Each judge.',

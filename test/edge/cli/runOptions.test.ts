@@ -30,7 +30,7 @@ describe('a run as it is typed', () => {
     expect(q.load).toEqual({ kind: 'amps', steady: 80, peak: null, efficiency: 1 });
     expect(q.supply).toEqual({
       resting: 12.6,
-      charging: null,
+      charging: 14.2,
       ohms: { value: 0.005, low: 0.002, high: 0.008 },
       direct: true,
     });

@@ -36,7 +36,7 @@ export const asked = computed<OpenQuestion | null>(
 );
 
 /** The reading that the next one is to replace, after "measure again", and what was in hand when that was said. */
-export const again = signal<(OpenQuestion['about'] & { then: Chosen | null }) | null>(null);
+export const again = signal<(OpenQuestion['about'] & { backTo: Chosen | null }) | null>(null);
 
 export function ask(reading: string, text: string): void {
   asking.value = Object.fromEntries([...Object.entries(asking.value), [reading, text]].slice(-MOST_KEPT));
@@ -52,5 +52,5 @@ export function keepIt({ about }: OpenQuestion): void {
 export function measureAgain({ about }: OpenQuestion): void {
   const now = inHand.value?.item;
   takeUp(about);
-  again.value = { ...about, then: now === undefined ? null : { specimen: now.specimen, quantity: now.quantity } };
+  again.value = { ...about, backTo: now === undefined ? null : { specimen: now.specimen, quantity: now.quantity } };
 }

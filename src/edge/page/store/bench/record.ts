@@ -102,7 +102,7 @@ export async function record(): Promise<void> {
   if (wrong !== '') return turnAway(wrong);
   const question = questionFor(trial, { specimen: '', quantity: '', value: '', unit: '', ...row });
   const kept: JustKept = { ...about(act), reading: row.reading!, shown: valueWords(row.value!, row.unit!), pressed };
-  const then = row.replaces === undefined ? null : (again.value?.then ?? null);
+  const then = row.replaces === undefined ? null : (again.value?.backTo ?? null);
   clearField();
   again.value = null;
   timecodeTyped.value = '';
