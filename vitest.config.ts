@@ -19,7 +19,7 @@ export default defineConfig({
           include: ['test/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          maxWorkers: 2,
         },
       },
     ],

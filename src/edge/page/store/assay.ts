@@ -69,6 +69,9 @@ function take(trial: string, journal: readonly Entry[]): void {
 /** Stops the computing; what was found until then stays. */
 export function stopComputing(): void {
   bench.stop();
+  const now = assay.peek();
+  // Between the closed form and the draws nothing is under way that the worker could be stopped in.
+  if (now?.stage === 'drawing' && now.drawn === 0) change(now.trial, { stage: 'stopped' });
 }
 
 /** Lets go of the open trial, so that opening it again fetches anew. */
@@ -90,12 +93,18 @@ async function compute(trial: string, entries: readonly Entry[]): Promise<void> 
     const assayed = await bench.ask('assay', { entries, draws: 0 });
     if (assay.peek()?.entries !== entries) return;
     change(trial, { ...assayed, stage: 'drawing' });
+    await restBeforeDraws();
+    if (assay.peek()?.entries !== entries || assay.peek()?.stage !== 'drawing') return;
   } catch (error) {
     if (assay.peek()?.entries !== entries) return;
     return change(trial, { stage: error instanceof Stopped ? 'stopped' : 'failed', sentence: sentenceOf(error) });
   }
   await draw(trial, entries);
 }
+
+/** Nobody waits for the draws: they begin once the person has settled here, and spare the battery of whoever only passes through. */
+const REST_BEFORE_DRAWS_MS = 1500;
+const restBeforeDraws = () => new Promise((resume) => setTimeout(resume, REST_BEFORE_DRAWS_MS));
 
 async function draw(trial: string, entries: readonly Entry[]): Promise<void> {
   change(trial, { stage: 'drawing', drawn: 0 });

@@ -18,7 +18,7 @@ export interface PiecesPlan {
 
 /** More pieces than this nobody cuts for one test. */
 export const MOST_PIECES = 30;
-const RUNS = 400;
+const RUNS = 200;
 const TWO = 2;
 /** Planning asks what would happen in general, so its draws are the same for every trial. */
 const PLANNING_SEED = '706c616e6e696e67';
