@@ -19,7 +19,6 @@ export default defineConfig({
           include: ['test/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          maxWorkers: 2,
         },
       },
     ],
