@@ -239,6 +239,10 @@ describe('a logger’s file', () => {
     expect(rows[0]).toMatchObject({ specimen: 'c0-x1', current_A: '140', ambient_C: '20' });
     const [note] = await storedBodies(bench.store, trial, 'note', 1);
     expect(note).toMatchObject({ about: 'specimen', which: 'c0-x1' });
+    // Files go over after the entries.
+    await expect
+      .poll(async () => (await bench.store.getBlob(trial, note!.photo!)) !== null, { timeout: 30_000 })
+      .toBe(true);
     const blob = await bench.store.getBlob(trial, note!.photo!);
     expect(Buffer.from(blob!).toString()).toBe(LOG);
     expect(troubles).toEqual([]);
