@@ -40,7 +40,10 @@ describe('Publish with the invented trial', () => {
       ['Save as SVG', /\.svg$/],
       ['Save the data package', /\.zip$/],
     ] as const) {
-      const [came] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name }).click()]);
+      const [came] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name, exact: true }).click(),
+      ]);
       expect(came.suggestedFilename()).toMatch(file);
     }
 

@@ -20,6 +20,7 @@ interface MakerProps {
 /** The right of reply: a dated draft of one cable for its maker, answers to paste, and what came back. */
 export function Maker({ trial, shown }: MakerProps) {
   const id = useId();
+  const [looking, setLooking] = useState(false);
   const [said, setSaid] = useState('');
   const cables = shown.findings.cables.filter(({ role }) => role !== 'control');
   const cable = cables.find((one) => one.cable === makerOf.value) ?? cables[0];
@@ -70,11 +71,11 @@ export function Maker({ trial, shown }: MakerProps) {
       <p class="note" role="status">
         {said}
       </p>
-      <details class="draft">
+      <details class="draft" onToggle={(event) => setLooking(event.currentTarget.open)}>
         <summary>Look at the draft</summary>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer */}
         <section class="preview-window" aria-label="The draft as it will look" tabIndex={0}>
-          <ReportPreview body={reportBody(makerDocument(shown, cable.cable, day))} />
+          {looking && <ReportPreview second body={reportBody(makerDocument(shown, cable.cable, day))} />}
         </section>
       </details>
       <Answers

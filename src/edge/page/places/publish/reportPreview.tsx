@@ -7,8 +7,11 @@ const SHEET = REPORT_STYLE.replace(/^:root\{/m, ':host{').replace(
   '.paper{margin:0 auto;padding:24px',
 );
 
-/** The report as it will look: in a root of its own, so that its look and the page's do not touch. */
-export function ReportPreview({ body }: { body: string }) {
+/**
+ * The report as it will look: in a root of its own, so that its look and the page's do not touch. `second`: another one stands on
+ * the page already, whose parts have the same names; those of this one are then no landmarks.
+ */
+export function ReportPreview({ body, second = false }: { body: string; second?: boolean }) {
   const host = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const element = host.current;
@@ -21,7 +24,10 @@ export function ReportPreview({ body }: { body: string }) {
     }
     // Made by the report's pure functions, which escape every text that a person typed.
     root.innerHTML = `<div class="paper">${body}</div>`;
-  }, [body]);
+    if (!second) return;
+    for (const part of root.querySelectorAll('nav')) part.setAttribute('role', 'none');
+    for (const part of root.querySelectorAll('section')) part.setAttribute('role', 'group');
+  }, [body, second]);
   useEffect(() => {
     const root = host.current?.shadowRoot;
     // The contents lead within the preview; the page's own address stays.
