@@ -25,7 +25,7 @@ export function ReportPreview({ body, second = false }: { body: string; second?:
     // Made by the report's pure functions, which escape every text that a person typed.
     root.innerHTML = `<div class="paper">${body}</div>`;
     if (!second) return;
-    for (const part of root.querySelectorAll('nav')) part.setAttribute('role', 'none');
+    for (const part of root.querySelectorAll('nav')) part.setAttribute('aria-label', 'Contents of the draft');
     for (const part of root.querySelectorAll('section')) part.setAttribute('role', 'group');
   }, [body, second]);
   useEffect(() => {
