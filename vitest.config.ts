@@ -2,7 +2,9 @@ import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 /** Drives of the page that take minutes: run with CUPEL_TESTS=all. What they drive is held to tests of its own in the rooms. */
-const LONG = ['amps', 'standing', 'publish'].map((place) => `test/browser/${place}.test.ts`);
+const LONG = ['amps', 'bend', 'benchSlips', 'jacket', 'looks', 'notices', 'plan', 'publish', 'standing'].map(
+  (place) => `test/browser/${place}.test.ts`,
+);
 
 /** Three projects: `unit` mirrors src/, `outside` holds published values, `browser` drives a real Chromium. */
 export default defineConfig({
@@ -26,6 +28,8 @@ export default defineConfig({
           exclude: process.env.CUPEL_TESTS === 'all' ? [] : LONG,
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // Two browsers on two cores: a machine that is busy otherwise may keep one waiting.
+          retry: 2,
         },
       },
     ],
