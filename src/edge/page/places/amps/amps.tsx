@@ -5,13 +5,12 @@ import '../../styles/ampsRun.css';
 import '../../styles/ampsTest.css';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { Frame } from '../../parts/frame.tsx';
-import { trialPlaces } from '../../parts/trialPlaces.ts';
+import { AssayFrame, useAssay, useOpenSheetInView } from '../../parts/assayFrame.tsx';
+import { OPEN_SHEET } from '../../parts/openingCables.tsx';
+import { Waiting } from '../../parts/waiting.tsx';
 import { ampsOpened } from '../../store/amps/ampsAddress.ts';
 import { followAmps } from '../../store/amps/ampsData.ts';
-import { type Assay, assay, followTrial } from '../../store/assay.ts';
-import { NothingToSay } from '../inside/nothingToSay.tsx';
-import { Working } from '../inside/working.tsx';
+import type { Assay } from '../../store/assay.ts';
 import { Amperes } from './amperes.tsx';
 import { HeatPlace } from './heat/heatPlace.tsx';
 import { LogPlace } from './log/logPlace.tsx';
@@ -22,8 +21,7 @@ const TITLES = { run: 'Run check', log: 'Bring a log', heat: 'Heating test' } as
 
 /** What each cable does under current, and which of them a run needs. */
 export function Amps({ trial, opened }: { trial: string; opened: string | null }) {
-  useEffect(() => followTrial(trial), [trial]);
-  const now = assay.value?.trial === trial ? assay.value : null;
+  const now = useAssay(trial);
   const findings = now?.findings ?? null;
   useEffect(() => {
     if (now !== null) void followAmps(now);
@@ -32,20 +30,12 @@ export function Amps({ trial, opened }: { trial: string; opened: string | null }
   const act = open.what === 'nothing' || open.what === 'cable' ? null : open.what;
   useEffect(() => {
     if (act !== null) scrollTo(0, 0);
-    else if (findings !== null && scrollY === 0)
-      document.querySelector('.amps-open')?.scrollIntoView({ block: 'nearest' });
-  }, [findings === null, act]);
-  const called = findings?.title || trial;
+  }, [act]);
+  useOpenSheetInView(findings !== null && act === null, `.${OPEN_SHEET}`);
   return (
-    <Frame
-      title={`${act === null ? 'Amps' : TITLES[act]}, ${called}`}
-      places={trialPlaces(trial, 'amps')}
-      trial={now?.stage === 'failed' ? undefined : { title: called, place: now?.place ?? '' }}
-      units={act === null}
-      compact
-    >
+    <AssayFrame trial={trial} now={now} place="amps" name={act === null ? 'Amps' : TITLES[act]} units={act === null}>
       {findings === null ? <Waiting trial={trial} now={now} /> : shown(now!, findings, open)}
-    </Frame>
+    </AssayFrame>
   );
 }
 
@@ -61,14 +51,4 @@ function shown(
   if (findings.current === null) return <NoAmpsYet trial={trial} />;
   const cable = open.what === 'cable' ? open.cable : null;
   return <Amperes trial={trial} findings={findings} current={findings.current} open={cable} />;
-}
-
-function Waiting({ trial, now }: { trial: string; now: Assay | null }) {
-  if (now?.stage === 'failed') return <NothingToSay trial={trial} sentence={now.sentence} />;
-  return (
-    <>
-      <h1>Reading the trial.</h1>
-      {now !== null && <Working now={now} />}
-    </>
-  );
 }

@@ -3,15 +3,10 @@ import type { Findings, Measured } from '../../../../findings/schema.ts';
 import type { CurrentCable } from '../../../../findings/shapes/current.ts';
 import { figureText } from '../../../../report/figures.ts';
 import { FigureOf, unitHead } from '../../parts/figure.tsx';
+import type { CableColumn } from '../../parts/openingCables.tsx';
 import { units } from '../../store/units.ts';
 
-export interface AmpsColumn {
-  id: string;
-  head: string;
-  unit: string;
-  /** null where it was not found. */
-  cell: (cable: CurrentCable) => ComponentChildren | null;
-}
+export type AmpsColumn = CableColumn<CurrentCable>;
 
 const figure = (of: Measured | null): ComponentChildren | null =>
   of === null ? null : <FigureOf text={{ ...figureText(of, units.value), condition: '' }} unit={false} />;

@@ -5,6 +5,7 @@ import type { BendMethod } from '../../../../report/bend/bendMethods.ts';
 import { figureText } from '../../../../report/figures.ts';
 import { chanceText } from '../../../../report/words/chanceWords.ts';
 import { FigureOf } from '../../parts/figure.tsx';
+import type { CableColumn } from '../../parts/openingCables.tsx';
 import { units } from '../../store/units.ts';
 import { AS_ONE, degrees } from './takenAt.ts';
 
@@ -15,25 +16,10 @@ export interface BentCable {
   bent: FlexCable | null;
 }
 
-/** One column of the table, or one line of a block. */
-export interface BendColumn {
-  id: string;
-  head: string;
-  unit: string;
-  number: boolean;
-  cell: (cable: BentCable) => ComponentChildren;
-}
+export type BendColumn = CableColumn<BentCable>;
 
-/** What a column has for a cable without a figure. */
-export const NOTHING = (
-  <span class="unknown">
-    <span aria-hidden="true">–</span>
-    <span class="hidden">not measured</span>
-  </span>
-);
-
-const figure = (of: Measured | null | undefined): ComponentChildren =>
-  of == null ? NOTHING : <FigureOf text={figureText({ ...of, unit: '1' })} unit={false} />;
+const figure = (of: Measured | null | undefined): ComponentChildren | null =>
+  of == null ? null : <FigureOf text={figureText({ ...of, unit: '1' })} unit={false} />;
 
 /** The columns that have something in them for at least one cable; coils and what springs back stand in strips and sheets. */
 export function bendColumns(flex: Flex, methods: readonly BendMethod[]): BendColumn[] {
@@ -47,7 +33,7 @@ export function bendColumns(flex: Flex, methods: readonly BendMethod[]): BendCol
     pushed && some((c) => (c.method === 'droop' ? true : null))
       ? number('push', 'by push', 'N·m²', ({ cable }) => {
           const row = pushed.rows.find((r) => r.cable === cable);
-          return row ? <InParts text={row.text} /> : NOTHING;
+          return row ? <InParts text={row.text} /> : null;
         })
       : null,
     some((c) => c.bending_length)
@@ -61,14 +47,14 @@ export function bendColumns(flex: Flex, methods: readonly BendMethod[]): BendCol
           id: 'between',
           head: 'Between sliding and stuck strands',
           unit: '',
-          number: false,
-          cell: ({ bent }) => bent?.bounds?.text.replace(/^Its stiffness is /, '').replace(/\.$/, '') ?? NOTHING,
+          words: true,
+          cell: ({ bent }) => bent?.bounds?.text.replace(/^Its stiffness is /, '').replace(/\.$/, '') ?? null,
         }
       : null,
     flex.judged && flex.judged.groups.length <= 1
       ? number('easiest', 'By hand, chance', 'of being easiest', ({ cable }) => {
           const judged = flex.judged?.cables.find((c) => c.cable === cable);
-          return judged == null || judged.probability_best === null ? NOTHING : chanceText(judged.probability_best);
+          return judged == null || judged.probability_best === null ? null : chanceText(judged.probability_best);
         })
       : null,
   ];
@@ -79,7 +65,6 @@ const number = (id: string, head: string, unit: string, cell: BendColumn['cell']
   id,
   head,
   unit,
-  number: true,
   cell,
 });
 

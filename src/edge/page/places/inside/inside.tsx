@@ -1,21 +1,20 @@
 import { useEffect } from 'preact/hooks';
 import type { Findings } from '../../../../findings/schema.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
-import { Frame } from '../../parts/frame.tsx';
-import { trialPlaces } from '../../parts/trialPlaces.ts';
-import { type Assay, assay, followTrial } from '../../store/assay.ts';
+import { AssayFrame, useAssay, useOpenSheetInView } from '../../parts/assayFrame.tsx';
+import { Waiting } from '../../parts/waiting.tsx';
+import { Working } from '../../parts/working.tsx';
+import type { Assay } from '../../store/assay.ts';
 import { narrow } from '../../store/media.ts';
 import { route } from '../../store/route.ts';
 import { CableBlocks } from './cableBlocks.tsx';
 import { CableTable } from './cableTable.tsx';
 import { ControlPiece } from './controlPiece.tsx';
 import { HowWeKnow } from './howWeKnow.tsx';
-import { NothingToSay } from './nothingToSay.tsx';
 import { openAsNoted, openCables } from './openCables.ts';
 import { Sections } from './sections.tsx';
 import { TakeAway } from './takeAway.tsx';
 import { Warnings } from './warnings.tsx';
-import { Working } from './working.tsx';
 
 /** The row or the block whose sheet is open. */
 const OPEN_SHEET = '.cables tr.open, .blocks > li.open';
@@ -24,31 +23,13 @@ const OPEN_SHEET = '.cables tr.open, .blocks > li.open';
 export function Inside({ trial, cable }: { trial: string; cable: string | null }) {
   const here = route.value;
   useEffect(() => openAsNoted(cable), [here]);
-  useEffect(() => followTrial(trial), [trial]);
-  const now = assay.value?.trial === trial ? assay.value : null;
+  const now = useAssay(trial);
   const findings = now?.findings ?? null;
-  useEffect(() => {
-    if (findings !== null && scrollY === 0) document.querySelector(OPEN_SHEET)?.scrollIntoView({ block: 'nearest' });
-  }, [findings === null]);
+  useOpenSheetInView(findings !== null, OPEN_SHEET);
   return (
-    <Frame
-      title={findings?.title || trial}
-      places={trialPlaces(trial, 'inside')}
-      trial={now?.stage === 'failed' ? undefined : { title: findings?.title || trial, place: now?.place ?? '' }}
-      units
-    >
+    <AssayFrame trial={trial} now={now} place="inside" name="" compact={false}>
       {findings === null ? <Waiting trial={trial} now={now} /> : <Found now={now!} findings={findings} />}
-    </Frame>
-  );
-}
-
-function Waiting({ trial, now }: { trial: string; now: Assay | null }) {
-  if (now?.stage === 'failed') return <NothingToSay trial={trial} sentence={now.sentence} />;
-  return (
-    <>
-      <h1>Reading the trial.</h1>
-      {now !== null && <Working now={now} />}
-    </>
+    </AssayFrame>
   );
 }
 

@@ -3,15 +3,10 @@ import type { Measured } from '../../../../findings/schema.ts';
 import type { JacketCable } from '../../../../findings/shapes/jacket.ts';
 import { figureText, percentParts } from '../../../../report/figures.ts';
 import { FigureOf, unitHead } from '../../parts/figure.tsx';
+import type { CableColumn } from '../../parts/openingCables.tsx';
 import { units } from '../../store/units.ts';
 
-export interface JacketColumn {
-  id: string;
-  head: string;
-  unit: string;
-  /** null where it was not found. */
-  cell: (cable: JacketCable) => ComponentChildren | null;
-}
+export type JacketColumn = CableColumn<JacketCable>;
 
 const figure = (of: Measured | null): ComponentChildren | null =>
   of === null ? null : <FigureOf text={figureText(of, units.value)} unit={false} />;

@@ -2,6 +2,7 @@ import '../../styles/publish.css';
 import { useEffect } from 'preact/hooks';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Frame } from '../../parts/frame.tsx';
+import { NothingToSay } from '../../parts/nothingToSay.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { entries, folded, held, openJournal } from '../../store/journal/journal.ts';
 import {
@@ -14,7 +15,6 @@ import {
   subject,
 } from '../../store/publish/publishing.ts';
 import { units } from '../../store/units.ts';
-import { NothingToSay } from '../inside/nothingToSay.tsx';
 import { BoxText } from './boxText.tsx';
 import { Cards } from './cards.tsx';
 import { DataPackage } from './dataPackage.tsx';

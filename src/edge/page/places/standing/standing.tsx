@@ -3,38 +3,29 @@ import '../../styles/standingWeights.css';
 import '../../styles/standingDoor.css';
 import { useEffect } from 'preact/hooks';
 import type { Findings } from '../../../../findings/schema.ts';
-import { Frame } from '../../parts/frame.tsx';
-import { trialPlaces } from '../../parts/trialPlaces.ts';
-import { assay, followTrial } from '../../store/assay.ts';
+import { AssayFrame, useAssay } from '../../parts/assayFrame.tsx';
+import { NothingToSay } from '../../parts/nothingToSay.tsx';
 import { leaveStanding, standing, standOn } from '../../store/standing/standing.ts';
-import { NothingToSay } from '../inside/nothingToSay.tsx';
 import { NoOrderYet } from './noOrderYet.tsx';
 import { Order } from './order.tsx';
 
 /** Who comes first for whom, how sure that is, and what the money buys. */
 export function StandingPlace({ trial, opened }: { trial: string; opened: string | null }) {
-  useEffect(() => followTrial(trial), [trial]);
+  const now = useAssay(trial);
   useEffect(() => leaveStanding, [trial]);
-  const now = assay.value?.trial === trial ? assay.value : null;
   const entries = now?.entries ?? [];
   useEffect(() => {
     if (entries.length > 0) standOn(trial, entries);
   }, [trial, entries]);
   const findings = now?.findings ?? null;
   return (
-    <Frame
-      title={`Standing, ${findings?.title || trial}`}
-      places={trialPlaces(trial, 'standing')}
-      trial={now?.stage === 'failed' ? undefined : { title: findings?.title || trial, place: now?.place ?? '' }}
-      units
-      compact
-    >
+    <AssayFrame trial={trial} now={now} place="standing" name="Standing">
       {now?.stage === 'failed' ? (
         <NothingToSay trial={trial} sentence={now.sentence} />
       ) : (
         <Standings trial={trial} findings={findings} open={opened} />
       )}
-    </Frame>
+    </AssayFrame>
   );
 }
 

@@ -6,11 +6,11 @@ import { edgePoints } from '../../../../report/standing/edgePoints.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { FigureOf } from '../../parts/figure.tsx';
 import { Name } from '../../parts/name.tsx';
+import { NOT_MEASURED } from '../../parts/notMeasured.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { PAPER_WIDTH, printing } from '../../store/media.ts';
 import { units } from '../../store/units.ts';
-import { NOTHING } from '../bend/bendColumns.tsx';
 import { moneyFigure } from './moneyFigure.ts';
 
 const FOOT = 0.3048;
@@ -51,7 +51,7 @@ function Prices({ values }: { values: readonly Value[] }) {
   const currency = currencies.size === 1 && only ? only : 'money';
   const own = ({ currency: of }: Value) => (currencies.size > 1 && of !== '' ? ` ${of}` : '');
   const figure = (m: Measured | null, by = 1) =>
-    m === null ? NOTHING : <FigureOf text={moneyFigure(m, by)} unit={false} />;
+    m === null ? NOT_MEASURED : <FigureOf text={moneyFigure(m, by)} unit={false} />;
   return (
     <table class="prices">
       <caption class="hidden">Prices against what was found</caption>
@@ -79,7 +79,7 @@ function Prices({ values }: { values: readonly Value[] }) {
               <Name>{value.name || value.cable}</Name>
             </th>
             <td class="number" data-head={`${currency} per ${length}`}>
-              {value.price_per_m === null ? NOTHING : `${moneyText(value.price_per_m * times)}${own(value)}`}
+              {value.price_per_m === null ? NOT_MEASURED : `${moneyText(value.price_per_m * times)}${own(value)}`}
             </td>
             <td class="number" data-head="… and mm² of real copper">
               {figure(value.price_per_m_mm2, times)}

@@ -1,3 +1,5 @@
+import { cableNamed, cableText } from '../cableAddress.ts';
+
 /** What stands open in Amps, as the part of the address behind `#` has it. */
 export type AmpsOpened =
   | { what: 'nothing' }
@@ -11,21 +13,18 @@ export type AmpsOpened =
   | { what: 'heat' };
 
 const ACTS = ['run', 'log', 'heat'] as const;
-/** Set before a cable whose name would be taken for something else. */
-const CABLE = 'cable:';
 
 /** What the address names; a cable goes by its name alone. */
 export function ampsOpened(opened: string | null): AmpsOpened {
   if (opened === null || opened === '') return { what: 'nothing' };
   const act = ACTS.find((name) => name === opened);
   if (act !== undefined) return { what: act };
-  return { what: 'cable', cable: opened.startsWith(CABLE) ? opened.slice(CABLE.length) : opened };
+  return { what: 'cable', cable: cableNamed(opened) };
 }
 
 /** The inverse of `ampsOpened`. */
 export function ampsText(opened: AmpsOpened): string | null {
   if (opened.what === 'nothing') return null;
   if (opened.what !== 'cable') return opened.what;
-  const { cable } = opened;
-  return ACTS.some((name) => name === cable) || cable.startsWith(CABLE) ? `${CABLE}${cable}` : cable;
+  return cableText(opened.cable, (text) => ACTS.some((name) => name === text));
 }

@@ -1,3 +1,5 @@
+import { cableNamed, cableText } from '../cableAddress.ts';
+
 /** What stands open in Bend, as the part of the address behind `#` has it. */
 export type BendOpened =
   | { what: 'nothing' }
@@ -10,15 +12,13 @@ export type BendOpened =
 
 const JUDGE = 'judge';
 const PHOTO = 'photo:';
-/** Set before a cable whose name would be taken for something else. */
-const CABLE = 'cable:';
 
 /** What the address names; a cable goes by its name alone. */
 export function bendOpened(opened: string | null): BendOpened {
   if (opened === null || opened === '') return { what: 'nothing' };
   if (opened === JUDGE) return { what: 'judge' };
   if (opened.startsWith(PHOTO)) return { what: 'photo', note: opened.slice(PHOTO.length) };
-  return { what: 'cable', cable: opened.startsWith(CABLE) ? opened.slice(CABLE.length) : opened };
+  return { what: 'cable', cable: cableNamed(opened) };
 }
 
 /** The inverse of `bendOpened`. */
@@ -26,6 +26,5 @@ export function openedText(opened: BendOpened): string | null {
   if (opened.what === 'nothing') return null;
   if (opened.what === 'judge') return JUDGE;
   if (opened.what === 'photo') return `${PHOTO}${opened.note}`;
-  const { cable } = opened;
-  return cable === JUDGE || cable.startsWith(PHOTO) || cable.startsWith(CABLE) ? `${CABLE}${cable}` : cable;
+  return cableText(opened.cable, (text) => text === JUDGE || text.startsWith(PHOTO));
 }

@@ -1,5 +1,5 @@
-import { route } from '../route.ts';
-import { addressOf, type Route } from '../routeOf.ts';
+import { openHere } from '../openHere.ts';
+import type { Route } from '../routeOf.ts';
 import { type JacketOpened, openedText } from './jacketAddress.ts';
 
 /** The address of something in Jacket. */
@@ -9,9 +9,5 @@ export const jacketRoute = (trial: string, opened: JacketOpened): Route => ({
   opened: openedText(opened),
 });
 
-/** Opens something in Jacket where the page stands, as a step of the browser's history. */
-export function openInJacket(trial: string, opened: JacketOpened): void {
-  const next = jacketRoute(trial, opened);
-  history.pushState(null, '', addressOf(next));
-  route.value = next;
-}
+/** Opens something in Jacket where the page stands. */
+export const openInJacket = (trial: string, opened: JacketOpened): void => openHere(jacketRoute(trial, opened));

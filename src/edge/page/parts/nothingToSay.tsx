@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { loadShelf, shelf } from '../../store/shelf.ts';
+import { loadShelf, shelf } from '../store/shelf.ts';
 
 /** Why nothing can be said about a trial: no trial of that name stands on the shelf, or something stood in the way. */
 export function NothingToSay({ trial, sentence }: { trial: string; sentence: string }) {

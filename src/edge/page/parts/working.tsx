@@ -1,5 +1,5 @@
-import { wholeText } from '../../../../units/wholeText.ts';
-import { type Assay, goOn, stopComputing } from '../../store/assay.ts';
+import { wholeText } from '../../../units/wholeText.ts';
+import { type Assay, goOn, stopComputing } from '../store/assay.ts';
 
 /** How far the computing is, and the way to stop it; once done, what the figures were held against. Always one line. */
 export function Working({ now }: { now: Assay }) {
