@@ -15,6 +15,19 @@ export interface AssayPage {
   glyphs: Glyphs;
 }
 
+const USUAL_WIDTH = 80;
+const LEAST_WIDTH = 60;
+
+/** Columns of a terminal that a table is made for: no fewer than it needs, the usual where none are named. */
+export const tableWidthFor = (columns = USUAL_WIDTH): number => Math.max(LEAST_WIDTH, Math.floor(columns));
+
+/** Blocks with a line between them, empty ones left out. Ends with a line break. */
+export const blockText = (blocks: readonly (readonly string[])[]): string =>
+  `${blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.map((line) => line.trimEnd()).join('\n'))
+    .join('\n\n')}\n`;
+
 /** Columns between two columns of figures. */
 export const GAP = 2;
 /** A name narrower than the least is no name; wider ones push the figures too far from it. */
@@ -23,6 +36,9 @@ export const WIDEST_NAME = 32;
 
 /** Text as it may be printed on this page: no control characters, and only the characters of its set. */
 export const shown = (text: string, { glyphs }: AssayPage): string => glyphs.write(printable(text)).trim();
+
+/** What the sign ± takes more where it is spelt out. */
+export const extraSign = (page: AssayPage): number => shown('±', page).length - 1;
 
 /** A paragraph; no lines for an empty text. */
 export const paragraph = (text: string, page: AssayPage): string[] =>

@@ -3,9 +3,9 @@ import { isWide } from '../../findings/measured.ts';
 import type { CableFindings } from '../../findings/schema.ts';
 import { figureColumn } from '../figureColumn.ts';
 import { type FigureText, UNKNOWN } from '../figures.ts';
-import { type AssayPage, GAP, LEAST_NAME, nameColumns, rowName, shown, WIDEST_NAME } from './assayPage.ts';
+import { type AssayPage, extraSign, GAP, LEAST_NAME, nameColumns, rowName, shown, WIDEST_NAME } from './assayPage.ts';
+import { roomOf } from './cableTable.ts';
 import { truncate } from './displayWidth.ts';
-import { ASCII } from './glyphs.ts';
 import { type Cell, type TextColumn, tableHead, tableRow } from './textTable.ts';
 import { wrap } from './wrap.ts';
 
@@ -16,8 +16,6 @@ const METAL = 11;
 const OUTCOME = 11;
 /** What stands where the readings leave it open. */
 const NOT_TOLD = 'not told';
-/** The sign ± spelt out takes two more. */
-const SPELT_SIGN = 2;
 
 type Key = 'name' | 'area' | 'gauge' | 'share' | 'metal' | 'outcome';
 
@@ -74,7 +72,7 @@ function nameLines(name: string, width: number, ellipsis: string): string[] {
 
 /** The columns that the width holds: the gauge goes first, then the metal; the name takes what it needs of the rest. */
 function columnPlan(page: AssayPage, unit: string): Planned[] {
-  const extra = page.glyphs === ASCII ? SPELT_SIGN : 0;
+  const extra = extraSign(page);
   const head = (...lines: string[]): string[] => lines.map((line) => shown(line, page));
   let kept: Planned[] = [
     { key: 'area', column: { head: head('Metal area', unit), width: AREA + extra, side: 'right' } },
@@ -89,9 +87,6 @@ function columnPlan(page: AssayPage, unit: string): Planned[] {
   const width = nameColumns(page, LEAST_NAME, Math.min(WIDEST_NAME, page.width - roomOf(kept)));
   return [{ key: 'name', column: { head: ['Cable'], width, side: 'left', cut: true } }, ...kept];
 }
-
-const roomOf = (columns: readonly Planned[]): number =>
-  columns.reduce((sum, { column }) => sum + column.width + GAP, 0);
 
 /** `34.8 ± 0.3` with the signs of all rows under one another; `33 to 79` and `—` end where these do. */
 function aligned(figures: readonly FigureText[], page: AssayPage): string[] {

@@ -2,7 +2,7 @@ import { isWide } from '../../findings/measured.ts';
 import type { CableFindings, Findings } from '../../findings/schema.ts';
 import type { FigureUnits } from '../figures.ts';
 import { assayBars } from './assayBars.ts';
-import { type AssayPage, paragraph } from './assayPage.ts';
+import { type AssayPage, blockText, paragraph, tableWidthFor } from './assayPage.ts';
 import { assayRows } from './assayRows.ts';
 import { currentLines } from './currentLines.ts';
 import { flexLines } from './flexLines.ts';
@@ -19,9 +19,6 @@ export interface AssayTableOptions {
   ascii?: boolean;
 }
 
-const USUAL_WIDTH = 80;
-const LEAST_WIDTH = 60;
-
 /**
  * The findings for a terminal: the sentence, the control piece, a row for each cable, its interval drawn on one axis with
  * the claim's limit through all rows, what to know and what to read next. Plain text without colour; no line is wider than
@@ -34,7 +31,7 @@ export function assayTable(findings: Findings, options: AssayTableOptions = {}):
     findings,
     cables,
     units: options.units ?? {},
-    width: Math.max(LEAST_WIDTH, Math.floor(options.width ?? USUAL_WIDTH)),
+    width: tableWidthFor(options.width),
     glyphs: options.ascii === true ? ASCII : LINE_DRAWING,
   };
   const blocks = [
@@ -50,10 +47,7 @@ export function assayTable(findings: Findings, options: AssayTableOptions = {}):
     ...noteLines(page),
     paragraph(legend(findings, cables), page),
   ];
-  return `${blocks
-    .filter((block) => block.length > 0)
-    .map((block) => block.map((line) => line.trimEnd()).join('\n'))
-    .join('\n\n')}\n`;
+  return blockText(blocks);
 }
 
 const withRole = (findings: Findings, role: CableFindings['role']): CableFindings[] =>

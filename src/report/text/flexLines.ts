@@ -1,18 +1,14 @@
 import type { FlexCable, JudgedCable } from '../../findings/shapes/flex.ts';
 import { figureText, measuredText, percentText, UNKNOWN } from '../figures.ts';
 import { chanceText } from '../words/chanceWords.ts';
-import { type AssayPage, GAP, LEAST_NAME, paragraph, shown } from './assayPage.ts';
-import { displayWidth } from './displayWidth.ts';
-import { type Cell, type TextColumn, tableHead, tableRow } from './textTable.ts';
+import { type AssayPage, extraSign, paragraph, shown } from './assayPage.ts';
+import { cableTable, figures, type Planned } from './cableTable.ts';
 
 const STIFFNESS = 15;
 const CELSIUS = 5;
 const BAND = 5;
 const COIL = 12;
 const CHANCE = 9;
-/** The sign ± spelt out takes two more. */
-const SPELT_SIGN = 2;
-const WIDEST_NAME = 24;
 
 /** One row: the cable by name, what was measured of it, how it was judged. */
 interface FlexRow {
@@ -30,20 +26,10 @@ export function flexLines(page: AssayPage): string[] {
   if (flex === null) return [];
   const rows = rowsOf(page);
   if (rows.length === 0) return paragraph(flex.sentence, page);
-  const plan = columnsOf(page, rows);
-  const columns = plan.map(({ column }) => column);
-  const body = rows.flatMap((row) =>
-    tableRow(
-      columns,
-      plan.map(({ cell }) => cell(row)),
-      page.glyphs.ellipsis,
-    ),
-  );
   return [
     shown('Bending', page),
     ...paragraph(flex.sentence, page),
-    ...tableHead(columns, page.glyphs.rule),
-    ...body,
+    ...cableTable(page, rows, columnsOf(page, rows)),
     ...beside(page),
   ];
 }
@@ -73,47 +59,29 @@ function rowsOf({ findings }: AssayPage): FlexRow[] {
   });
 }
 
-interface Planned {
-  column: TextColumn;
-  cell: (row: FlexRow) => Cell;
-}
-
 /** Columns with something in them; those of the judges are left out where nobody judged. */
-function columnsOf(page: AssayPage, rows: readonly FlexRow[]): Planned[] {
-  const extra = shown('±', page).length > 1 ? SPELT_SIGN : 0;
-  const head = (...lines: string[]) => lines.map((line) => shown(line, page));
-  const right = (lines: string[], width: number, cell: (row: FlexRow) => string): Planned => ({
-    column: { head: head(...lines), width, side: 'right' },
-    cell: (row) => shown(cell(row), page),
-  });
-  const figures: Planned[] = [];
+function columnsOf(page: AssayPage, rows: readonly FlexRow[]): Planned<FlexRow>[] {
+  const extra = extraSign(page);
+  const right = (head: string[], width: number, cell: (row: FlexRow) => string) => figures(page, head, width, cell);
+  const columns: Planned<FlexRow>[] = [];
   if (rows.some((r) => r.bent?.bending_stiffness)) {
-    figures.push(
+    columns.push(
       right(['Stiffness', 'N·m²'], STIFFNESS + extra, ({ bent }) => stiffnessText(bent)),
       right(['at', '°C'], CELSIUS, ({ bent }) => bent?.temperature_C?.toFixed(0) ?? UNKNOWN),
       right(['Band'], BAND, ({ bent }) => bent?.band?.toString() ?? UNKNOWN),
     );
   }
   if (rows.some((r) => r.bent?.coil_ratio))
-    figures.push(right(['Coil', '× diameter'], COIL + extra, ({ bent }) => measuredText(bent?.coil_ratio ?? null)));
+    columns.push(right(['Coil', '× diameter'], COIL + extra, ({ bent }) => measuredText(bent?.coil_ratio ?? null)));
   if (rows.some((r) => r.judged))
-    figures.push(
+    columns.push(
       right(['By hand', 'band'], CHANCE, ({ judged }) => judged?.band?.toString() ?? UNKNOWN),
       right(['Chance', 'easiest'], CHANCE, ({ judged }) =>
         judged?.probability_best == null ? UNKNOWN : chanceText(judged.probability_best),
       ),
     );
-  while (figures.length > 1 && page.width - roomOf(figures) < LEAST_NAME) figures.pop();
-  const longest = Math.max(...rows.map((r) => displayWidth(shown(r.name, page))));
-  const width = Math.min(Math.max(LEAST_NAME, longest), WIDEST_NAME, page.width - roomOf(figures));
-  return [
-    { column: { head: ['Cable'], width, side: 'left', cut: true }, cell: (r) => shown(r.name, page) },
-    ...figures,
-  ];
+  return columns;
 }
-
-const roomOf = (figures: readonly Planned[]): number =>
-  figures.reduce((sum, { column }) => sum + column.width + GAP, 0);
 
 /** `0.031 ± 0.002`; a figure that leans on a label's mass stands in brackets. */
 function stiffnessText(bent: FlexCable | null): string {

@@ -2,9 +2,8 @@ import type { EnduranceCable, EnduranceTest, JacketCable } from '../../findings/
 import { rangeText } from '../../units/rangeText.ts';
 import { measuredText, percentText, plainText, UNKNOWN } from '../figures.ts';
 import { testConditions } from '../jacket/testConditions.ts';
-import { type AssayPage, GAP, LEAST_NAME, paragraph, shown } from './assayPage.ts';
-import { displayWidth } from './displayWidth.ts';
-import { type Cell, type TextColumn, tableHead, tableRow } from './textTable.ts';
+import { type AssayPage, extraSign, paragraph, shown } from './assayPage.ts';
+import { cableTable, figures, type Planned } from './cableTable.ts';
 
 const WALL = 13;
 const LEAST = 7;
@@ -14,14 +13,6 @@ const PIECES = 8;
 const HALF = 8;
 const RANGE = 14;
 const BAND = 5;
-/** The sign ± spelt out takes two more. */
-const SPELT_SIGN = 2;
-const WIDEST_NAME = 24;
-
-interface Planned<Row> {
-  column: TextColumn;
-  cell: (row: Row) => Cell;
-}
 
 /**
  * The block on jackets: walls and shares, then a table for each endurance test with its order in words. No lines for a trial without a
@@ -31,7 +22,7 @@ export function jacketLines(page: AssayPage): string[][] {
   const { jacket } = page.findings;
   if (jacket === null) return [];
   const walls = jacket.cables.filter((c) => c.role !== 'control');
-  const blocks = walls.length > 0 ? [[shown('Jacket', page), ...table(walls, wallColumns(page), page)]] : [];
+  const blocks = walls.length > 0 ? [[shown('Jacket', page), ...cableTable(page, walls, wallColumns(page))]] : [];
   return [
     ...blocks,
     ...doubtLines(walls, page),
@@ -49,23 +40,14 @@ function doubtLines(cables: readonly JacketCable[], page: AssayPage): string[][]
   );
 }
 
-const extraSign = (page: AssayPage) => (shown('±', page).length > 1 ? SPELT_SIGN : 0);
-
-function right<Row>(page: AssayPage, head: string[], width: number, cell: (row: Row) => string): Planned<Row> {
-  return {
-    column: { head: head.map((line) => shown(line, page)), width, side: 'right' },
-    cell: (row) => shown(cell(row), page),
-  };
-}
-
 function wallColumns(page: AssayPage): Planned<JacketCable>[] {
   const extra = extraSign(page);
   const bare = (text: string) => text.replace(/ (mm|g\/cm³)$/, '');
   return [
-    right(page, ['Wall', 'mm'], WALL + extra, ({ wall }) => bare(measuredText(wall?.mean ?? null))),
-    right(page, ['Least', 'mm'], LEAST, ({ stated }) => stated?.least_mm.toFixed(2) ?? UNKNOWN),
-    right(page, ['Jacket of', 'the face'], SHARE + extra, ({ shares }) => percentText(shares?.jacket ?? null)),
-    right(page, ['Density', 'g/cm³'], DENSITY + extra, ({ density }) => bare(measuredText(density))),
+    figures(page, ['Wall', 'mm'], WALL + extra, ({ wall }) => bare(measuredText(wall?.mean ?? null))),
+    figures(page, ['Least', 'mm'], LEAST, ({ stated }) => stated?.least_mm.toFixed(2) ?? UNKNOWN),
+    figures(page, ['Jacket of', 'the face'], SHARE + extra, ({ shares }) => percentText(shares?.jacket ?? null)),
+    figures(page, ['Density', 'g/cm³'], DENSITY + extra, ({ density }) => bare(measuredText(density))),
   ];
 }
 
@@ -77,7 +59,7 @@ function testLines(test: EnduranceTest, page: AssayPage): string[] {
   return [
     shown([`${test.test.charAt(0).toUpperCase()}${test.test.slice(1)}`, ...testConditions(test)].join(', '), page),
     ...paragraph(test.sentence, page),
-    ...table(cables, columns, page),
+    ...cableTable(page, cables, columns),
     ...test.notes.flatMap((note) => paragraph(note, page)),
     ...paragraph(test.small_samples, page),
   ];
@@ -85,22 +67,22 @@ function testLines(test: EnduranceTest, page: AssayPage): string[] {
 
 function amountColumns({ unit }: EnduranceTest, page: AssayPage): Planned<EnduranceCable>[] {
   return [
-    right(page, ['Failed', 'of'], PIECES, ({ failed, n }) => `${failed} of ${n}`),
-    right(page, ['Half last', unit], HALF + 1, ({ median }) =>
+    figures(page, ['Failed', 'of'], PIECES, ({ failed, n }) => `${failed} of ${n}`),
+    figures(page, ['Half last', unit], HALF + 1, ({ median }) =>
       median?.value == null ? UNKNOWN : plainText(Number(median.value.toPrecision(2)), ''),
     ),
-    right(page, ['from', 'to'], RANGE, ({ median }) => endsText(median?.interval ?? [null, null])),
-    right(page, ['Band'], BAND, ({ band }) => band?.toString() ?? UNKNOWN),
+    figures(page, ['from', 'to'], RANGE, ({ median }) => endsText(median?.interval ?? [null, null])),
+    figures(page, ['Band'], BAND, ({ band }) => band?.toString() ?? UNKNOWN),
   ];
 }
 
 function passedColumns(page: AssayPage): Planned<EnduranceCable>[] {
   return [
-    right(page, ['Came', 'through'], PIECES, ({ survived, n }) => `${survived} of ${n}`),
-    right(page, ['of many', '%'], RANGE, ({ passed }) =>
+    figures(page, ['Came', 'through'], PIECES, ({ survived, n }) => `${survived} of ${n}`),
+    figures(page, ['of many', '%'], RANGE, ({ passed }) =>
       passed ? `${Math.floor(100 * passed.interval[0])} to ${Math.ceil(100 * passed.interval[1])}` : UNKNOWN,
     ),
-    right(page, ['Band'], BAND, ({ band }) => band?.toString() ?? UNKNOWN),
+    figures(page, ['Band'], BAND, ({ band }) => band?.toString() ?? UNKNOWN),
   ];
 }
 
@@ -114,32 +96,4 @@ function endsText([low, high]: readonly [number | null, number | null]): string 
 
 function exposureLines(page: AssayPage): string[] {
   return (page.findings.jacket?.exposures ?? []).flatMap(({ text }) => paragraph(text, page));
-}
-
-/** A table of cables by name; columns that do not fit beside a readable name are left out from the right. */
-function table<Row extends { cable: string; name: string }>(
-  rows: readonly Row[],
-  columns: readonly Planned<Row>[],
-  page: AssayPage,
-): string[] {
-  if (rows.length === 0) return [];
-  const figures = [...columns];
-  const room = () => figures.reduce((sum, { column }) => sum + column.width + GAP, 0);
-  while (figures.length > 1 && page.width - room() < LEAST_NAME) figures.pop();
-  const nameOf = (row: Row) => shown(row.name === '' ? row.cable : row.name, page);
-  const longest = Math.max(...rows.map((r) => displayWidth(nameOf(r))));
-  const width = Math.min(Math.max(LEAST_NAME, longest), WIDEST_NAME, page.width - room());
-  const plan: Planned<Row>[] = [
-    { column: { head: ['Cable'], width, side: 'left', cut: true }, cell: nameOf },
-    ...figures,
-  ];
-  const all = plan.map(({ column }) => column);
-  const body = rows.flatMap((row) =>
-    tableRow(
-      all,
-      plan.map(({ cell }) => cell(row)),
-      page.glyphs.ellipsis,
-    ),
-  );
-  return [...tableHead(all, page.glyphs.rule), ...body];
 }

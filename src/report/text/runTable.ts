@@ -4,9 +4,11 @@ import type { RunQuestion } from '../../methods/current/runCheck/question.ts';
 import type { RunCheck } from '../../methods/current/runCheck/runCheck.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
 import { answerText, betweenText, questionText, runSentence } from '../runWords.ts';
+import { blockText, tableWidthFor } from './assayPage.ts';
+import { type Planned, plannedRow, roomOf } from './cableTable.ts';
 import { displayWidth, printable } from './displayWidth.ts';
 import { ASCII, LINE_DRAWING } from './glyphs.ts';
-import { type TextColumn, tableHead, tableRow } from './textTable.ts';
+import { tableHead } from './textTable.ts';
 import { wrap } from './wrap.ts';
 
 export interface RunTableOptions {
@@ -16,18 +18,14 @@ export interface RunTableOptions {
   taken?: readonly string[];
 }
 
-const USUAL_WIDTH = 80;
-const LEAST_WIDTH = 60;
 const LEAST_NAME = 10;
 const WIDEST_NAME = 22;
-const GAP = 2;
 
-interface Planned {
-  column: TextColumn;
+interface RunColumn extends Planned<RunAnswer> {
   cell: (a: RunAnswer) => string;
 }
 
-const right = (head: string[], width: number, cell: (a: RunAnswer) => string): Planned => ({
+const right = (head: string[], width: number, cell: (a: RunAnswer) => string): RunColumn => ({
   column: { head, width, side: 'right' },
   cell,
 });
@@ -37,7 +35,7 @@ const amount = (x: number, decimals: number) => (Number.isFinite(x) ? x.toFixed(
 const fed = (a: RunAnswer, x: number, decimals: number) => (a.feeds === 'no' ? '—' : amount(x, decimals));
 
 /** Columns in the order of what they are worth; the last ones go where the terminal is narrow. */
-const FIGURES: readonly Planned[] = [
+const FIGURES: readonly RunColumn[] = [
   right(['At the', 'load, V'], 7, (a) => fed(a, a.resting.atLoad.value, 2)),
   right(['Lost', '%'], 5, (a) => fed(a, 100 * a.drop.value, 1)),
   right(['to', '%'], 5, (a) => fed(a, 100 * a.drop.high, 1)),
@@ -54,7 +52,7 @@ const FIGURES: readonly Planned[] = [
  * each, and the cautions. No line is wider than `width`. Ends with a line break.
  */
 export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptions = {}): string {
-  const width = Math.max(LEAST_WIDTH, Math.floor(options.width ?? USUAL_WIDTH));
+  const width = tableWidthFor(options.width);
   const glyphs = options.ascii ? ASCII : LINE_DRAWING;
   const shown = (text: string) => glyphs.write(printable(text)).trim();
   const lines = (text: string) => (text === '' ? [] : wrap(shown(text), width));
@@ -62,23 +60,17 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
   const longest = Math.max(LEAST_NAME, ...check.answers.map((a) => displayWidth(shown(a.cable.name))));
   const nameWidth = Math.min(longest, WIDEST_NAME);
   const figures = [...FIGURES];
-  const room = () => figures.reduce((sum, { column }) => sum + column.width + GAP, nameWidth);
-  while (room() > width) figures.pop();
-  const name: Planned = {
+  while (nameWidth + roomOf(figures) > width) figures.pop();
+  const name: RunColumn = {
     column: { head: ['Cable'], width: nameWidth, side: 'left', cut: true },
     cell: (a) => a.cable.name,
   };
-  const plan: Planned[] = [name, ...figures].map(({ column, cell }) => ({
+  const plan: RunColumn[] = [name, ...figures].map(({ column, cell }) => ({
     column: { ...column, head: column.head.map(shown) },
     cell: (a) => shown(cell(a)),
   }));
   const columns = plan.map(({ column }) => column);
-  const row = (a: RunAnswer) =>
-    tableRow(
-      columns,
-      plan.map(({ cell }) => cell(a)),
-      glyphs.ellipsis,
-    );
+  const row = (a: RunAnswer) => plannedRow(plan, a, glyphs);
   const measured = check.answers.filter((a) => a.cable.measured);
   const nominal = check.answers.filter((a) => !a.cable.measured);
   const notes = measured.flatMap((a) => lines(noteText(a)));
@@ -97,10 +89,7 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
     ),
     [...lines(ESTIMATE_LINE), ...cautionsOf(measured).flatMap((c) => lines(`- ${c}`))],
   ];
-  return `${blocks
-    .filter((block) => block.length > 0)
-    .map((block) => block.map((line) => line.trimEnd()).join('\n'))
-    .join('\n\n')}\n`;
+  return blockText(blocks);
 }
 
 const cautionsOf = (measured: readonly RunAnswer[]): string[] =>
