@@ -1,5 +1,4 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { seedFromText } from '../journal/textHash.ts';
 import { blindCodes } from '../methods/decide/blindCodes.ts';
 import { lengthToBuy } from '../methods/decide/lengthToBuy.ts';
 import { soakHours } from '../methods/decide/soak.ts';
@@ -73,12 +72,11 @@ export interface PlanOptions {
   onTried?: (tried: number) => void;
 }
 
-const SEED_DIGITS = 32;
 const DRAWS = 600;
 
 /** Seeds rest on the trial's name alone, so that orders and codes stand still while readings come in. */
 function seedOf(trial: string, what: string): string {
-  return bytesToHex(sha256(utf8ToBytes(`${what}\n${trial}`))).slice(0, SEED_DIGITS);
+  return seedFromText(`${what}\n${trial}`);
 }
 
 function planCable(

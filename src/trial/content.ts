@@ -1,6 +1,5 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalRow } from '../journal/importedId.ts';
+import { textHash } from '../journal/textHash.ts';
 import { withAside } from './setAside.ts';
 import type { AsideKind, Trial, TypedRow } from './trial.ts';
 
@@ -49,5 +48,5 @@ export function trialContent(trial: Trial): string {
 
 /** SHA-256 of the content, 64 hex digits: the seed of every random draw comes from it, so the same content gives the same digits. */
 export function contentHash(trial: Trial): string {
-  return bytesToHex(sha256(utf8ToBytes(trialContent(trial))));
+  return textHash(trialContent(trial));
 }

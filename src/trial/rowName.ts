@@ -1,6 +1,5 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalRow } from '../journal/importedId.ts';
+import { textHash } from '../journal/textHash.ts';
 import { cell, type Row } from './cells.ts';
 
 const MARK_LENGTH = 10;
@@ -10,5 +9,5 @@ const MARK_LENGTH = 10;
  * the row says, which export and import keep.
  */
 export function rowName(kind: 'evidence' | 'endurance', row: Row): string {
-  return cell(row, kind) || bytesToHex(sha256(utf8ToBytes(JSON.stringify(canonicalRow(row))))).slice(0, MARK_LENGTH);
+  return cell(row, kind) || textHash(JSON.stringify(canonicalRow(row))).slice(0, MARK_LENGTH);
 }

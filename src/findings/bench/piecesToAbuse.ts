@@ -1,5 +1,4 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { textHash } from '../../journal/textHash.ts';
 import type { Trial } from '../../trial/trial.ts';
 
 /** One piece cut for abuse, as far as one test is concerned. */
@@ -30,7 +29,7 @@ export function piecesToAbuse(
   test: string,
 ): PiecesToAbuse {
   const control = new Set(cables.filter((c) => c.role === 'control').map((c) => c.cable));
-  const mixed = (text: string) => bytesToHex(sha256(utf8ToBytes(JSON.stringify([trial, plain(test), text]))));
+  const mixed = (text: string) => textHash(JSON.stringify([trial, plain(test), text]));
   const rounds = new Map<string, number>();
   const all = specimens
     .filter((s) => s.kind === 'abuse' && !control.has(s.cable))

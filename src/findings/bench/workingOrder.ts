@@ -1,12 +1,11 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { textHash } from '../../journal/textHash.ts';
 import { stableShuffle } from '../../methods/decide/stableShuffle.ts';
 import { STEPS, type Step } from '../../methods/decide/workMinutes.ts';
 import type { Specimen, Trial } from '../../trial/trial.ts';
 import { type PlanSettings, planSettings } from '../plan/settings.ts';
 import { PIECES_OF_STEP, type WantedGroup, wantedGroups } from './wantedReadings.ts';
 
-const seedOf = (trial: string) => bytesToHex(sha256(utf8ToBytes(`bench\n${trial}`)));
+const seedOf = (trial: string) => textHash(`bench\n${trial}`);
 
 /** Pieces that a group is read on, in the order in which they are on record. */
 function piecesFor(group: WantedGroup, specimens: readonly Specimen[]): Specimen[] {

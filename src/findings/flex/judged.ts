@@ -1,5 +1,4 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { seedFromText } from '../../journal/textHash.ts';
 import { CUT_ABOVE, cannotBeToldFrom, cleanCutBands } from '../../methods/flex/pairs/bands.ts';
 import {
   bestSet,
@@ -32,8 +31,6 @@ const BEST_SET_LEVEL = 0.95;
 /** Judges are taken to differ, and standard errors widened, below this chance of so much difference among like judges. */
 const JUDGES_DIFFER_BELOW = 0.05;
 const CORRELATION_DRAWS = 2000;
-/** Hexadecimal digits of a seed: 128 bits. */
-const SEED_DIGITS = 32;
 /** Fewer cables than this have no rank correlation worth a figure. */
 const FEWEST_CORRELATED = 4;
 
@@ -132,10 +129,7 @@ function seedOf({ cables, pairs }: JudgementsRead): string {
     result,
     judge,
   ]);
-  return bytesToHex(sha256(utf8ToBytes(JSON.stringify([cables.map((c) => [c.cable, c.role]), judged])))).slice(
-    0,
-    SEED_DIGITS,
-  );
+  return seedFromText(JSON.stringify([cables.map((c) => [c.cable, c.role]), judged]));
 }
 
 function subset({ abilities, covariance }: Pick<PairsFit, 'abilities' | 'covariance'>, kept: readonly number[]) {

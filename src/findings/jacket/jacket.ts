@@ -1,5 +1,4 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { seedFromText } from '../../journal/textHash.ts';
 import type { Trial } from '../../trial/trial.ts';
 import type { TrialRows } from '../rows/rowsOfTrial.ts';
 import type { CableFindings, Warning } from '../schema.ts';
@@ -24,13 +23,9 @@ export interface JacketOptions {
   seed: string;
 }
 
-/** Hexadecimal digits of a seed: 128 bits. */
-const SEED_DIGITS = 32;
-
 /** A seed for one test, so that what is drawn for it does not move when another test is added. */
 function seedOf(seed: string, { test, stress, stressUnit, unit, rows }: TestRead): string {
-  const which = JSON.stringify([seed, 'jacket', test, stress, stressUnit, unit, rows[0].amount]);
-  return bytesToHex(sha256(utf8ToBytes(which))).slice(0, SEED_DIGITS);
+  return seedFromText(JSON.stringify([seed, 'jacket', test, stress, stressUnit, unit, rows[0].amount]));
 }
 
 /** Everything that is known of a trial's jackets: what they are, and what their pieces lasted. */

@@ -1,42 +1,18 @@
 import { DEFAULT_LEVELS } from '../../methods/assay/conformity.ts';
-import { jointAssay } from '../../methods/assay/joint.ts';
-import { contentHash } from '../../trial/content.ts';
 import type { Trial } from '../../trial/trial.ts';
-import { cableFindings } from '../cable/cableFindings.ts';
-import { currentOf } from '../current/current.ts';
-import { flexOf } from '../flex/flex.ts';
-import { jacketOf } from '../jacket/jacket.ts';
-import { shownNames } from '../names.ts';
-import { rowsOfTrial } from '../rows/rowsOfTrial.ts';
+import { groundOf } from '../ground.ts';
 import { furtherFigures } from './furtherFigures.ts';
 import { type PreparedStanding, prepareStanding, type StandingGround } from './prepare.ts';
 
 /** Probability that the intervals claim from which the figures are drawn. */
 const LEVEL = 0.95;
-/** Hexadecimal digits of the content hash that seed the draws, as in the findings. */
-const SEED_DIGITS = 32;
 
 /** Everything that a standing is drawn from: the slow reading of the trial, done once. */
 export function standingGroundOf(trial: Trial): Omit<StandingGround, 'draws'> {
-  const seed = contentHash(trial).slice(0, SEED_DIGITS);
-  const rows = rowsOfTrial(trial);
-  const joint = jointAssay(
-    rows.cables.filter((c) => c.rows.length > 0).map((c) => c.assay),
-    rows.inputs,
-  );
-  const assayOf = new Map(joint.cables.map((a) => [a.cable.cable, a]));
-  const context = {
-    joint,
-    level: LEVEL,
-    levels: DEFAULT_LEVELS,
-    fittings: trial.fittings,
-    names: shownNames(trial.cables),
-  };
-  const cables = rows.cables.map((c) => cableFindings(c, assayOf.get(c.cable.cable) ?? null, context));
-  const { flex, ground } = flexOf(trial, rows, cables, { level: LEVEL });
-  const { jacket } = jacketOf(trial, rows, cables, { level: LEVEL, seed });
-  const { current } = currentOf(trial, rows, cables, { level: LEVEL });
-  return { trial, rows, cables, joint, flex, ground, further: furtherFigures({ jacket, current }), seed };
+  const { seed, rows, joint, cables, bending, jackets, currents } = groundOf(trial, LEVEL, DEFAULT_LEVELS);
+  const { flex, ground } = bending;
+  const further = furtherFigures({ jacket: jackets.jacket, current: currents.current });
+  return { trial, rows, cables, joint, flex, ground, further, seed };
 }
 
 export interface DrawnAtHand {
