@@ -5,6 +5,7 @@ import type { EntryKind } from '../../../journal/entry.ts';
 import { cellChanges, cellText, takenApart } from '../store/plan/cellText.ts';
 import { correctRow, latestRow, type Row, troubleSentence } from '../store/plan/correct.ts';
 import { stepInColumn } from './stepInColumn.ts';
+import { FieldTrouble } from './trouble.tsx';
 
 interface EditFieldProps {
   kind: EntryKind;
@@ -104,11 +105,7 @@ export function EditField(props: EditFieldProps) {
           {told}
         </p>
       )}
-      {trouble !== '' && (
-        <p class="trouble" id={`${id}-trouble`} role="alert">
-          {trouble}
-        </p>
-      )}
+      <FieldTrouble field={id}>{trouble}</FieldTrouble>
     </div>
   );
 }

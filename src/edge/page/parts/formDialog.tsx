@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import { sentenceOf } from '../store/sentenceOf.ts';
 import { Dialog } from './dialog.tsx';
+import { Trouble } from './trouble.tsx';
 
 interface FormDialogProps {
   title: string;
@@ -19,7 +21,7 @@ export function FormDialog({ title, act, onAct, onClose, children }: FormDialogP
   const submit = async (event: SubmitEvent & { currentTarget: HTMLFormElement }) => {
     event.preventDefault();
     const dialog = event.currentTarget.closest('dialog');
-    const said = await onAct().catch((error: unknown) => (error instanceof Error ? error.message : String(error)));
+    const said = await onAct().catch(sentenceOf);
     if (said === null) dialog?.close();
     else setTrouble(said);
   };
@@ -27,11 +29,7 @@ export function FormDialog({ title, act, onAct, onClose, children }: FormDialogP
     <Dialog title={title} onClose={onClose}>
       <form onSubmit={(event) => void submit(event)}>
         {children}
-        {trouble !== '' && (
-          <p class="trouble-sentence" role="alert">
-            {trouble}
-          </p>
-        )}
+        <Trouble>{trouble}</Trouble>
         <div class="buttons">
           <button type="submit" class="button main">
             {act}

@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { loadShelf, shelf } from '../store/shelf.ts';
+import { Trouble } from './trouble.tsx';
 
 /** Why nothing can be said about a trial: no trial of that name stands on the shelf, or something stood in the way. */
 export function NothingToSay({ trial, sentence }: { trial: string; sentence: string }) {
@@ -20,9 +21,9 @@ export function NothingToSay({ trial, sentence }: { trial: string; sentence: str
           'Nothing can be said about this trial yet.'
         )}
       </h1>
-      <p class="trouble-sentence" role="alert">
+      <Trouble>
         {unknown ? 'It may stand on another bench computer, or the address may have lost a letter.' : sentence}
-      </p>
+      </Trouble>
       <a href="/">Back to the shelf</a>
     </>
   );

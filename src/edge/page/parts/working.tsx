@@ -1,15 +1,12 @@
 import { wholeText } from '../../../units/wholeText.ts';
 import { type Assay, goOn, stopComputing } from '../store/assay.ts';
+import { Trouble } from './trouble.tsx';
 
 /** How far the computing is, and the way to stop it; once done, what the figures were held against. Always one line. */
 export function Working({ now }: { now: Assay }) {
   if (now.stage === 'done') return <p class="held note">{heldSentence(now)}</p>;
   if (now.stage === 'failed') {
-    return (
-      <p class="trouble-sentence" role="alert">
-        {now.sentence}
-      </p>
-    );
+    return <Trouble>{now.sentence}</Trouble>;
   }
   if (now.stage === 'stopped') {
     return (

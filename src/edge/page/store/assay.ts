@@ -5,6 +5,7 @@ import { entriesByCode } from '../../../trial/byCode.ts';
 import type { Reading } from '../../../trial/trial.ts';
 import { Bench, Stopped } from '../worker/bench.ts';
 import { folded, held, openJournal } from './journal/journal.ts';
+import { sentenceOf } from './sentenceOf.ts';
 
 /** How far the computing is: nothing yet, the closed form, or the closed form held against random draws. */
 export type Stage = 'fetching' | 'computing' | 'drawing' | 'stopped' | 'done' | 'failed';
@@ -124,5 +125,3 @@ function change(trial: string, next: Partial<Assay>): void {
   const now = assay.peek();
   if (now?.trial === trial) assay.value = { ...now, ...next };
 }
-
-const sentenceOf = (error: unknown) => (error instanceof Error ? error.message : String(error));

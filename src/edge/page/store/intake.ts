@@ -6,6 +6,7 @@ import { fetchEntries, fetchTrials, sendTogether } from './api.ts';
 import { closeTrial } from './assay.ts';
 import type { Brought } from './brought.ts';
 import { sendBlob } from './journal/wire.ts';
+import { sentenceOf } from './sentenceOf.ts';
 import { loadShelf } from './shelf.ts';
 
 /** What is happening to what was brought. Until `kept`, nothing has changed on the shelf. */
@@ -37,7 +38,7 @@ export async function takeIn(brought: Promise<Brought>): Promise<void> {
     const good = await readFiles(files.files, files.name, true);
     intake.value = { state: 'asking', read: { ...read, trial: good.trial }, good: good.entries.length };
   } catch (error) {
-    intake.value = { state: 'refused', sentence: error instanceof Error ? error.message : String(error) };
+    intake.value = { state: 'refused', sentence: sentenceOf(error) };
   }
 }
 
@@ -49,7 +50,7 @@ export async function keepTheGood(): Promise<void> {
   try {
     await keep(await readFiles(files, name, true));
   } catch (error) {
-    intake.value = { state: 'refused', sentence: error instanceof Error ? error.message : String(error) };
+    intake.value = { state: 'refused', sentence: sentenceOf(error) };
   }
 }
 

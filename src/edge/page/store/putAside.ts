@@ -12,19 +12,20 @@ export interface Thing {
 
 type Done = 'put aside' | 'taken up again';
 
-/** The row of an act. */
-export const actRow = ({ about, which }: Thing, act: Done, why: string): Record<string, string> => ({
+/** The row of an act; `by` where it is told who did it. */
+export const actRow = ({ about, which }: Thing, act: Done, why: string, by = ''): Record<string, string> => ({
   withdrawal: freshName('w'),
   act,
   about,
   which,
   why,
   at: new Date().toISOString(),
+  ...(by === '' ? {} : { by }),
 });
 
 /** @throws when this browser refuses to keep it */
-export async function putAside(thing: Thing, why: string): Promise<void> {
-  await say('withdrawal', actRow(thing, 'put aside', why));
+export async function putAside(thing: Thing, why: string, by = ''): Promise<void> {
+  await say('withdrawal', actRow(thing, 'put aside', why, by));
 }
 
 /** @throws when this browser refuses to keep it */

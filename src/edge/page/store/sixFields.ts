@@ -6,6 +6,7 @@ import { Bench, Stopped } from '../worker/bench.ts';
 import { bareUnits } from './bareUnits.ts';
 import { fieldTroubles, without } from './fieldTroubles.ts';
 import { type FieldName, readField } from './readField.ts';
+import { sentenceOf } from './sentenceOf.ts';
 import { sessionSignal } from './sessionSignal.ts';
 
 const BLANK: SixFields = { label: '', mass: '', length: '', ohms: '', contacts: '', temperature: '' };
@@ -77,7 +78,7 @@ async function answer(mine: number, entries: ReturnType<typeof quickEntries>): P
     if (mine === asked) quickAnswer.value = { findings, busy: false, sentence: '' };
   } catch (error) {
     if (mine !== asked || error instanceof Stopped) return;
-    const sentence = error instanceof Error ? error.message : String(error);
+    const sentence = sentenceOf(error);
     quickAnswer.value = { findings: null, busy: false, sentence };
   }
 }

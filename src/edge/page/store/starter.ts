@@ -14,6 +14,7 @@ import { sendTogether } from './api.ts';
 import type { Trouble } from './fieldTroubles.ts';
 import { deviceName, recorder } from './journal/device.ts';
 import { goTo } from './route.ts';
+import { sentenceOf } from './sentenceOf.ts';
 import { loadShelf } from './shelf.ts';
 
 /** What is asked, as typed. */
@@ -152,7 +153,7 @@ async function made(trial: string) {
   try {
     return await sendTogether(trial, await bench.ask('start', asked));
   } catch (error) {
-    return { ok: false as const, sentence: error instanceof Error ? error.message : String(error) };
+    return { ok: false as const, sentence: sentenceOf(error) };
   }
 }
 

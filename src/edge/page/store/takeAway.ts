@@ -2,6 +2,7 @@ import type { Photo } from '../../../report/package/photos.ts';
 import { Bench } from '../worker/bench.ts';
 import type { Assay } from './assay.ts';
 import { bytesOfPhoto } from './photoBytes.ts';
+import { sentenceOf } from './sentenceOf.ts';
 
 /**
  * Packs a trial and hands the .zip to the browser's downloads; answers with a sentence on what came of it.
@@ -17,7 +18,7 @@ export async function savePackage({ trial, entries, findings }: Assay, names: re
     handOver(new Blob([bytes as BlobPart], { type: 'application/zip' }), file);
     return `${file} is among your downloads.${leftBehind(names.length - photos.length)}`;
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return sentenceOf(error);
   } finally {
     bench.stop();
   }

@@ -1,4 +1,6 @@
 /** The worker's own script: hears a question, does the job, answers. */
+
+import { sentenceOf } from '../store/sentenceOf.ts';
 import { ampsJob } from './ampsJob.ts';
 import { assayJob } from './assayJob.ts';
 import type { Answered, Asked } from './jobs.ts';
@@ -20,7 +22,7 @@ addEventListener('message', (event: MessageEvent<Asked>) => {
   try {
     post({ number: asked.number, ok: true, answer: done(asked) });
   } catch (error) {
-    post({ number: asked.number, ok: false, sentence: error instanceof Error ? error.message : String(error) });
+    post({ number: asked.number, ok: false, sentence: sentenceOf(error) });
   }
 });
 

@@ -6,6 +6,7 @@ import { heatingCurve } from '../../../../report/amps/heatingCurve.ts';
 import { measuredText } from '../../../../report/figures.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { Minds } from '../../parts/mind.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { type AmpsData, ampsData } from '../../store/amps/ampsData.ts';
 import { addressOf } from '../../store/routeOf.ts';
@@ -47,7 +48,7 @@ function Heating({ cable, drawn }: { cable: CurrentCable; drawn: AmpsData | null
           <OneHeating key={`${test.specimen} ${test.current_A}`} test={test} cable={cable} drawn={drawn} />
         ))}
       </div>
-      {cable.heating_tests.length > 0 && <Mind texts={cautionsFor('heating test').slice(0, 2)} />}
+      {cable.heating_tests.length > 0 && <Minds texts={cautionsFor('heating test').slice(0, 2)} />}
     </section>
   );
 }
@@ -108,7 +109,7 @@ function FourWires({ cable, drawn, findings }: { cable: CurrentCable; drawn: Amp
           the bench: the step for ohms leads there, or tick it on Plan.
         </p>
       )}
-      <Mind texts={cautionsFor('four-wire')} />
+      <Minds texts={cautionsFor('four-wire')} />
     </section>
   );
 }
@@ -179,20 +180,7 @@ function Carrying({ cable, findings }: { cable: CurrentCable; findings: Findings
           cable on Plan.
         </p>
       )}
-      <Mind texts={cautionsFor('run check').slice(0, 1)} />
+      <Minds texts={cautionsFor('run check').slice(0, 1)} />
     </section>
-  );
-}
-
-/** Cautions beside the step that they concern. */
-function Mind({ texts }: { texts: readonly string[] }) {
-  return (
-    <>
-      {texts.map((text) => (
-        <p key={text} class="caution">
-          <b>Mind:</b> {noBreak(text)}
-        </p>
-      ))}
-    </>
   );
 }

@@ -1,4 +1,5 @@
 import type { Trial } from '../../../../trial/trial.ts';
+import { Trouble } from '../../parts/trouble.tsx';
 import type { Held } from '../../store/journal/journal.ts';
 import { addressOf } from '../../store/routeOf.ts';
 
@@ -9,9 +10,7 @@ export function Bare({ trial, held }: { trial: Trial | null; held: Held | null }
     return (
       <>
         <h1>This trial is not in this browser, and the bench computer does not give it.</h1>
-        <p class="trouble-sentence" role="alert">
-          {held.sentence}
-        </p>
+        <Trouble>{held.sentence}</Trouble>
         <a href="/">Back to the shelf</a>
       </>
     );

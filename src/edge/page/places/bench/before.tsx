@@ -1,6 +1,7 @@
 import { overhangAdvice } from '../../../../findings/bench/overhangAdvice.ts';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
 import { lengthWords } from '../../../../report/words/lengthWords.ts';
+import { Mind } from '../../parts/mind.tsx';
 import { folded } from '../../store/journal/journal.ts';
 import { units } from '../../store/units.ts';
 import { BEFORE, HOW_INSTEAD, OF_QUANTITY } from './beforeWords.ts';
@@ -14,9 +15,7 @@ export function Before({ act }: { act: BenchAct }) {
       <h2>{head}</h2>
       <p>{[more, HOW_INSTEAD[act.item.quantity] ?? how].filter(Boolean).join(' ')}</p>
       <Overhang act={act} />
-      <p class="caution">
-        <b>Mind:</b> {caution}
-      </p>
+      <Mind>{caution}</Mind>
     </section>
   );
 }

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { OVER_CONTACTS } from '../../../../findings/bench/withoutContacts.ts';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
 import { Switch } from '../../parts/switch.tsx';
+import { FieldTrouble } from '../../parts/trouble.tsx';
 import { contacts, contactsRead, contactsTrouble, contactsUnit, typeContacts } from '../../store/bench/contacts.ts';
 import { position } from '../../store/bench/field.ts';
 import {
@@ -94,11 +95,7 @@ function Small({ id, label, value, beside, onType, troubleOf = () => '' }: Small
         />
         {beside !== '' && <span class="note">{beside}</span>}
       </p>
-      {trouble !== '' && (
-        <p class="trouble" id={`${id}-trouble`} role="alert">
-          {trouble}
-        </p>
-      )}
+      <FieldTrouble field={id}>{trouble}</FieldTrouble>
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { Cable, Trial } from '../../../../trial/trial.ts';
 import { Photos } from '../../parts/photos.tsx';
 import { addPhoto } from '../../store/bench/remarks.ts';
 import { announce } from '../../store/bench/said.ts';
+import { sentenceOf } from '../../store/sentenceOf.ts';
 
 /** The photos that a dispute asks for, cable by cable: what is there, and what is missing. */
 export function ProofShots({ trial }: { trial: Trial }) {
@@ -62,9 +63,7 @@ function There({ trial, notes }: { trial: Trial; notes: readonly string[] }) {
 function Take({ cable, shot, name }: { cable: string; shot: string; name: string }) {
   const take = async (file: File | undefined) => {
     if (file === undefined) return;
-    await addPhoto({ about: 'cable', which: cable }, file, shot).catch((error: unknown) =>
-      announce(error instanceof Error ? error.message : String(error)),
-    );
+    await addPhoto({ about: 'cable', which: cable }, file, shot).catch((error: unknown) => announce(sentenceOf(error)));
   };
   return (
     <label class="link file">

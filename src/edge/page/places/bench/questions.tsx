@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Reading, Trial } from '../../../../trial/trial.ts';
+import { FieldTrouble } from '../../parts/trouble.tsx';
 import { addContacts, contacts, contactsNotKnown, contactsUnit, lackingContacts } from '../../store/bench/contacts.ts';
 import { show } from '../../store/bench/dialogs.ts';
 import { inHand } from '../../store/bench/inHand.ts';
@@ -129,11 +130,7 @@ function LackingContacts({ trial, specimen, readings }: LackingProps) {
             I do not know
           </button>
         </div>
-        {trouble !== '' && (
-          <p class="trouble" id={`${id}-trouble`} role="alert">
-            {trouble}
-          </p>
-        )}
+        <FieldTrouble field={id}>{trouble}</FieldTrouble>
       </form>
     </section>
   );

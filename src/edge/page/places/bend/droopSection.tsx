@@ -6,6 +6,7 @@ import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { Figure } from '../../parts/figure.tsx';
+import { Mind } from '../../parts/mind.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { takenAt } from './takenAt.ts';
@@ -48,11 +49,7 @@ export function DroopSection({ bent, found, readings, signOf }: DroopProps) {
           />
         ))}
       </div>
-      {caution !== undefined && (
-        <p class="note">
-          <b>Mind:</b> {noBreak(caution)}
-        </p>
-      )}
+      {caution !== undefined && <Mind look="note">{caution}</Mind>}
     </section>
   );
 }

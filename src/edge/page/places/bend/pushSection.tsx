@@ -5,6 +5,7 @@ import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { Figure } from '../../parts/figure.tsx';
+import { Mind } from '../../parts/mind.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { takenAt } from './takenAt.ts';
@@ -66,11 +67,7 @@ export function PushSection({ bent, readings }: { bent: FlexCable | null; readin
         ))}
       </div>
       {bent?.push_over_droop && bent.push_over_droop.text !== '' && <p>{noBreak(bent.push_over_droop.text)}</p>}
-      {caution !== undefined && (
-        <p class="note">
-          <b>Mind:</b> {noBreak(caution)}
-        </p>
-      )}
+      {caution !== undefined && <Mind look="note">{caution}</Mind>}
     </section>
   );
 }

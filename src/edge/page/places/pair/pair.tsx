@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Frame } from '../../parts/frame.tsx';
+import { Trouble } from '../../parts/trouble.tsx';
 import { letIn } from '../../store/devices.ts';
 import { deviceName } from '../../store/journal/device.ts';
 import { goTo } from '../../store/route.ts';
@@ -44,11 +45,7 @@ export function Pair({ code: given }: { code: string }) {
             required
           />
         </div>
-        {trouble !== '' && (
-          <p class="trouble-sentence" role="alert">
-            {trouble}
-          </p>
-        )}
+        <Trouble>{trouble}</Trouble>
         <div class="buttons">
           <button type="submit" class="button main" disabled={busy}>
             Add this phone

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { Trouble } from '../../parts/trouble.tsx';
 import { leaveNetwork, openCode, type Role, type Sharing } from '../../store/devices.ts';
 
 const ROLES: readonly (readonly [Role, string])[] = [
@@ -33,11 +34,7 @@ export function NewCode({ sharing, onChanged }: { sharing: Sharing; onChanged: (
           </label>
         ))}
       </fieldset>
-      {trouble !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble>{trouble}</Trouble>
       <div class="buttons">
         <button type="submit" class="button main">
           {sharing.code === null ? 'Show a code' : 'Show another code'}

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Frame } from '../../parts/frame.tsx';
+import { Trouble } from '../../parts/trouble.tsx';
 import { type Device, fetchDevices, fetchSharing, type Sharing } from '../../store/devices.ts';
 import { CodeShown } from './codeShown.tsx';
 import { DeviceList } from './deviceList.tsx';
@@ -29,11 +30,7 @@ export function Phones() {
   return (
     <Frame title="Phones" places={[{ name: 'Shelf', href: '/', here: false, state: '' }]}>
       <h1>{sentence(sharing, devices)}</h1>
-      {trouble !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble>{trouble}</Trouble>
       {sharing?.code && <CodeShown code={sharing.code} secure={sharing.secure} />}
       {sharing !== null && <NewCode sharing={sharing} onChanged={look} />}
       <DeviceList devices={devices} onChanged={look} />

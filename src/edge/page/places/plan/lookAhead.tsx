@@ -6,6 +6,7 @@ import { hundredRule } from '../../../../report/hundredRule.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Picture } from '../../parts/picture.tsx';
+import { Trouble } from '../../parts/trouble.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { lookAgain, type Outlook, stopLooking } from '../../store/plan/planned.ts';
 import { HowMuchWork } from './howMuchWork.tsx';
@@ -117,12 +118,7 @@ function hundredths(share: number): string {
 
 /** How far the working out is; always there, so that nothing below jumps. */
 function Working({ ahead }: { ahead: Outlook }) {
-  if (ahead.stage === 'failed')
-    return (
-      <p class="trouble-sentence" role="alert">
-        {ahead.trouble}
-      </p>
-    );
+  if (ahead.stage === 'failed') return <Trouble>{ahead.trouble}</Trouble>;
   if (ahead.stage === 'stopped')
     return (
       <p class="working">

@@ -6,6 +6,7 @@ import type { TrialPlan } from '../../../../findings/plan.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
+import { Trouble } from '../../parts/trouble.tsx';
 import { folded, held, openJournal } from '../../store/journal/journal.ts';
 import { phone } from '../../store/media.ts';
 import { namesShown } from '../../store/plan/namesShown.ts';
@@ -75,11 +76,7 @@ function Waiting() {
   return (
     <>
       <h1>Nothing is known of this trial yet.</h1>
-      {sentence !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {sentence}
-        </p>
-      )}
+      <Trouble>{sentence}</Trouble>
       <a href="/">Back to the shelf</a>
     </>
   );
@@ -110,11 +107,7 @@ function Laid({ trial }: { trial: Trial }) {
   return (
     <div class="plan">
       <h1 aria-live="polite">{planSentence(trial, ahead)}</h1>
-      {laid !== null && laid.sentence !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {laid.sentence}
-        </p>
-      )}
+      <Trouble>{laid?.sentence ?? ''}</Trouble>
       {trial.blinding.blind && <NamesStandHere trial={trial} />}
       {!phone.value && <OnThisPage />}
       <LookAhead trial={trial} ahead={ahead} plan={plan} />

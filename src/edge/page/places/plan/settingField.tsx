@@ -1,4 +1,5 @@
 import { useId, useState } from 'preact/hooks';
+import { FieldTrouble } from '../../parts/trouble.tsx';
 import { troubleSentence } from '../../store/plan/correct.ts';
 import { keptSetting, type SettingKind, saySetting, shownSetting } from '../../store/plan/settings.ts';
 
@@ -40,11 +41,7 @@ export function SettingField({ settings, name, kind, label, hint = '', usual }: 
         onInput={(event) => setDraft(event.currentTarget.value)}
         onChange={(event) => void commit(event.currentTarget.value)}
       />
-      {trouble !== '' && (
-        <p class="trouble" id={`${id}-trouble`} role="alert">
-          {trouble}
-        </p>
-      )}
+      <FieldTrouble field={id}>{trouble}</FieldTrouble>
     </div>
   );
 }

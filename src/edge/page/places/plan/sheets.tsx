@@ -5,6 +5,7 @@ import { Frame } from '../../parts/frame.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { Switch } from '../../parts/switch.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
+import { Trouble } from '../../parts/trouble.tsx';
 import { entries } from '../../store/journal/journal.ts';
 import { drawSheets, linkAddress, paper, sheets, withCodes, withNames } from '../../store/plan/sheets.ts';
 import { goTo } from '../../store/route.ts';
@@ -69,11 +70,7 @@ export function Sheets({ trial, what }: { trial: Trial; what: SheetKind }) {
           </a>
         </div>
         <p class="note">In the printer’s own dialogue: true size, 100 %, no margins added.</p>
-        {now.sentence !== '' && (
-          <p class="trouble-sentence" role="alert">
-            {now.sentence}
-          </p>
-        )}
+        <Trouble>{now.sentence}</Trouble>
         <Papers svgs={now.svgs} size={now.paper} busy={now.busy} />
       </div>
     </Frame>

@@ -1,7 +1,8 @@
 import { useId, useState } from 'preact/hooks';
 import type { Reply } from '../../../../trial/trial.ts';
-import { sentenceOf } from '../../store/publish/publishing.ts';
+import { Trouble } from '../../parts/trouble.tsx';
 import { formOf, keepReply, type ReplyForm } from '../../store/publish/replies.ts';
+import { sentenceOf } from '../../store/sentenceOf.ts';
 
 interface MakerReplyProps {
   cable: string;
@@ -85,11 +86,7 @@ export function MakerReply({ cable, name, known }: MakerReplyProps) {
           Keep it
         </button>
       </div>
-      {trouble !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble>{trouble}</Trouble>
       <p class="note" role="status">
         {said}
       </p>

@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { SealedPart, Trial } from '../../../../trial/trial.ts';
 import type { PartChecked } from '../../../publish/checkedParts.ts';
-import { checkedParts, lookAtPart, sentenceOf } from '../../store/publish/publishing.ts';
+import { Trouble } from '../../parts/trouble.tsx';
+import { checkedParts, lookAtPart } from '../../store/publish/publishing.ts';
 import { hideFromReaders } from '../../store/publish/sealing.ts';
+import { sentenceOf } from '../../store/sentenceOf.ts';
 import { placeWords } from './placeWords.ts';
 
 /** Every sealed part: what it is, its hashes, whether it comes out the same today, and what changed since. */
@@ -75,11 +77,7 @@ function Part({ part, checked }: { part: SealedPart; checked: PartChecked | null
           {part.hidden ? 'Show it to readers' : 'Keep it from readers'}
         </button>
       </div>
-      {trouble !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble>{trouble}</Trouble>
     </>
   );
 }

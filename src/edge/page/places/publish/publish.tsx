@@ -4,6 +4,7 @@ import type { Trial } from '../../../../trial/trial.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { NothingToSay } from '../../parts/nothingToSay.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
+import { Trouble } from '../../parts/trouble.tsx';
 import { entries, folded, held, openJournal } from '../../store/journal/journal.ts';
 import {
   checkedParts,
@@ -75,11 +76,7 @@ function Published({ trial }: { trial: Trial }) {
       <h1 class="publish-sentence">{sentence(trial)}</h1>
       <Parts trial={trial} />
       <WhatIsShown trial={trial} />
-      {now !== null && now.sentence !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {now.sentence}
-        </p>
-      )}
+      <Trouble>{now?.sentence ?? ''}</Trouble>
       {now?.shown == null ? (
         (now === null || now.busy) && (
           <p class="working" role="status">

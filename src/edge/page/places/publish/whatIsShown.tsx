@@ -1,6 +1,7 @@
 import { useEffect, useId, useState } from 'preact/hooks';
 import { PART_PLACES } from '../../../../journal/kinds/seal.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { Trouble } from '../../parts/trouble.tsx';
 import { choosePlace, lookAtPart, subject } from '../../store/publish/publishing.ts';
 import { nextPartName, sealPart } from '../../store/publish/sealing.ts';
 import { PLACE_NAMES } from './placeWords.ts';
@@ -111,11 +112,7 @@ function Seal({ trial }: WhatIsShownProps) {
           Seal this part
         </button>
       </div>
-      {trouble !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble>{trouble}</Trouble>
       <p class="note" role="status">
         {said}
       </p>

@@ -12,6 +12,7 @@ import { IntervalAxis, IntervalRow } from '../../parts/intervals.tsx';
 import { contradicts } from '../../parts/noArea.ts';
 import { HeadlineOutcome } from '../../parts/outcomeWord.tsx';
 import { Picture } from '../../parts/picture.tsx';
+import { Trouble } from '../../parts/trouble.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { blankFieldSentences } from '../../store/blankFields.ts';
 import { fields, quickAnswer, troubles } from '../../store/sixFields.ts';
@@ -28,9 +29,7 @@ export function QuickAnswer() {
   if (now.sentence !== '') {
     return (
       <div class="answer">
-        <p class="trouble-sentence" role="alert">
-          {now.sentence}
-        </p>
+        <Trouble>{now.sentence}</Trouble>
       </div>
     );
   }

@@ -2,6 +2,7 @@ import { OWNED_TOOLS, type OwnedTool } from '../../../../findings/starter/ownedT
 import { limitWords } from '../../../../report/words/limitWords.ts';
 import { isOrdinaryMultimeter, usualLimit } from '../../../../trial/usualLimits.ts';
 import { findUnit } from '../../../../units/unit.ts';
+import { Trouble } from '../../parts/trouble.tsx';
 import { troubleSentence } from '../../store/plan/correct.ts';
 import {
   answers,
@@ -89,11 +90,7 @@ export function StartTrial({ open }: { open: boolean }) {
             Make the plan
           </button>
         </div>
-        {startTrouble.value !== '' && (
-          <p class="trouble-sentence" role="alert">
-            {startTrouble.value}
-          </p>
-        )}
+        <Trouble>{startTrouble.value}</Trouble>
       </form>
     </details>
   );

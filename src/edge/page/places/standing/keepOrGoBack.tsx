@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { sentenceOf } from '../../store/sentenceOf.ts';
 import { tried } from '../../store/standing/standing.ts';
 import { backToKept, keepTried } from '../../store/standing/trying.ts';
 import type { Stood } from './order.tsx';
@@ -13,7 +14,7 @@ export function KeepOrGoBack({ stood }: { stood: Stood }) {
       await keepTried();
       setTrouble('');
     } catch (error) {
-      setTrouble(error instanceof Error ? error.message : String(error));
+      setTrouble(sentenceOf(error));
     }
   };
   return (

@@ -5,6 +5,7 @@ import { useEffect } from 'preact/hooks';
 import type { Findings } from '../../../../findings/schema.ts';
 import { AssayFrame, useAssay } from '../../parts/assayFrame.tsx';
 import { NothingToSay } from '../../parts/nothingToSay.tsx';
+import { Trouble } from '../../parts/trouble.tsx';
 import { leaveStanding, standing, standOn } from '../../store/standing/standing.ts';
 import { NoOrderYet } from './noOrderYet.tsx';
 import { Order } from './order.tsx';
@@ -35,9 +36,7 @@ function Standings({ trial, findings, open }: { trial: string; findings: Finding
     return (
       <>
         <h1>No order could be made.</h1>
-        <p class="trouble-sentence" role="alert">
-          {stood.sentence}
-        </p>
+        <Trouble>{stood.sentence}</Trouble>
       </>
     );
   if (stood?.stage === 'empty') return <NoOrderYet trial={trial} />;

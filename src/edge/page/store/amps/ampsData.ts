@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import { Bench } from '../../worker/bench.ts';
 import type { Jobs } from '../../worker/jobs.ts';
 import type { Assay } from '../assay.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 
 export interface AmpsData {
   trial: string;
@@ -30,6 +31,6 @@ export async function followAmps({ trial, entries, findings }: Assay): Promise<v
   } catch (error) {
     if (asked !== now) return;
     asked = null;
-    ampsData.value = { trial, answer: null, sentence: error instanceof Error ? error.message : String(error) };
+    ampsData.value = { trial, answer: null, sentence: sentenceOf(error) };
   }
 }

@@ -14,6 +14,7 @@ import type { LogBrought } from '../../worker/jobs.ts';
 import { freshName } from '../bench/freshName.ts';
 import { folded, sayAll } from '../journal/journal.ts';
 import { keepPhoto } from '../journal/photos.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 import { behind } from './logShift.ts';
 import { typedNumber } from './runAnswers.ts';
 
@@ -135,7 +136,7 @@ export async function readBrought(metal: string | null): Promise<void> {
       reading.value = done / file.text.length;
     });
   } catch (error) {
-    if (!(error instanceof Stopped)) logTrouble.value = error instanceof Error ? error.message : String(error);
+    if (!(error instanceof Stopped)) logTrouble.value = sentenceOf(error);
   } finally {
     reading.value = null;
   }

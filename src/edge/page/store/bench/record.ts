@@ -10,6 +10,7 @@ import { checkRow } from '../../../../journal/rowCheck.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { splitTyped } from '../../../../units/typedText.ts';
 import { folded, say } from '../journal/journal.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 import { bendCells, partnerOf } from './bendHand.ts';
 import { contactCells, contacts } from './contacts.ts';
 import { clearField, position, refuse, typed } from './field.ts';
@@ -115,7 +116,7 @@ export async function record(): Promise<void> {
   } catch (error) {
     takeUp(act.item);
     typed.value = text;
-    return turnAway(`Not kept. ${error instanceof Error ? error.message : String(error)}`);
+    return turnAway(`Not kept. ${sentenceOf(error)}`);
   }
   batch(() => {
     done({ what: 'kept', kept, words: keptLine(trial, kept), replaced: row.replaces ?? '' });

@@ -9,9 +9,11 @@ import { freshName } from '../bench/freshName.ts';
 import { signOf } from '../bench/names.ts';
 import { room, roomUnit } from '../bench/room.ts';
 import { announce } from '../bench/said.ts';
-import { deviceName, recorder } from '../journal/device.ts';
+import { recordedBy, recorder } from '../journal/device.ts';
 import { folded, say } from '../journal/journal.ts';
 import { isTexts, keptSignal } from '../kept.ts';
+import { putAside } from '../putAside.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 import { judgedSoFar, piecesToJudge } from './judgedPieces.ts';
 
 export type Answer = 'left' | 'right' | 'same';
@@ -46,7 +48,7 @@ const kept = keptSignal<Record<string, string>>('cupel.bend.judging', {}, isText
 
 /** Who judges on this device: as named here, else who records, else the device itself, so that judges are told apart. */
 export const judgeName = computed(() => kept.value.judge ?? recorder.value);
-const saidBy = () => judgeName.peek().trim() || recorder.peek().trim() || deviceName();
+const saidBy = () => judgeName.peek().trim() || recordedBy();
 
 /** Names the judge; the next pair is then that judge's. */
 export function nameJudge(name: string): void {
@@ -132,7 +134,7 @@ export async function judge(result: Answer): Promise<void> {
     announce(`Kept: ${words}.`, { kept: true });
     takeNextPair();
   } catch (error) {
-    judgeTrouble.value = `Not kept. ${error instanceof Error ? error.message : String(error)}`;
+    judgeTrouble.value = `Not kept. ${sentenceOf(error)}`;
     announce(judgeTrouble.value);
   } finally {
     busy = false;
@@ -151,20 +153,12 @@ export async function undoJudgement(): Promise<void> {
   if (busy || last === null) return;
   busy = true;
   try {
-    await say('withdrawal', {
-      withdrawal: freshName('w'),
-      act: 'put aside',
-      about: 'judgement',
-      which: last.judgement,
-      why: 'undone at once by whoever judged',
-      at: new Date().toISOString(),
-      by: saidBy(),
-    });
+    await putAside({ about: 'judgement', which: last.judgement }, 'undone at once by whoever judged', saidBy());
     pairInHand.value = { left: last.left, right: last.right, again: true };
     answered.value = answered.peek().slice(0, -1);
     announce('Taken back. Judge this pair again.');
   } catch (error) {
-    judgeTrouble.value = `Not taken back. ${error instanceof Error ? error.message : String(error)}`;
+    judgeTrouble.value = `Not taken back. ${sentenceOf(error)}`;
     announce(judgeTrouble.value);
   } finally {
     busy = false;

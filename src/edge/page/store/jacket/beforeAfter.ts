@@ -10,6 +10,7 @@ import { splitTyped, typedText } from '../../../../units/typedText.ts';
 import { freshName } from '../bench/freshName.ts';
 import { announce } from '../bench/said.ts';
 import { folded, say } from '../journal/journal.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 
 /** What is read, and the unit that it is taken in unless one is typed. */
 export const BEFORE_AFTER = [
@@ -46,7 +47,7 @@ export async function takeBackRead(reading: string): Promise<void> {
     keepAsRead(reading);
     announce('Taken back. It stays on record, struck out.');
   } catch (error) {
-    exposedTrouble.value = `Not taken back. ${error instanceof Error ? error.message : String(error)}`;
+    exposedTrouble.value = `Not taken back. ${sentenceOf(error)}`;
     announce(exposedTrouble.value);
   }
 }
@@ -83,7 +84,7 @@ export async function keepExposed(what: Exposed, specimen: string, test: string,
       });
       return true;
     } catch (error) {
-      exposedTrouble.value = `Not kept. ${error instanceof Error ? error.message : String(error)}`;
+      exposedTrouble.value = `Not kept. ${sentenceOf(error)}`;
     }
   }
   announce(exposedTrouble.value);

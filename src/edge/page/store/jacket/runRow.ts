@@ -3,7 +3,7 @@ import { ENDURANCE_TABLE } from '../../../../journal/kinds/endurance.ts';
 import { checkRow } from '../../../../journal/rowCheck.ts';
 import { isBareFluid } from '../../../../methods/jacket/protocols/protocols.ts';
 import { roomUnit } from '../bench/room.ts';
-import { deviceName, recorder } from '../journal/device.ts';
+import { recordedBy } from '../journal/device.ts';
 import type { Run } from './runState.ts';
 
 export type Outcome = 'failed' | 'survived';
@@ -27,7 +27,7 @@ export function rowOf(
     ...(looked === '' ? {} : { inspected_every: looked }),
     ...(now.stress.trim() === '' ? {} : { stress: now.stress.trim(), stress_unit: now.stressUnit }),
     ...(warm === '' ? {} : { temperature: warm, temperature_unit: roomUnit.peek() }),
-    by: recorder.peek().trim() || deviceName(),
+    by: recordedBy(),
     at: new Date().toISOString(),
   };
 }

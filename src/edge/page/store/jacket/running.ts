@@ -8,10 +8,11 @@ import { splitTyped, unitText } from '../../../../units/typedText.ts';
 import { freshName } from '../bench/freshName.ts';
 import { signOf } from '../bench/names.ts';
 import { announce } from '../bench/said.ts';
-import { deviceName, recorder } from '../journal/device.ts';
+import { recordedBy } from '../journal/device.ts';
 import { folded, say } from '../journal/journal.ts';
 import { isTexts, keptSignal } from '../kept.ts';
 import { putAside } from '../putAside.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 import { FIELDS, type Outcome, rowOf, wrongSetUp, wrongWith } from './runRow.ts';
 import {
   addStrokes,
@@ -111,7 +112,7 @@ export async function earlierWasSlip(): Promise<void> {
     for (const { which } of earlier.peek()) await putAside({ about: 'endurance', which }, 'the earlier one was a slip');
     announce('The earlier one is put aside. What is kept now counts.');
   } catch (error) {
-    runTrouble.value = `Not put aside. ${error instanceof Error ? error.message : String(error)}`;
+    runTrouble.value = `Not put aside. ${sentenceOf(error)}`;
     announce(runTrouble.value);
   }
 }
@@ -210,7 +211,7 @@ export async function keepOutcome(outcome: Outcome): Promise<void> {
     alter(forNextPiece);
     announce(`Kept: ${words}. ${mind}`.trim(), { kept: true });
   } catch (error) {
-    runTrouble.value = `Not kept. ${error instanceof Error ? error.message : String(error)}`;
+    runTrouble.value = `Not kept. ${sentenceOf(error)}`;
     announce(runTrouble.value);
   } finally {
     busy = false;
@@ -232,21 +233,14 @@ export async function takeBackOutcome(): Promise<void> {
   if (busy || last === null) return;
   busy = true;
   try {
-    await say('withdrawal', {
-      withdrawal: freshName('w'),
-      act: 'put aside',
-      about: 'endurance',
-      which: last.endurance,
-      why: 'taken back at once by whoever tested',
-      at: new Date().toISOString(),
-      by: recorder.peek().trim() || deviceName(),
-    });
+    const outcome = { about: 'endurance', which: last.endurance } as const;
+    await putAside(outcome, 'taken back at once by whoever tested', recordedBy());
     keep(last.before);
     figureTyped.value = last.figure;
     lastTested.value = null;
     announce('Taken back. Go on with this piece.');
   } catch (error) {
-    runTrouble.value = `Not taken back. ${error instanceof Error ? error.message : String(error)}`;
+    runTrouble.value = `Not taken back. ${sentenceOf(error)}`;
     announce(runTrouble.value);
   } finally {
     busy = false;

@@ -41,6 +41,9 @@ export function deviceName(): string {
   return name;
 }
 
+/** Who an entry is said to be by: whoever records, else the device itself. */
+export const recordedBy = (): string => recorder.peek().trim() || deviceName();
+
 function stored(key: string): string {
   try {
     return localStorage.getItem(key) ?? '';

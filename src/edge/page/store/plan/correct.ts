@@ -5,6 +5,7 @@ import { rowKey } from '../../../../journal/tableShape.ts';
 import { tableOfKind } from '../../../../journal/tables.ts';
 import type { Trouble } from '../fieldTroubles.ts';
 import { entries, say } from '../journal/journal.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 
 export type Row = Readonly<Record<string, string>>;
 
@@ -48,7 +49,7 @@ async function correct(kind: EntryKind, row: Row, changes: Row): Promise<Trouble
     await say(kind, next);
     return null;
   } catch (error) {
-    const expected = error instanceof Error ? error.message : String(error);
+    const expected = sentenceOf(error);
     return { [changed[0]!]: { found: 'a browser that did not keep it', expected, advice: '' } };
   }
 }

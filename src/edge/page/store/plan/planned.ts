@@ -6,6 +6,7 @@ import type { Entry } from '../../../../journal/entry.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Bench, Stopped } from '../../worker/bench.ts';
 import { entries, folded } from '../journal/journal.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 
 /** What is cut, done and bought. The last plan stays in sight while the next is laid out. */
 export interface Planned {
@@ -125,5 +126,3 @@ function change(trial: string, next: Partial<Outlook>): void {
   const now = outlook.peek();
   if (now?.trial === trial) outlook.value = { ...now, ...next };
 }
-
-const sentenceOf = (error: unknown) => (error instanceof Error ? error.message : String(error));

@@ -4,6 +4,7 @@ import type { Entry } from '../../../../journal/entry.ts';
 import type { Paper } from '../../../../report/labels/paper.ts';
 import { Bench } from '../../worker/bench.ts';
 import type { SheetKind } from '../../worker/jobs.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 import { units } from '../units.ts';
 
 export interface DrawnSheets {
@@ -52,7 +53,7 @@ export async function drawSheets(
     });
     if (mine === asked) sheets.value = { svgs, paper: size, busy: false, sentence: '' };
   } catch (error) {
-    const sentence = error instanceof Error ? error.message : String(error);
+    const sentence = sentenceOf(error);
     if (mine === asked) sheets.value = { svgs: [], paper: size, busy: false, sentence };
   }
 }

@@ -8,6 +8,7 @@ import type { PartChecked } from '../../../publish/checkedParts.ts';
 import { Bench, Stopped } from '../../worker/bench.ts';
 import type { PublishShown, PublishSubject } from '../../worker/jobs.ts';
 import { ask } from '../api.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 
 export interface Publishing {
   trial: string;
@@ -82,5 +83,3 @@ export function leavePublish(): void {
   checkedParts.value = null;
   subject.value = { part: null, places: PART_PLACES };
 }
-
-export const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -4,6 +4,7 @@ import type { SealedPart } from '../../../../trial/trial.ts';
 import { ask } from '../api.ts';
 import { recorder } from '../journal/device.ts';
 import { held, say } from '../journal/journal.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 
 export interface SealForm {
   part: string;
@@ -28,7 +29,7 @@ export async function sealPart(trial: string, { part, title, places, hidden }: S
     await say('seal', row.value);
     return null;
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return sentenceOf(error);
   }
 }
 

@@ -6,6 +6,7 @@ import type { OrderNow } from '../../../../findings/standing/orderBy.ts';
 import type { Entry } from '../../../../journal/entry.ts';
 import { Stopped } from '../../worker/bench.ts';
 import type { StandingSaid, WishSent } from '../../worker/jobs.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 import { Drawer } from './drawer.ts';
 
 /** Draws while a weight moves, every chance to ±0.6 %, and once it rests, to ±0.3 %. */
@@ -161,5 +162,3 @@ function alter(next: Partial<Standing>): void {
   const now = standing.peek();
   if (now !== null) standing.value = { ...now, ...next };
 }
-
-const sentenceOf = (error: unknown) => (error instanceof Error ? error.message : String(error));

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
+import { Minds } from '../../../parts/mind.tsx';
 import { heating, heatTrial, setHeating, switchOn } from '../../../store/amps/heatingRun.ts';
 import { missingBefore } from '../../../store/amps/heatingStop.ts';
 import { ampsRoute } from '../../../store/amps/openInAmps.ts';
@@ -34,19 +35,11 @@ export function HeatPlace({ trial }: { trial: string }) {
             {HEAT_STEPS.map(({ text, cautions }) => (
               <li key={text}>
                 <p>{noBreak(text)}</p>
-                {cautions.map((caution) => (
-                  <p key={caution} class="caution">
-                    <b>Mind:</b> {noBreak(caution)}
-                  </p>
-                ))}
+                <Minds texts={cautions} />
               </li>
             ))}
           </ol>
-          {FURTHER_CAUTIONS.map((caution) => (
-            <p key={caution} class="caution">
-              <b>Mind:</b> {noBreak(caution)}
-            </p>
-          ))}
+          <Minds texts={FURTHER_CAUTIONS} />
         </section>
       </div>
     </article>

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { heating, keepTemperature, setHeating } from '../../../store/amps/heatingRun.ts';
 import { soundStop } from '../../../store/amps/stopSound.ts';
+import { sentenceOf } from '../../../store/sentenceOf.ts';
 
 /** While current flows: the time, what the thermometer shows, and the stop in large type. Nothing is asked for. */
 export function Watching() {
@@ -19,7 +20,7 @@ export function Watching() {
       setAtStop(stop ? `${celsius} °C` : '');
       if (stop) soundStop();
     } catch (error) {
-      setTrouble(error instanceof Error ? error.message : String(error));
+      setTrouble(sentenceOf(error));
     }
   };
   return (

@@ -5,6 +5,7 @@ import { SHORTEST_TO_HEAT } from '../../../../../methods/current/cautions.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
 import { wholeText } from '../../../../../units/wholeText.ts';
+import { Trouble } from '../../../parts/trouble.tsx';
 import type { AmpsOpened } from '../../../store/amps/ampsAddress.ts';
 import {
   asksAmbient,
@@ -30,6 +31,7 @@ import {
 import { ampsRoute } from '../../../store/amps/openInAmps.ts';
 import { folded } from '../../../store/journal/journal.ts';
 import { addressOf } from '../../../store/routeOf.ts';
+import { sentenceOf } from '../../../store/sentenceOf.ts';
 import { ColumnMap } from './columnMap.tsx';
 import { PieceChoice } from './pieceChoice.tsx';
 
@@ -54,11 +56,7 @@ export function LogPlace({ trial, findings }: { trial: string; findings: Finding
           </a>
         </p>
       )}
-      {logTrouble.value !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {noBreak(logTrouble.value)}
-        </p>
-      )}
+      <Trouble>{noBreak(logTrouble.value)}</Trouble>
       {now === null ? (
         <Bring />
       ) : (
@@ -204,7 +202,7 @@ function ReadIt({ findings }: { findings: Findings }) {
       await keepBrought();
       document.querySelector<HTMLElement>('.log-kept')?.focus();
     } catch (error) {
-      logTrouble.value = error instanceof Error ? error.message : String(error);
+      logTrouble.value = sentenceOf(error);
     }
     setKeeping(false);
   };

@@ -8,6 +8,7 @@ import { type LengthChart, lengthChart } from '../../../../../report/amps/length
 import { fuseText } from '../../../../../report/runWords.ts';
 import { variablesTheme } from '../../../../../report/theme.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
+import { Minds } from '../../../parts/mind.tsx';
 import { Name } from '../../../parts/name.tsx';
 import { Picture } from '../../../parts/picture.tsx';
 import { useWidth } from '../../../parts/useWidth.ts';
@@ -137,11 +138,7 @@ function Fuses({ measured }: { measured: readonly RunAnswer[] }) {
           </li>
         ))}
       </ul>
-      {cautionsFor('fuse').map((text) => (
-        <p key={text} class="caution">
-          <b>Mind:</b> {noBreak(text)}
-        </p>
-      ))}
+      <Minds texts={cautionsFor('fuse')} />
     </section>
   );
 }

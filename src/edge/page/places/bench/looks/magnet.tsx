@@ -1,4 +1,5 @@
 import { knownSights } from '../../../../../methods/metal/eye.ts';
+import { Trouble } from '../../../parts/trouble.tsx';
 import { useKeep } from './useKeep.ts';
 
 const SEEN = knownSights().filter(({ look }) => look === 'magnet');
@@ -19,11 +20,7 @@ export function Magnet() {
           </button>
         ))}
       </div>
-      {trouble !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble>{trouble}</Trouble>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { Trouble } from '../../../parts/trouble.tsx';
 import { useKeep } from './useKeep.ts';
 
 /** What is printed on the jacket, word for word. */
@@ -26,11 +27,7 @@ export function Print() {
           onInput={(event) => setText(event.currentTarget.value)}
         />
       </p>
-      {trouble !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble>{trouble}</Trouble>
       <div class="buttons">
         <button type="submit" class="button main">
           Keep these words

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { knownSights } from '../../../../../methods/metal/eye.ts';
+import { Trouble } from '../../../parts/trouble.tsx';
 import type { Sight } from '../../../store/bench/looks.ts';
 import { useKeep } from './useKeep.ts';
 
@@ -58,11 +59,7 @@ export function Strands() {
           onChoose={(seen) => setCounted({ ...counted, seen })}
         />
       </details>
-      {trouble !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble>{trouble}</Trouble>
       <div class="buttons">
         <button type="submit" class="button main">
           Keep what was seen

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { keepLook, type Sight } from '../../../store/bench/looks.ts';
+import { sentenceOf } from '../../../store/sentenceOf.ts';
 import { backToField } from '../dialogs.tsx';
 
 /** Keeps what was seen and goes on to the next cable, or back to the bench; the sentence says what stood in the way. */
@@ -13,7 +14,7 @@ export function useKeep(): [
     try {
       if (!(await keepLook(sights))) backToField();
     } catch (error) {
-      setTrouble(`Not kept. ${error instanceof Error ? error.message : String(error)}`);
+      setTrouble(`Not kept. ${sentenceOf(error)}`);
     }
   };
   return [(sights) => void keep(sights), trouble, setTrouble];

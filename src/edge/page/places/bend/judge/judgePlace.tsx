@@ -1,6 +1,8 @@
 import { useEffect } from 'preact/hooks';
 import { andList } from '../../../../../report/words/andList.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
+import { Mind } from '../../../parts/mind.tsx';
+import { Trouble } from '../../../parts/trouble.tsx';
 import { judgedSoFar, piecesToJudge } from '../../../store/bend/judgedPieces.ts';
 import {
   beginJudging,
@@ -68,18 +70,14 @@ function Judging({ trial }: { trial: Trial }) {
           </p>
         )}
         {pair !== null && <PairShown trial={trial} pair={pair} />}
-        {judgeTrouble.value !== '' && (
-          <p class="trouble-sentence" role="alert">
-            {judgeTrouble.value}
-          </p>
-        )}
+        <Trouble>{judgeTrouble.value}</Trouble>
         <Answers />
       </section>
       <aside class="judge-aside" aria-label="How it is judged">
-        <p class="caution">
-          <b>Mind:</b> a coiled cable whips back, so hold both ends and keep your face out of its path. Rest your wrists
-          when they tire.
-        </p>
+        <Mind>
+          a coiled cable whips back, so hold both ends and keep your face out of its path. Rest your wrists when they
+          tire.
+        </Mind>
         <JudgeSettings />
         <ChoosePair trial={trial} pieces={pieces} now={pair} key={pair === null ? '' : `${pair.left} ${pair.right}`} />
         {without.length > 0 && !trial.blinding.blind && (

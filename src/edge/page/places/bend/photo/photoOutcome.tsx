@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
 import type { Note } from '../../../../../trial/trial.ts';
 import { Switch } from '../../../parts/switch.tsx';
+import { Trouble } from '../../../parts/trouble.tsx';
 import { keepPhotoReadings } from '../../../store/bend/keepPhotoReadings.ts';
 import {
   apart,
@@ -13,6 +14,7 @@ import {
   photoReading,
   ruleIsLevel,
 } from '../../../store/bend/photoMarks.ts';
+import { sentenceOf } from '../../../store/sentenceOf.ts';
 
 /** What is typed with the marks, what follows, and the offer to keep it. */
 export function PhotoOutcome({ note, piece }: { note: Note; piece: string }) {
@@ -109,7 +111,7 @@ function Outcome({ note, piece }: { note: Note; piece: string }) {
   const keep = async () => {
     const text = await keepPhotoReadings(piece, note.note, note.at, read!).then(
       () => 'Kept as readings. Turn the piece over for a second photo, and its own set drops out.',
-      (error: unknown) => `Not kept. ${error instanceof Error ? error.message : String(error)}`,
+      (error: unknown) => `Not kept. ${sentenceOf(error)}`,
     );
     setSaid({ text, kept: state });
   };
@@ -121,11 +123,7 @@ function Outcome({ note, piece }: { note: Note; piece: string }) {
         )}
       </p>
       {read === null && <p class="note">Type what hangs free, and the computed curve is drawn over the photo.</p>}
-      {read !== null && read.trouble !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {noBreak(read.trouble)}
-        </p>
-      )}
+      <Trouble>{noBreak(read?.trouble ?? '')}</Trouble>
       {read !== null && read.lambda !== null && (
         <>
           <p class="note">

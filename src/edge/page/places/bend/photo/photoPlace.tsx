@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Note, Trial } from '../../../../../trial/trial.ts';
+import { Trouble } from '../../../parts/trouble.tsx';
 import { pieceWords } from '../../../store/bench/names.ts';
 import { bendRoute } from '../../../store/bend/openInBend.ts';
 import { beginMarking } from '../../../store/bend/photoMarks.ts';
@@ -75,12 +76,7 @@ function Photographed({ trial, note, piece }: { trial: Trial; note: Note; piece:
     };
   }, [trial.trial, note.photo]);
   if (picture === null) return <p>Fetching the photo.</p>;
-  if (!picture.ok)
-    return (
-      <p class="trouble-sentence" role="alert">
-        {picture.sentence}
-      </p>
-    );
+  if (!picture.ok) return <Trouble>{picture.sentence}</Trouble>;
   if (size === null) return null;
   return (
     <div class="photo-parts">

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Trial } from '../../../../../trial/trial.ts';
 import { typedText } from '../../../../../units/typedText.ts';
+import { Trouble } from '../../../parts/trouble.tsx';
 import {
   BEFORE_AFTER,
   type Exposed,
@@ -20,11 +21,7 @@ export function BeforeAfter({ trial, specimen, test }: { trial: Trial; specimen:
       {BEFORE_AFTER.map((what) => (
         <One key={`${specimen} ${what.quantity}`} what={what} trial={trial} specimen={specimen} test={test.trim()} />
       ))}
-      {exposedTrouble.value !== '' && (
-        <p class="trouble-sentence" role="alert">
-          {exposedTrouble.value}
-        </p>
-      )}
+      <Trouble>{exposedTrouble.value}</Trouble>
       <p class="note">The same tool before and after: what it reads wrongly then drops out of the change.</p>
     </section>
   );

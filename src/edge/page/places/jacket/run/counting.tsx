@@ -1,7 +1,8 @@
 import { earlierSentence } from '../../../../../findings/bench/earlierOutcomes.ts';
 import { mindLine } from '../../../../../methods/jacket/protocols/mindLine.ts';
-import { noBreak } from '../../../../../report/words/noBreak.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
+import { Mind } from '../../../parts/mind.tsx';
+import { Trouble } from '../../../parts/trouble.tsx';
 import { pieceDetail, signOf } from '../../../store/bench/names.ts';
 import { jacketRoute } from '../../../store/jacket/openInJacket.ts';
 import {
@@ -62,17 +63,11 @@ export function Counting({ trial, run }: { trial: Trial; run: Run }) {
                 </p>
               )}
             </div>
-            <p class="mind">
-              <b>Mind:</b> {noBreak(mindLine(run.test))}
-            </p>
+            <Mind look="mind">{mindLine(run.test)}</Mind>
             <Counter run={run} />
           </>
         )}
-        {runTrouble.value !== '' && (
-          <p class="trouble-sentence" role="alert">
-            {runTrouble.value}
-          </p>
-        )}
+        <Trouble>{runTrouble.value}</Trouble>
         <Outcomes run={run} none={inHand === null} />
         {inHand !== null && run.way === 'once' && run.unit === 'h' && (
           <BeforeAfter trial={trial} specimen={inHand.specimen} test={run.test} />

@@ -1,4 +1,5 @@
 import { noBreak } from '../../../../../report/words/noBreak.ts';
+import { Trouble } from '../../../parts/trouble.tsx';
 import { roomUnit } from '../../../store/bench/room.ts';
 import { begin, chooseTest, protocolNow, runTrouble, setUp } from '../../../store/jacket/running.ts';
 import type { Run, Way } from '../../../store/jacket/runState.ts';
@@ -32,11 +33,7 @@ export function SetUp({ run }: { run: Run }) {
         <section class="same-for-all" aria-label="The same for all pieces">
           <h2>The same for all pieces</h2>
           <Fields run={run} />
-          {runTrouble.value !== '' && (
-            <p class="trouble-sentence" role="alert">
-              {runTrouble.value}
-            </p>
-          )}
+          <Trouble>{runTrouble.value}</Trouble>
           <div class="buttons">
             <button type="submit" class="button main">
               Take the first piece

@@ -1,6 +1,7 @@
 import { cautionsByStep } from '../../../../../methods/jacket/protocols/cautionsByStep.ts';
 import type { Protocol } from '../../../../../methods/jacket/protocols/protocol.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
+import { Minds } from '../../../parts/mind.tsx';
 
 /** What to do, each caution beside the step that it concerns, and where to stop. */
 export function Steps({ protocol }: { protocol: Protocol }) {
@@ -10,11 +11,7 @@ export function Steps({ protocol }: { protocol: Protocol }) {
         {cautionsByStep(protocol).map(({ step, cautions }) => (
           <li key={step}>
             <p>{noBreak(step)}</p>
-            {cautions.map((caution) => (
-              <p key={caution} class="caution">
-                <b>Mind:</b> {noBreak(caution)}
-              </p>
-            ))}
+            <Minds texts={cautions} />
           </li>
         ))}
       </ol>
