@@ -28,6 +28,8 @@ export const POUND: ExactFactor = [45_359_237, 100_000_000];
 export const OUNCE: ExactFactor = [45_359_237, 1_600_000_000];
 /** Standard acceleration of free fall, 9.806 65 m/s² (3rd CGPM, 1901): makes a kilogram-force of a kilogram. */
 export const STANDARD_GRAVITY: ExactFactor = [980_665, 100_000];
+/** The same as a number, m/s². */
+export const GRAVITY = STANDARD_GRAVITY[0] / STANDARD_GRAVITY[1];
 
 /** Circular mil, the area of a circle one mil across: π/4 · (0.001 in)², m². */
 export const CIRCULAR_MIL = (Math.PI / 4) * (INCH[0] / INCH[1] / 1000) ** 2;

@@ -1,7 +1,7 @@
 import { type FourWire, fourWire, plausibleResistance } from '../../methods/current/fourWire.ts';
-import { conductorMetal, REFERENCE_KELVIN, resistanceFactor } from '../../methods/current/materials.ts';
+import { conductorMetal, resistanceFactor } from '../../methods/current/materials.ts';
 import { mean } from '../../numerics/describe.ts';
-import { ZERO_CELSIUS } from '../../units/dimension.ts';
+import { TWENTY_CELSIUS, ZERO_CELSIUS } from '../../units/dimension.ts';
 import { FOOT } from '../../units/exactFactors.ts';
 import { readLabel } from '../claims/label.ts';
 import { measuredFromU } from '../measured.ts';
@@ -101,7 +101,7 @@ function readingOf(
 
 /** Copper's factor, so that a hot cable is not taken for two wires. */
 const warmestFactor = (kelvin: number | null): number =>
-  resistanceFactor(conductorMetal(null).alpha, kelvin ?? REFERENCE_KELVIN);
+  resistanceFactor(conductorMetal(null).alpha, kelvin ?? TWENTY_CELSIUS);
 
 /** m² to judge by: the label's, else what mass or strands say; never what the resistance itself says. */
 function areaOf(readings: CableReadings, found: CableFindings): number | null {

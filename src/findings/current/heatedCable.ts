@@ -1,5 +1,6 @@
-import { conductorMetal, USUAL_FILL, USUAL_JACKET } from '../../methods/current/materials.ts';
+import { conductorMetal, USUAL_JACKET } from '../../methods/current/materials.ts';
 import type { HeatedCable } from '../../methods/current/thermal/run.ts';
+import { bundleDiameter } from '../../methods/decide/conductorSize.ts';
 import type { CableFindings } from '../schema.ts';
 
 /** A cable as heat sees it, or what is missing for that, in words. */
@@ -18,7 +19,7 @@ export function heatedCableOf(found: CableFindings): Heated {
   if (conductor_area === null) return lacks('its metal area is not known');
   const area = conductor_area.value * SQUARE_MILLIMETRE;
   const outerDiameter = outer_diameter.value * MILLIMETRE;
-  const bundle = bundle_diameter ? bundle_diameter.value * MILLIMETRE : Math.sqrt((4 * area) / (Math.PI * USUAL_FILL));
+  const bundle = bundle_diameter ? bundle_diameter.value * MILLIMETRE : bundleDiameter(area);
   if (!(bundle < outerDiameter)) return lacks('its outer diameter does not go round its strands: measure both again');
   return {
     cable: {

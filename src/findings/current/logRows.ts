@@ -1,4 +1,5 @@
 import type { Log } from '../../methods/current/log/readLog.ts';
+import { largestOf } from '../../methods/current/log/segments.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
 
 /** What the person states where the log does not hold it. */
@@ -33,7 +34,7 @@ export function currentRowsOf(log: Log, stated: StatedWithLog): Record<string, s
     throw new RangeError('the log has no column of current: say how many amps flowed');
   const n = log.time.length;
   const span = (log.time[n - 1] - log.time[0]) / MOST_ROWS;
-  const largest = log.current ? log.current.reduce((most, i) => Math.max(most, Math.abs(i) || 0), 0) : 0;
+  const largest = log.current ? largestOf(log.current) : 0;
   const rows: Record<string, string>[] = [];
   let sums = emptySums();
   let start = log.time[0];

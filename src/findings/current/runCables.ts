@@ -2,7 +2,7 @@ import type { RunCable } from '../../methods/current/runCheck/question.ts';
 import { MODEL_LOSS_U } from '../../methods/current/thermal/calibrate.ts';
 import { pricePerMetre } from '../../methods/decide/lengthToBuy.ts';
 import type { Trial } from '../../trial/trial.ts';
-import { STANDARD_GRAVITY } from '../flex/bendReadings.ts';
+import { GRAVITY } from '../../units/exactFactors.ts';
 import { weightOf } from '../flex/weight.ts';
 import { priceOf } from '../plan/prices.ts';
 import type { CableReadings, TrialRows } from '../rows/rowsOfTrial.ts';
@@ -67,7 +67,7 @@ function candidateOf(
 function massOf(readings: CableReadings): number | null {
   for (const { specimen } of readings.specimens) {
     const weight = weightOf(readings, specimen);
-    if (weight && weight.condition === undefined) return Math.exp(weight.figure.ln) / STANDARD_GRAVITY;
+    if (weight && weight.condition === undefined) return Math.exp(weight.figure.ln) / GRAVITY;
   }
   return null;
 }

@@ -3,13 +3,12 @@ import { mean } from '../../numerics/describe.ts';
 import { type ScatterOfOne, scatterOfEach } from '../../numerics/scatterApart.ts';
 import type { ErrorLimit, Reading, Trial } from '../../trial/trial.ts';
 import { usualLimit } from '../../trial/usualLimits.ts';
+import { GRAVITY } from '../../units/exactFactors.ts';
 import { findUnit } from '../../units/unit.ts';
 import type { Tool, ToolBox } from '../rows/tools.ts';
 import { partedByTemperature } from './atTemperature.ts';
 import { readingsThatSettleNothing } from './settleNothing.ts';
 
-/** m/s². CGPM 1901: standard gravity, by definition. */
-export const STANDARD_GRAVITY = 9.80665;
 /** Gravity runs from 9.780 m/s² at the equator to 9.832 at the poles (WGS 84): ±0.27 % about the standard. From memory. */
 export const GRAVITY_HALF_WIDTH = 0.0027;
 const ROOT_THREE = Math.sqrt(3);
@@ -107,13 +106,13 @@ export class BendReadings {
     const tool = this.tools.toolOf(r);
     if (r.quantity !== 'push_force') return tool;
     if (r.instrument === null) {
-      const kitchen = usualLimit('kitchen scale', r.step / STANDARD_GRAVITY);
+      const kitchen = usualLimit('kitchen scale', r.step / GRAVITY);
       return kitchen
         ? { ...tool, id: 'usual kitchen scale', name: 'kitchen scale', limit: inNewtons(kitchen.limit) }
         : tool;
     }
     if (!this.weighsForce.has(r.instrument)) return tool;
-    return { ...tool, resolution: tool.resolution * STANDARD_GRAVITY, limit: inNewtons(tool.limit) };
+    return { ...tool, resolution: tool.resolution * GRAVITY, limit: inNewtons(tool.limit) };
   }
 
   /** Mean of some repeats; null for none. Repeats by several tools count as by the first. */
@@ -138,7 +137,7 @@ export class BendReadings {
   }
 }
 
-const inNewtons = (limit: ErrorLimit): ErrorLimit => ({ ...limit, absolute: limit.absolute * STANDARD_GRAVITY });
+const inNewtons = (limit: ErrorLimit): ErrorLimit => ({ ...limit, absolute: limit.absolute * GRAVITY });
 
 /**
  * What a tool's limit does to ln y, where ∂ ln y/∂(reading) = slope: its fixed part and its percentage, each a uniform error

@@ -1,9 +1,10 @@
 import type { Specimen } from '../../trial/trial.ts';
+import { GRAVITY } from '../../units/exactFactors.ts';
 import type { CableGroups } from '../rows/cableGroups.ts';
 import type { Group } from '../rows/groups.ts';
 import { CUT_TO_LENGTH } from '../rows/massRows.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
-import { GRAVITY_HALF_WIDTH, STANDARD_GRAVITY } from './bendReadings.ts';
+import { GRAVITY_HALF_WIDTH } from './bendReadings.ts';
 import { type LnFigure, together } from './lnFigure.ts';
 
 /** Weight per length, ln(N/m), and what it holds under. */
@@ -71,7 +72,7 @@ function ofPiece(piece: Specimen, groups: CableGroups): LnFigure | null {
   for (const [input, sd] of known.flatMap((k) => k.shared))
     if (sd !== 0) shared.set(input, (shared.get(input) ?? 0) + sd);
   return {
-    ln: Math.log((mass / length.value) * STANDARD_GRAVITY),
+    ln: Math.log((mass / length.value) * GRAVITY),
     shared,
     own: known.reduce((sum, k) => sum + k.own, 0) + PIECE_VARIATION ** 2,
     dof: Number.POSITIVE_INFINITY,
@@ -92,7 +93,7 @@ export function weightOf(cable: CableReadings, specimen: string): WeightFound | 
   const typed = cable.cable.label.massPerMetre;
   if (typed === null) return null;
   const figure: LnFigure = {
-    ln: Math.log(typed * STANDARD_GRAVITY),
+    ln: Math.log(typed * GRAVITY),
     shared: new Map([['gravity', GRAVITY_HALF_WIDTH / ROOT_THREE]]),
     own: LABEL_MASS_HALF_WIDTH ** 2 / 3,
     dof: Number.POSITIVE_INFINITY,

@@ -1,5 +1,5 @@
 import type { DoubtfulFigure, Source } from '../../methods/decide/standing/drawValues.ts';
-import { STANDARD_GRAVITY } from '../flex/bendReadings.ts';
+import { GRAVITY } from '../../units/exactFactors.ts';
 import type { FlexGround } from '../flex/flex.ts';
 import type { LnFigure } from '../flex/lnFigure.ts';
 import { doubt } from '../rows/cableGroups.ts';
@@ -82,7 +82,7 @@ export const FINDERS: Readonly<Record<string, Find>> = {
     found.resistance_20C && at >= 0 ? { from: 'assay', cable: at, figure: 0, scale: MILLIOHM } : null,
   mass: ({ ground, found }) => {
     const weight = ground.weight.get(found.cable);
-    return weight ? ofLn(weight, GRAMS / STANDARD_GRAVITY) : null;
+    return weight ? ofLn(weight, GRAMS / GRAVITY) : null;
   },
   outer_diameter: (c) => c.found.outer_diameter && byOneTool(c.found.outer_diameter, 'outer_diameter', c),
   stiffness: ({ ground, found }) => {

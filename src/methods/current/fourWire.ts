@@ -1,6 +1,7 @@
 import { studentTQuantile } from '../../numerics/distributions.ts';
 import { leastSquares } from '../../numerics/leastSquares.ts';
 import { lineThroughOrigin, straightLine } from '../../numerics/regression.ts';
+import { ALUMINIUM_RESISTIVITY, COPPER_RESISTIVITY } from '../metal/constants.ts';
 
 /** One voltage with its current, taken together. V, A; the sign is the polarity. */
 export interface FourWirePoint {
@@ -133,8 +134,8 @@ function withBend(
 export type Plausibility = 'plausible' | 'too high' | 'too low';
 
 /** Ω·m of the best copper without lay, less 3 %; and of aluminium with the longest lay and 12 % besides. Common practice, no source. */
-const LEAST_RESISTIVITY = 1.7241e-8 * 0.97;
-const MOST_RESISTIVITY = 2.8264e-8 * 1.07 * 1.12;
+const LEAST_RESISTIVITY = COPPER_RESISTIVITY * 0.97;
+const MOST_RESISTIVITY = ALUMINIUM_RESISTIVITY * 1.07 * 1.12;
 /** A label, or a mass taken for copper, may be off by so much either way before the reading is doubted rather than it. */
 const AREA_DOUBT = 0.35;
 

@@ -1,15 +1,9 @@
 /** What the heat of a cable depends on: constants of its metal and of what lies round it, SI units, each with its source. */
+import { TWENTY_CELSIUS } from '../../units/dimension.ts';
 import { ALUMINIUM_ALPHA, CLAD_STEEL_ALPHA, COPPER_ALPHA } from '../metal/constants.ts';
 
 /** Stefan–Boltzmann constant, W/(m² K⁴). CODATA 2018; exact since the SI of 2019. */
 export const STEFAN_BOLTZMANN = 5.670374419e-8;
-
-/** Standard gravity, m/s². CGPM 1901, by definition. */
-export const GRAVITY = 9.80665;
-
-/** 20 °C in kelvin, the reference temperature of resistances. */
-export const REFERENCE_KELVIN = 293.15;
-export const ZERO_CELSIUS_KELVIN = 273.15;
 
 /** What heat does to a conductor. */
 export interface ConductorMetal {
@@ -83,10 +77,7 @@ export const USUAL_LAYER_CONDUCTIVITY = 0.05;
 /** Heat capacity of such a layer, J/(m³ K): common practice, no source. It matters to the time, not to where it ends. */
 export const USUAL_LAYER_HEAT_CAPACITY = 2e5;
 
-/** Share of a flexible bundle's circle that is metal where its diameter is not known: about 0.6. Common practice, no source. */
-export const USUAL_FILL = 0.6;
-
-/** Resistance at a temperature over that at 20 °C: 1 + α (T − 293.15). K → 1. */
+/** Resistance at a temperature over that at 20 °C: 1 + α (T − 20 °C). K → 1. */
 export function resistanceFactor(alpha: number, kelvin: number): number {
-  return 1 + alpha * (kelvin - REFERENCE_KELVIN);
+  return 1 + alpha * (kelvin - TWENTY_CELSIUS);
 }

@@ -13,7 +13,7 @@ const FILL = 0.6;
 /** The standard for four wires asks this many circumferences between current and voltage contacts (ASTM B193, from memory). */
 const CONTACT_INSET = 1.5;
 
-/** Diameter of a flexible bundle of that metal area, m: `√(4A / (π · fill))`. A guess for planning, not for findings. */
+/** Diameter of a flexible bundle of that metal area, m: `√(4A / (π · fill))`. A guess where the diameter was not read. */
 export function bundleDiameter(area: number): number {
   return Math.sqrt((4 * area) / (Math.PI * FILL));
 }

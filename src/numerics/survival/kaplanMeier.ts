@@ -1,5 +1,5 @@
 import { normalQuantile } from '../distributions.ts';
-import { hasFailed, type Lifetime, seenAt } from './lifetime.ts';
+import { atRiskAt, failedJustAt, failureAmounts, type Lifetime, seenAt } from './lifetime.ts';
 
 /** One step of the curve: an amount at which something failed. */
 export interface SurvivalStep {
@@ -35,13 +35,12 @@ const HALF_WAY = 1e-9;
  */
 export function kaplanMeier(lives: readonly Lifetime[], level = 0.95): SurvivalStep[] {
   const z = normalQuantile((1 + level) / 2);
-  const amounts = [...new Set(lives.filter(hasFailed).map(seenAt))].sort((a, b) => a - b);
   const steps: SurvivalStep[] = [];
   let survival = 1;
   let greenwood = 0;
-  for (const amount of amounts) {
-    const atRisk = lives.filter((life) => seenAt(life) >= amount).length;
-    const failed = lives.filter((life) => hasFailed(life) && life.until === amount).length;
+  for (const amount of failureAmounts(lives)) {
+    const atRisk = atRiskAt(lives, amount);
+    const failed = failedJustAt(lives, amount);
     survival *= 1 - failed / atRisk;
     greenwood += failed === atRisk ? Number.POSITIVE_INFINITY : failed / (atRisk * (atRisk - failed));
     const ended = failed === atRisk;

@@ -16,4 +16,16 @@ export const hasFailed = ({ until }: Lifetime): boolean => until !== Number.POSI
 /** Where it was seen last: found failed, or left as a survivor. */
 export const seenAt = (life: Lifetime): number => (hasFailed(life) ? life.until : life.from);
 
+/** Amounts at which something was found failed, the least first, each once. */
+export const failureAmounts = (lives: readonly Lifetime[]): number[] =>
+  [...new Set(lives.filter(hasFailed).map(seenAt))].sort((a, b) => a - b);
+
+/** How many were still at risk at an amount: what ended there counts. */
+export const atRiskAt = (lives: readonly Lifetime[], amount: number): number =>
+  lives.filter((life) => seenAt(life) >= amount).length;
+
+/** How many were found failed just there. */
+export const failedJustAt = (lives: readonly Lifetime[], amount: number): number =>
+  lives.filter(({ until }) => until === amount).length;
+
 export const failures = (lives: readonly Lifetime[]): number => lives.filter(hasFailed).length;

@@ -1,6 +1,6 @@
 import { choleskyInPlace, solveCholesky } from '../dense.ts';
 import { chiSquareUpperTail } from '../distributions.ts';
-import { hasFailed, type Lifetime, seenAt } from './lifetime.ts';
+import { atRiskAt, failedJustAt, failureAmounts, failures, type Lifetime } from './lifetime.ts';
 
 export interface LogRank {
   /** Failures of each group, and those expected if all groups were alike. */
@@ -21,15 +21,14 @@ export interface LogRank {
  */
 export function logRank(groups: readonly (readonly Lifetime[])[]): LogRank | null {
   const all = groups.flat();
-  const amounts = [...new Set(all.filter(hasFailed).map(seenAt))].sort((a, b) => a - b);
   const k = groups.length;
-  const observed = groups.map((lives) => lives.filter(hasFailed).length);
+  const observed = groups.map(failures);
   const expected = new Array<number>(k).fill(0);
   const covariance = new Float64Array(k * k);
-  for (const amount of amounts) {
-    const atRisk = groups.map((lives) => lives.filter((life) => seenAt(life) >= amount).length);
+  for (const amount of failureAmounts(all)) {
+    const atRisk = groups.map((lives) => atRiskAt(lives, amount));
     const total = atRisk.reduce((sum, r) => sum + r, 0);
-    const failed = all.filter((life) => hasFailed(life) && life.until === amount).length;
+    const failed = failedJustAt(all, amount);
     const spread = total > 1 ? (failed * (total - failed)) / (total - 1) : 0;
     for (let i = 0; i < k; i++) {
       expected[i] += (failed * atRisk[i]) / total;

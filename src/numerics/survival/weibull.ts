@@ -7,7 +7,8 @@ import { profileEnds } from './profileEnds.ts';
 const Z_OF_MEDIAN = Math.log(Math.LN2);
 
 type Groups = readonly (readonly Lifetime[])[];
-const fitOf = (groups: Groups) => fitCommonShape(groups.map((lives) => ({ lives })));
+export const fitWeibull = (groups: Groups): CommonShape | null => fitCommonShape(groups.map((lives) => ({ lives })));
+const specimensOf = (groups: Groups): number => groups.reduce((sum, lives) => sum + lives.length, 0);
 
 /** scale = exp(−a/shape): the amount beyond which 1/e of the specimens last. */
 export const scaleOf = (fit: CommonShape, group = 0): number => Math.exp(-fit.a[group] / fit.shape);
@@ -26,7 +27,7 @@ export function medianInterval(
   group: number,
   level: number,
 ): [number | null, number | null] {
-  const specimens = groups.reduce((sum, g) => sum + g.length, 0);
+  const specimens = specimensOf(groups);
   const dof = specimens - groups.length;
   if (dof < 1) return [null, null];
   const limit = calibratedLimit(level, specimens, dof);
@@ -73,7 +74,7 @@ function merged(groups: Groups, i: number, j: number, ln: number, start: { shape
  * F = ν (exp(w/N) − 1) on (1, ν), ν = N − groups. null where nothing failed in either, or too few specimens are left.
  */
 export function compareScales(groups: Groups, fit: CommonShape, i: number, j: number): { w: number; p: number } | null {
-  const specimens = groups.reduce((sum, g) => sum + g.length, 0);
+  const specimens = specimensOf(groups);
   const dof = specimens - groups.length;
   if (dof < 1 || failures(groups[i]) + failures(groups[j]) === 0) return null;
   const one = merged(groups, i, j, 0, fit);
@@ -92,7 +93,7 @@ export function compareMedians(
 ): ShapeComparison | null {
   const tested = compareScales(groups, fit, i, j);
   if (!tested) return null;
-  const specimens = groups.reduce((sum, g) => sum + g.length, 0);
+  const specimens = specimensOf(groups);
   const limit = calibratedLimit(level, specimens, specimens - groups.length);
   const w = (ln: number) => {
     const one = merged(groups, i, j, ln, fit);
@@ -121,16 +122,14 @@ export interface EqualShapes {
  */
 export function equalShapes(groups: Groups): EqualShapes | null {
   const own = groups.flatMap((lives) => {
-    const fit = fitOf([lives]);
+    const fit = fitWeibull([lives]);
     return fit ? [{ lives, ln: fit.ln }] : [];
   });
   const specimens = own.reduce((sum, { lives }) => sum + lives.length, 0);
   const left = specimens - own.length;
   if (own.length < 2 || left < 1) return null;
-  const common = fitOf(own.map(({ lives }) => lives));
+  const common = fitWeibull(own.map(({ lives }) => lives));
   if (!common) return null;
   const w = Math.max(0, 2 * (own.reduce((sum, { ln }) => sum + ln, 0) - common.ln));
   return { w, dof: own.length - 1, p: calibratedChance(w, specimens, left, own.length - 1) };
 }
-
-export { fitOf as fitWeibull };

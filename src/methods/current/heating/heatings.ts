@@ -1,6 +1,6 @@
-import { type Segment, steadySegments } from '../log/segments.ts';
-import type { ConductorMetal } from '../materials.ts';
-import { resistanceFactor, ZERO_CELSIUS_KELVIN } from '../materials.ts';
+import { ZERO_CELSIUS } from '../../../units/dimension.ts';
+import { largestOf, type Segment, steadySegments } from '../log/segments.ts';
+import { type ConductorMetal, resistanceFactor } from '../materials.ts';
 import { fitHeating, type Heating, type Refused } from './fitHeating.ts';
 
 /** A log of one piece under current. s, A, K, V; NaN where a row holds nothing. */
@@ -54,14 +54,13 @@ export function impossibleInLog(log: CurrentLog, metal: ConductorMetal): string 
   for (const column of [log.conductor, log.surface])
     if (column && jumpsWhileCreeping(column, log.current))
       return 'The temperature jumps in one step while the current creeps: the columns of current and temperature are swapped.';
-  let largest = 0;
-  for (let i = 0; i < n; i++) largest = Math.max(largest, Math.abs(log.current[i]) || 0);
+  const largest = largestOf(log.current);
   if (largest === 0) return 'The current is 0 A in every row: nothing heated the cable.';
-  const melting = metal.meltingPoint - ZERO_CELSIUS_KELVIN;
+  const melting = metal.meltingPoint - ZERO_CELSIUS;
   for (const column of [log.conductor, log.surface, log.ambient])
     for (let i = 0; column && i < n; i++) {
       if (column[i] > metal.meltingPoint)
-        return `A temperature of ${(column[i] - ZERO_CELSIUS_KELVIN).toFixed(0)} °C is above ${metal.name}'s melting point (${melting.toFixed(0)} °C): is the unit right?`;
+        return `A temperature of ${(column[i] - ZERO_CELSIUS).toFixed(0)} °C is above ${metal.name}'s melting point (${melting.toFixed(0)} °C): is the unit right?`;
       if (column[i] <= 0) return 'A temperature lies below absolute zero: is the unit right?';
     }
   const cable = log.conductor ?? log.surface;

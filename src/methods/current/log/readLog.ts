@@ -1,3 +1,4 @@
+import { ZERO_CELSIUS } from '../../../units/dimension.ts';
 import { clockSeconds, dateOf } from './clock.ts';
 import { cellsOf, type LogColumn, type LogLayout, type LogRole, missingOf } from './columns.ts';
 
@@ -41,8 +42,8 @@ const TO_SI: Readonly<Record<string, (x: number) => number>> = {
   mV: (x) => x / 1e3,
   µV: (x) => x / 1e6,
   K: (x) => x,
-  '°C': (x) => x + 273.15,
-  '°F': (x) => ((x - 32) * 5) / 9 + 273.15,
+  '°C': (x) => x + ZERO_CELSIUS,
+  '°F': (x) => ((x - 32) * 5) / 9 + ZERO_CELSIUS,
 };
 
 /** A step this many times the usual one is a gap. Common practice, no source. */

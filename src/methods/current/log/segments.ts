@@ -32,14 +32,20 @@ export interface SegmentInput {
   rise: ArrayLike<number>;
 }
 
+/** The largest current either way, A; 0 where no row holds one. */
+export function largestOf(current: ArrayLike<number>): number {
+  let largest = 0;
+  for (let i = 0; i < current.length; i++) largest = Math.max(largest, Math.abs(current[i]) || 0);
+  return largest;
+}
+
 /**
  * Steady stretches of a log: rows one after the other whose current stays within 5 % of their mean, cut where it is switched
  * or where the log has a long gap.
  */
 export function steadySegments({ time, current, rise }: SegmentInput): Segment[] {
   const n = time.length;
-  let largest = 0;
-  for (let i = 0; i < n; i++) largest = Math.max(largest, Math.abs(current[i]) || 0);
+  const largest = largestOf(current);
   if (!(largest > 0)) return [];
   const isOff = (i: number) => !(Math.abs(current[i]) > OFF * largest);
   const step = n > 1 ? (time[n - 1] - time[0]) / (n - 1) : 0;

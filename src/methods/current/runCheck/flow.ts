@@ -1,4 +1,4 @@
-import type { Surroundings } from '../thermal/run.ts';
+import { jacketArea, type Surroundings } from '../thermal/run.ts';
 import { steadyTemperature } from '../thermal/steady.ts';
 import { type Corner, ohmsAt, pathOhms } from './path.ts';
 import type { RunCable, RunQuestion } from './question.ts';
@@ -31,9 +31,8 @@ const MOST_ROUNDS = 12;
 const SETTLED = 0.02;
 /** s: how fast a heavy cable follows, where nothing else is known; a peak shorter than this warms it only in part. */
 export const usualTimeConstant = ({ heated }: RunCable): number => {
-  const held =
-    heated.metalVolume * heated.metal.heatCapacity +
-    (Math.PI / 8) * (heated.outerDiameter ** 2 - heated.bundleDiameter ** 2) * heated.jacket.heatCapacity;
+  // The jacket lies between hot and cold, and warms by half.
+  const held = heated.metalVolume * heated.metal.heatCapacity + (jacketArea(heated) / 2) * heated.jacket.heatCapacity;
   // About 12 W/(m² K) by convection and radiation near 60 °C: see the reference case of the thermal model.
   return held / (Math.PI * heated.outerDiameter * 12);
 };
@@ -41,10 +40,13 @@ export const usualTimeConstant = ({ heated }: RunCable): number => {
 /** A that a load draws through R from V: the load's volts fall by what the way takes. NaN when the way lets too little through. */
 function currentOf(amount: number, { load }: RunQuestion, volts: number, ohms: number): number {
   if (load.kind === 'amps') return amount * ohms < volts ? amount : Number.NaN;
-  const power = amount / load.efficiency;
-  const left = volts * volts - 4 * power * ohms;
-  // The larger of the two roots for the load's volts: I = 2P / (V + √(V² − 4PR)).
-  return left < 0 ? Number.NaN : (2 * power) / (volts + Math.sqrt(left));
+  return currentOfPower(amount / load.efficiency, volts, ohms);
+}
+
+/** A that so many watts at the load draw through R from V: I = 2P / (V + √(V² − 4PR)), the larger root for the load's volts. NaN for none. */
+export function currentOfPower(watts: number, volts: number, ohms: number): number {
+  const left = volts * volts - 4 * watts * ohms;
+  return left < 0 ? Number.NaN : (2 * watts) / (volts + Math.sqrt(left));
 }
 
 /** The surroundings of one end of every doubt: little loss goes with much resistance, as the careful side. */

@@ -1,8 +1,10 @@
 import { awgArea, awgName } from '../../../units/gauge.ts';
 import { METRIC_SIZES } from '../../../units/standardSizes.ts';
+import { bundleDiameter } from '../../decide/conductorSize.ts';
 import { COPPER_DENSITY, COPPER_RESISTIVITY } from '../../metal/constants.ts';
-import { conductorMetal, USUAL_FILL, USUAL_JACKET } from '../materials.ts';
+import { conductorMetal, USUAL_JACKET } from '../materials.ts';
 import { MODEL_LOSS_U } from '../thermal/calibrate.ts';
+import { jacketArea } from '../thermal/run.ts';
 import type { RunCable } from './question.ts';
 
 /** Rope-laid flexible copper is about 4 % longer in its strands than the cable. ASTM B172, pattern of lay allowances, from memory. */
@@ -21,11 +23,11 @@ export const NOMINAL_METRIC: readonly number[] = METRIC_SIZES.filter((mm2) => mm
 
 /** A flexible copper cable of exactly its nominal area, rated as said: what a label of that size would mean. */
 export function nominalCable(id: string, name: string, area: number, rating: number): RunCable {
-  const bundleDiameter = Math.sqrt((4 * area) / (Math.PI * USUAL_FILL));
-  const outerDiameter = bundleDiameter + 2 * (USUAL_WALL.least + USUAL_WALL.share * bundleDiameter);
+  const bundle = bundleDiameter(area);
+  const outerDiameter = bundle + 2 * (USUAL_WALL.least + USUAL_WALL.share * bundle);
   const ohms = (COPPER_RESISTIVITY * USUAL_LAY) / area;
   const metalVolume = area * USUAL_LAY;
-  const jacket = (Math.PI / 4) * (outerDiameter ** 2 - bundleDiameter ** 2);
+  const jacket = jacketArea({ outerDiameter, bundleDiameter: bundle });
   return {
     id,
     name,
@@ -34,7 +36,7 @@ export function nominalCable(id: string, name: string, area: number, rating: num
       metal: conductorMetal('copper'),
       resistance20: ohms,
       metalVolume,
-      bundleDiameter,
+      bundleDiameter: bundle,
       outerDiameter,
       jacket: USUAL_JACKET,
     },

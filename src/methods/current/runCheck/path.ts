@@ -25,11 +25,12 @@ export function metresOfCable(q: RunQuestion): number {
 const doubt = (value: number, share: number, corner: Corner): number =>
   corner === 'value' ? value : value * (corner === 'low' ? 1 - share : 1 + share);
 
+const jointOhms = ({ joints }: RunQuestion): number => joints.reduce((sum, j) => sum + j.count * j.ohms, 0);
+
 /** What is not this cable, by the list of joints and the way back; by measured volts where there are any. */
 function fixedOhms(q: RunQuestion, corner: Corner, installed: RunCable | null): number {
   if (q.measured) return measuredFixed(q, installed);
-  const joints = q.joints.reduce((sum, j) => sum + j.count * j.ohms, 0);
-  return doubt(joints, JOINT_DOUBT, corner) + backOhms(q, corner);
+  return doubt(jointOhms(q), JOINT_DOUBT, corner) + backOhms(q, corner);
 }
 
 function backOhms({ back, surroundings }: RunQuestion, corner: Corner): number {
@@ -50,9 +51,7 @@ const BACK_RISE = 15;
 function measuredFixed(q: RunQuestion, installed: RunCable | null): number {
   const { plus, minus, current } = q.measured!;
   const warm = (c: RunCable) => c.ohmsPerMetre.value * resistanceFactor(c.heated.metal.alpha, q.surroundings.ambient);
-  const onPlus = installed
-    ? Math.max(0, plus / current - q.length * warm(installed))
-    : q.joints.reduce((sum, j) => sum + j.count * j.ohms, 0);
+  const onPlus = installed ? Math.max(0, plus / current - q.length * warm(installed)) : jointOhms(q);
   const cableBack = q.back.kind === 'same cable' && installed ? q.back.length * warm(installed) : 0;
   return onPlus + Math.max(0, minus / current - cableBack);
 }

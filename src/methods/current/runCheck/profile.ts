@@ -1,6 +1,6 @@
 import { clockSeconds } from '../log/clock.ts';
 import { type Transient, transient } from '../thermal/transient.ts';
-import { surroundingsAt } from './flow.ts';
+import { currentOfPower, surroundingsAt } from './flow.ts';
 import { ohmsAt, pathOhms } from './path.ts';
 import type { RunCable, RunQuestion } from './question.ts';
 
@@ -81,11 +81,10 @@ export function profileAnswer(q: RunQuestion, cable: RunCable, holds: readonly P
   const through = ohms + q.supply.ohms.value;
   const currents = holds.map(({ amount }) => {
     if (q.load.kind === 'amps') return amount;
-    const power = amount / q.load.efficiency;
-    const left = volts * volts - 4 * power * through;
-    if (left < 0)
+    const current = currentOfPower(amount / q.load.efficiency, volts, through);
+    if (Number.isNaN(current))
       throw new RangeError(`${amount} W cannot come through this run: its volts would fall to half and below`);
-    return (2 * power) / (volts + Math.sqrt(left));
+    return current;
   });
   const found = transient(
     cable.heated,

@@ -1,3 +1,4 @@
+import { ZERO_CELSIUS } from '../../../units/dimension.ts';
 import type { ConductorMetal } from '../materials.ts';
 import type { HeatedCable } from '../thermal/run.ts';
 
@@ -91,7 +92,7 @@ export const USUAL_RUN = {
   /** V at rest. */
   resting: 12.6,
   /** K, the warmest that a cable in a vehicle usually lies in. */
-  ambient: 40 + 273.15,
+  ambient: 40 + ZERO_CELSIUS,
   /** V that may be lost, at the peak of the load where it has one. */
   drop: 0.5,
   /** Output over input of a load whose watts are its output. */

@@ -1,13 +1,14 @@
-import { type ConductorMetal, ZERO_CELSIUS_KELVIN } from '../materials.ts';
+import { ZERO_CELSIUS } from '../../../units/dimension.ts';
+import type { ConductorMetal } from '../materials.ts';
 
 const SQUARE_MILLIMETRE = 1e-6;
-/** Beyond this, s, a cable gives off so much that the limit is far too low. IEC 60949; common practice says 5 s. */
-export const ADIABATIC_UP_TO = 5;
 
 /**
  * Heat that a short circuit may put into a conductor before it reaches a temperature, none of it given off, as I² t in A² s:
  *
  *     I² t = K² S² ln((θ_f + β) / (θ_i + β)),  θ in °C, S in mm²
+ *
+ * For some 5 s at most: a cable that is hot for longer gives off so much that the limit is far too low.
  *
  * Source: IEC 60949:1988, clause 3. K and β from memory.
  *
@@ -20,7 +21,7 @@ export function adiabaticLimit(metal: ConductorMetal, area: number, from: number
   if (!(to <= metal.meltingPoint))
     throw new RangeError(`${metal.name} melts at ${metal.meltingPoint} K, below ${to} K`);
   const { k, beta } = metal.adiabatic;
-  const offset = beta - ZERO_CELSIUS_KELVIN;
+  const offset = beta - ZERO_CELSIUS;
   return (k * (area / SQUARE_MILLIMETRE)) ** 2 * Math.log((to + offset) / (from + offset));
 }
 
@@ -31,6 +32,6 @@ export function adiabaticFactor(metal: ConductorMetal, from: number, to: number)
 
 /** How hot insulation may become for a few seconds, K, by its rating: thermoplastic 160 °C, cross-linked 250 °C. IEC 60724. From memory. */
 export function shortCircuitLimit(rating: number): number {
-  const THERMOPLASTIC_UP_TO = 273.15 + 85;
-  return ZERO_CELSIUS_KELVIN + (rating <= THERMOPLASTIC_UP_TO ? 160 : 250);
+  const THERMOPLASTIC_UP_TO = ZERO_CELSIUS + 85;
+  return ZERO_CELSIUS + (rating <= THERMOPLASTIC_UP_TO ? 160 : 250);
 }

@@ -1,4 +1,4 @@
-import { GRAVITY } from '../materials.ts';
+import { GRAVITY } from '../../../units/exactFactors.ts';
 import { type Air, airAt, emptyAir } from './air.ts';
 
 /** Largest Rayleigh number of the correlation. */

@@ -1,5 +1,5 @@
 import { USUAL_LAYER_HEAT_CAPACITY } from '../materials.ts';
-import type { HeatedCable, Surroundings } from './run.ts';
+import { type HeatedCable, jacketArea, type Surroundings, wallResistance } from './run.ts';
 import { bundleConductivity, girthDiameter } from './shape.ts';
 
 /**
@@ -64,8 +64,7 @@ function ringsOfBundle(
   bundle: number,
 ): { capacity: number[]; conductance: number[]; made: number[] } {
   const radius = girthDiameter(cable.outerDiameter, bundle) / 2;
-  const jacketArea = (Math.PI / 4) * (cable.outerDiameter ** 2 - cable.bundleDiameter ** 2);
-  const held = bundle * (cable.metalVolume * cable.metal.heatCapacity + jacketArea * cable.jacket.heatCapacity);
+  const held = bundle * (cable.metalVolume * cable.metal.heatCapacity + jacketArea(cable) * cable.jacket.heatCapacity);
   const conductivity = bundleConductivity(cable, bundle);
   const area = Math.PI * radius * radius;
   const step = radius / BUNDLE_RINGS;
@@ -97,7 +96,7 @@ export function ringsOf(cable: HeatedCable, { bundle, layer }: Surroundings): Ri
       LAYER_RINGS,
     );
   }
-  const wall = Math.log(cable.outerDiameter / cable.bundleDiameter) / (2 * Math.PI * cable.jacket.conductivity);
+  const wall = wallResistance(cable);
   return {
     capacity: Float64Array.from(nodes.capacity),
     conductance: Float64Array.from(nodes.conductance),

@@ -13,6 +13,14 @@ export interface HeatedCable {
   jacket: Jacket;
 }
 
+/** Section of the jacket, m². */
+export const jacketArea = ({ outerDiameter, bundleDiameter }: Pick<HeatedCable, 'outerDiameter' | 'bundleDiameter'>) =>
+  (Math.PI / 4) * (outerDiameter ** 2 - bundleDiameter ** 2);
+
+/** What a cable's wall sets against heat on its way out, K m/W: ln(D/d)/(2 π k). */
+export const wallResistance = ({ outerDiameter, bundleDiameter, jacket }: HeatedCable): number =>
+  Math.log(outerDiameter / bundleDiameter) / (2 * Math.PI * jacket.conductivity);
+
 /** Where the cable runs. */
 export interface Surroundings {
   /** K, of air and walls alike. */

@@ -1,6 +1,6 @@
 import { STEFAN_BOLTZMANN } from '../materials.ts';
 import { convectedPerMetre } from './convection.ts';
-import type { HeatedCable, Surroundings } from './run.ts';
+import { type HeatedCable, type Surroundings, wallResistance } from './run.ts';
 
 /**
  * A bundle of equal touching round cables has the girth of a string drawn tight round it: π D + n D, with n the cables on the
@@ -51,12 +51,15 @@ export interface HeatPath {
  * made evenly across it; through a layer, ln(D_o/D_i)/(2 π k).
  */
 export function heatPathOf(cable: HeatedCable, { bundle, layer }: Surroundings): HeatPath {
-  const wall = Math.log(cable.outerDiameter / cable.bundleDiameter) / (2 * Math.PI * cable.jacket.conductivity);
   const inner = girthDiameter(cable.outerDiameter, bundle);
   const across = bundle > 1 ? 1 / (4 * Math.PI * bundleConductivity(cable, bundle)) : 0;
   const surfaceDiameter = inner + 2 * (layer?.thickness ?? 0);
   const through = layer ? Math.log(surfaceDiameter / inner) / (2 * Math.PI * layer.conductivity) : 0;
-  return { surfaceDiameter, resistance: wall / bundle + across + through, emissivity: cable.jacket.emissivity };
+  return {
+    surfaceDiameter,
+    resistance: wallResistance(cable) / bundle + across + through,
+    emissivity: cable.jacket.emissivity,
+  };
 }
 
 /** Heat that a metre of surface gives off, W/m, by convection and radiation, times the factor of a heating test. */

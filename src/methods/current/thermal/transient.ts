@@ -1,4 +1,4 @@
-import { REFERENCE_KELVIN } from '../materials.ts';
+import { TWENTY_CELSIUS } from '../../../units/dimension.ts';
 import { March, type Source, type SurfaceLoss } from './march.ts';
 import { ringsOf } from './rings.ts';
 import { type HeatedCable, requireCable, requireSurroundings, type Surroundings } from './run.ts';
@@ -80,7 +80,7 @@ export function transient(
     if (rings.ownWall === Number.POSITIVE_INFINITY) return middle;
     // Each cable's own wall is thin beside the bundle: its drop follows the heat at once. q = W(1 + α(T − T₀)), T = T_m + q/G.
     const drop = watts / rings.ownWall;
-    return (middle + drop * (1 - alpha * REFERENCE_KELVIN)) / (1 - drop * alpha);
+    return (middle + drop * (1 - alpha * TWENTY_CELSIUS)) / (1 - drop * alpha);
   };
   const every = Math.max(1, Math.floor(plan.total / keep));
   const points: TransientPoint[] = [{ time: 0, conductor: start, surface: start }];
@@ -91,7 +91,7 @@ export function transient(
     const source: Source = {
       watts: surroundings.bundle * current * current * cable.resistance20,
       alpha,
-      reference: REFERENCE_KELVIN,
+      reference: TWENTY_CELSIUS,
     };
     const step = seconds / steps;
     for (let i = 0; i < steps; i++) {

@@ -13,14 +13,6 @@ export interface ValueFunction {
   best: number;
 }
 
-export const VALUE_SHAPES = ['linear', 'flat', 'threshold'] as const;
-
-/** What is wrong with a pair of anchors, or null: they must be finite and apart. */
-export function anchorsTrouble({ worst, best }: ValueFunction): string | null {
-  if (!Number.isFinite(worst) || !Number.isFinite(best)) return 'both ends of a scale are numbers';
-  return worst === best ? 'the two ends of a scale must differ' : null;
-}
-
 /**
  * The worth of a figure on its scale; the scale never follows the field of cables, so taking a cable away changes no other's worth.
  *

@@ -10,13 +10,10 @@ import {
   fitWeibull,
   medianOf,
 } from '../../../numerics/survival/weibull.ts';
-import { cleanCutBands } from '../../flex/pairs/bands.ts';
 import { type Lasting, lasting } from './lasting.ts';
+import { type PairOfCables, pairsOf, partedBands } from './partedBands.ts';
 
-export interface CablePair {
-  /** Numbers of the two cables, the first before the second. */
-  a: number;
-  b: number;
+export interface CablePair extends PairOfCables {
   /** Median of a over median of b under the common shape; null where nothing of one failed. */
   ratio: number | null;
   interval: [number | null, number | null];
@@ -70,11 +67,6 @@ export function analyseEndurance(
   const cables = groups.map((_, i) => lasting(groups, common, i, level));
   const pairs = partedPairs(groups, common, { level, seed });
   const estimates = groups.map((lives, i) => rankBy(lives, common, cables[i], i));
-  const chances = new Float64Array(groups.length ** 2).fill(0.5);
-  for (const { a, b, parted } of pairs)
-    if (parted) chances[a * groups.length + b] = estimates[a] > estimates[b] ? 1 : 0;
-  for (const { a, b } of pairs) chances[b * groups.length + a] = 1 - chances[a * groups.length + b];
-  const { order, band } = cleanCutBands(estimates, chances);
   return {
     cables,
     commonShape: common?.shape ?? null,
@@ -82,8 +74,7 @@ export function analyseEndurance(
     logRank: groups.length > 1 ? logRank(groups) : null,
     permutation: seed === null ? null : permutationLogRank(groups, seed),
     pairs,
-    band: groups.length > 1 ? band : [null],
-    order,
+    ...partedBands(estimates, pairs),
   };
 }
 
@@ -100,7 +91,7 @@ function partedPairs(
   common: CommonShape | null,
   { level, seed }: EnduranceOptions,
 ): CablePair[] {
-  const indices = groups.flatMap((_, a) => groups.slice(a + 1).map((__, k) => ({ a, b: a + 1 + k })));
+  const indices = pairsOf(groups.length);
   const compared = indices.map(({ a, b }) => (common ? compareMedians(groups, common, a, b, level) : null));
   const exact = indices.map(({ a, b }, i) =>
     seed === null && common ? null : permutationLogRank([groups[a], groups[b]], pairSeed(seed ?? NO_SEED, i)),

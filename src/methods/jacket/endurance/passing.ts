@@ -1,7 +1,7 @@
 import { binomialInterval } from '../../../numerics/binomialInterval.ts';
 import { twoShares } from '../../../numerics/twoShares.ts';
-import { cleanCutBands } from '../../flex/pairs/bands.ts';
 import { withHolm } from './compareCables.ts';
+import { type PairOfCables, pairsOf, partedBands } from './partedBands.ts';
 
 /** Pieces that came through a test that is passed or not. */
 export interface Passing {
@@ -11,9 +11,7 @@ export interface Passing {
   interval: [number, number];
 }
 
-export interface PassingPair {
-  a: number;
-  b: number;
+export interface PassingPair extends PairOfCables {
   /** Fisher's exact test, and the least p that tables with these totals could give. */
   p: number;
   smallest: number;
@@ -31,7 +29,7 @@ export interface PassingAnalysis {
 /** Shares that passed, and which cables they tell apart. */
 export function analysePassing(counts: readonly { n: number; passed: number }[], level: number): PassingAnalysis {
   const cables = counts.map(({ n, passed }) => ({ n, passed, interval: binomialInterval(passed, n, level) }));
-  const indices = counts.flatMap((_, a) => counts.slice(a + 1).map((__, k) => ({ a, b: a + 1 + k })));
+  const indices = pairsOf(counts.length);
   const tests = indices.map(({ a, b }) => twoShares(counts[a].passed, counts[a].n, counts[b].passed, counts[b].n));
   const corrected = withHolm(tests.map(({ p }) => p));
   const pairs = indices.map(({ a, b }, i) => ({
@@ -41,13 +39,6 @@ export function analysePassing(counts: readonly { n: number; passed: number }[],
     pHolm: corrected[i]!,
     parted: corrected[i]! < 1 - level,
   }));
-  const k = counts.length;
-  const share = counts.map(({ n, passed }) => passed / n);
-  const chances = new Float64Array(k * k).fill(0.5);
-  for (const { a, b, parted } of pairs) {
-    if (parted) chances[a * k + b] = share[a] > share[b] ? 1 : 0;
-    chances[b * k + a] = 1 - chances[a * k + b];
-  }
-  const { order, band } = cleanCutBands(share, chances);
-  return { cables, pairs, band: k > 1 ? band : [null], order };
+  const shares = counts.map(({ n, passed }) => passed / n);
+  return { cables, pairs, ...partedBands(shares, pairs) };
 }
