@@ -1,8 +1,21 @@
 import { scaleLinear } from 'd3-scale';
+import {
+  arrow,
+  BAR,
+  figureRoom,
+  headTicks,
+  LEAST_BAR,
+  NOTE,
+  nameRoom,
+  rowFigure,
+  rowName,
+  type StripColumns,
+  TICK,
+} from '../cableStrip.ts';
 import { ruledRectangle } from '../hatch.ts';
 import { isRuled, type MetalKind, metalFill } from '../metalKind.ts';
-import { DISPLAY, element, group, label, line, rectangle, svgDocument } from '../svg.ts';
-import { fittedLines, textWidth } from '../textFit.ts';
+import { element, group, label, line, rectangle, svgDocument } from '../svg.ts';
+import { textWidth } from '../textFit.ts';
 import type { Theme } from '../theme.ts';
 
 /** One measured cable on a strip: a figure with its ends, in the unit of the strip. */
@@ -31,37 +44,20 @@ export interface AmpsStrip {
 const HEAD = 44;
 const ROW = 36;
 const STACKED_ROW = 52;
-const NOTE = 13;
-const NAME = 15;
-const FIGURE = 14;
-const BAR = 8;
-const LEAST_BAR = 4;
-const TICK = 16;
 const RULING = 4;
-const ARROW = 6;
-/** Besley is broader than the sans that widths are reckoned by. */
-const DISPLAY_BREADTH = 1.2;
 /** Below this width name and figure stand over the bar. px */
 const ONE_LINE_FROM = 560;
 const PX_PER_TICK = 70;
 /** An interval may reach this many times as far as the figures and limits do before the axis cuts it off with an arrow. */
 const REACH = 1.6;
 
-interface Columns {
-  stacked: boolean;
-  rowHeight: number;
-  left: number;
-  chart: number;
-  name: number;
-}
-
-function columnsFor(rows: readonly AmpsRow[], width: number): Columns {
-  const text = Math.max(40, ...rows.map((row) => textWidth(row.text, FIGURE))) + 10;
+function columnsFor(rows: readonly AmpsRow[], width: number): StripColumns {
+  const text = figureRoom(rows) + 10;
   if (width < ONE_LINE_FROM)
-    return { stacked: true, rowHeight: STACKED_ROW, left: 6, chart: width - 14, name: width - text - 8 };
-  const names = Math.max(60, ...rows.map((row) => textWidth(row.name, NAME) * DISPLAY_BREADTH));
-  const name = Math.min(names, 0.28 * width);
-  return { stacked: false, rowHeight: ROW, left: name + 24, chart: width - name - 24 - text - 14, name };
+    return { stacked: true, rowHeight: STACKED_ROW, left: 6, chart: width - 14, nameWidth: width - text - 8 };
+  const nameWidth = nameRoom(rows, 0.28 * width);
+  const left = nameWidth + 24;
+  return { stacked: false, rowHeight: ROW, left, chart: width - left - text - 14, nameWidth };
 }
 
 type Axis = ReturnType<typeof scaleLinear<number, number>>;
@@ -111,25 +107,18 @@ export function describeStrip({ title, rows, limit }: AmpsStrip): string {
   return `${title}: ${said}${limit ? `; the limit is ${limit.text}` : ''}.`;
 }
 
-function head({ limit }: AmpsStrip, axis: Axis, { left, chart }: Columns, width: number, theme: Theme): string {
+function head({ limit }: AmpsStrip, axis: Axis, { left, chart }: StripColumns, width: number, theme: Theme): string {
   const count = Math.max(2, Math.round(chart / PX_PER_TICK));
   const write = axis.tickFormat(count);
-  const small = { 'font-size': NOTE, fill: theme.ink2, 'text-anchor': 'middle' };
   const at = limit === null ? null : axis(limit.value);
-  const ticks = axis.ticks(count).map((value) => {
-    const x = axis(value);
-    const text = write(value).replace('-', '−');
-    const mark = line(left + x, HEAD - 6, left + x, HEAD, { stroke: theme.edge, 'stroke-width': 1 });
-    const half = textWidth(text, NOTE) / 2;
-    // A figure that the limit's line would run through is left out.
-    if (at !== null && Math.abs(at - x) < half + 3) return mark;
-    const middle = Math.min(left + x, width - half);
-    return mark + label(middle, HEAD - 11, text, small);
-  });
+  const ticks = axis.ticks(count).map((value) => ({ at: axis(value), text: write(value).replace('-', '−') }));
+  // A figure that the limit's line would run through is left out.
+  const middle = (x: number, half: number) =>
+    at !== null && Math.abs(left + at - x) < half + 3 ? null : Math.min(x, width - half);
   return group(
     {},
     line(0, HEAD, width, HEAD, { stroke: theme.ink, 'stroke-width': 1 }),
-    ...ticks,
+    ...headTicks(ticks, { left, foot: HEAD, theme, middle }),
     at === null ? '' : limitText(limit!.text, left + at, left, chart, theme),
   );
 }
@@ -147,7 +136,7 @@ function limitText(text: string, x: number, left: number, chart: number, theme: 
 }
 
 /** The limit through all rows; where figures stand over their bars, through the bars alone, so that it crosses no words. */
-function limitLines({ limit, rows }: AmpsStrip, axis: Axis, c: Columns, height: number, theme: Theme): string[] {
+function limitLines({ limit, rows }: AmpsStrip, axis: Axis, c: StripColumns, height: number, theme: Theme): string[] {
   if (limit === null) return [];
   const x = c.left + axis(limit.value);
   const stroke = { stroke: theme.ink, 'stroke-width': 1.5 };
@@ -157,32 +146,25 @@ function limitLines({ limit, rows }: AmpsStrip, axis: Axis, c: Columns, height: 
 }
 
 /** Where the bar of a row lies, px from the top. */
-const barOf = (row: number, { stacked, rowHeight }: Columns): number =>
+const barOf = (row: number, { stacked, rowHeight }: StripColumns): number =>
   HEAD + row * rowHeight + (stacked ? 38 : rowHeight / 2);
 
-function drawnRow(row: AmpsRow, i: number, c: Columns, axis: Axis, width: number, theme: Theme): string {
+function drawnRow(row: AmpsRow, i: number, c: StripColumns, axis: Axis, width: number, theme: Theme): string {
   const top = HEAD + i * c.rowHeight;
   const textY = c.stacked ? top + 20 : top + c.rowHeight / 2 + 5;
   const barY = barOf(i, c);
-  const [name = ''] = fittedLines(row.name === '' ? 'no name' : row.name, c.name / DISPLAY_BREADTH, NAME, 1);
-  const figure = {
-    'font-size': FIGURE,
-    'font-weight': '600',
-    'text-anchor': 'end',
-    fill: theme.ink,
-  };
   return group(
     {},
-    label(0, textY, name, { 'font-family': DISPLAY, 'font-size': NAME, 'font-weight': '600', fill: theme.ink }),
+    rowName(0, textY, row.name, c.nameWidth, theme),
     line(c.left, barY, c.left + c.chart, barY, { stroke: theme.rule, 'stroke-width': 1 }),
     interval(row, c, barY, axis, theme),
-    label(width, textY, row.text, figure),
+    rowFigure(width, textY, row.text, theme),
   );
 }
 
 function interval(
   { value, low, high, metal, limit }: AmpsRow,
-  c: Columns,
+  c: StripColumns,
   y: number,
   axis: Axis,
   theme: Theme,
@@ -212,9 +194,4 @@ function bar(x: number, y: number, width: number, metal: MetalKind, theme: Theme
   if (!isRuled(metal)) return solid;
   const d = ruledRectangle(x, y - BAR / 2, width, BAR, RULING, 'rising');
   return solid + element('path', { d, stroke: theme.bed, 'stroke-width': 1, fill: 'none' });
-}
-
-function arrow(x: number, y: number, way: 1 | -1, theme: Theme): string {
-  const d = `M${x.toFixed(1)} ${y - ARROW}L${(x + way * (ARROW + 2)).toFixed(1)} ${y}L${x.toFixed(1)} ${y + ARROW}Z`;
-  return element('path', { d, fill: theme.edge });
 }

@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale';
+import { pictureName } from '../nameLabel.ts';
 import { element, group, label, line, round, svgDocument } from '../svg.ts';
 import { fittedLines, textWidth } from '../textFit.ts';
 import type { Theme } from '../theme.ts';
@@ -184,7 +185,7 @@ function endNames(ends: readonly End[], width: number, height: number, sides: Si
     if (fits) placed.push({ y: free, from });
   }
   return placed.map(({ y, from: { name, end, measured } }) => {
-    const [text = ''] = fittedLines(name === '' ? 'no name' : name, room, NOTE, 1);
+    const [text = ''] = fittedLines(pictureName(name), room, NOTE, 1);
     const at = width - sides.right + 10;
     const lead =
       Math.abs(end.y - y) > 2 || end.cut

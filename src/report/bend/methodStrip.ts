@@ -1,21 +1,22 @@
 import { BRACKET_ROOM, bandBrackets } from '../bandBrackets.ts';
-import { DISPLAY, group, label, line, rectangle, svgDocument } from '../svg.ts';
-import { fittedLines, textWidth } from '../textFit.ts';
+import {
+  BAR,
+  bracketedColumns,
+  headTicks,
+  LEAST_BAR,
+  NOTE,
+  rowFigure,
+  rowName,
+  type StripColumns,
+  TICK,
+} from '../cableStrip.ts';
+import { group, label, line, rectangle, svgDocument } from '../svg.ts';
 import type { Theme } from '../theme.ts';
 import type { BendMethod, StripRow } from './bendMethods.ts';
 import { type StripAxis, stripAxis } from './stripAxis.ts';
 
 const HEAD = 30;
-const NOTE = 13;
-const NAME = 15;
-/** Besley is broader than the sans that widths are reckoned by. */
-const DISPLAY_BREADTH = 1.2;
-const FIGURE = 14;
-const BAR = 8;
-const TICK = 16;
-const LEAST_BAR = 4;
-/** Below this width name and figure stand over the bar. px */
-const ONE_LINE_FROM = 470;
+const COLUMNS = { oneLineFrom: 470, mostNames: 0.32, gap: 16, rowHeight: { stacked: 54, level: 36 } };
 
 export interface StripOptions {
   width: number;
@@ -31,33 +32,13 @@ export interface Strip {
   middles: ReadonlyMap<string, number>;
 }
 
-interface Columns {
-  stacked: boolean;
-  rowHeight: number;
-  /** Left end and width of the chart. */
-  left: number;
-  chart: number;
-  nameWidth: number;
-}
-
-function columnsFor(rows: readonly StripRow[], width: number): Columns {
-  const stacked = width < ONE_LINE_FROM;
-  const text = Math.max(...rows.map((row) => textWidth(row.text, FIGURE)), 40) + 8;
-  const left = BRACKET_ROOM;
-  if (stacked) return { stacked, rowHeight: 54, left, chart: width - left - 8, nameWidth: width - left - text - 12 };
-  const names = Math.max(...rows.map((row) => textWidth(row.name, NAME) * DISPLAY_BREADTH), 60);
-  const nameWidth = Math.min(names, 0.32 * width);
-  const start = left + nameWidth + 16;
-  return { stacked, rowHeight: 36, left: start, chart: width - start - text - 16, nameWidth };
-}
-
 /**
  * How one method orders the cables: a row for each, the easiest to bend on top, its interval as a bar with a tick at the estimate.
  * Cables that cannot be parted stand behind one bracket, and a line is drawn only where a band ends.
  */
 export function methodStrip(method: BendMethod, { width, theme, as }: StripOptions): Strip {
   const { rows } = method;
-  const columns = columnsFor(rows, width);
+  const columns = bracketedColumns(rows, width, COLUMNS);
   const axis = stripAxis(method, columns.chart);
   const height = HEAD + rows.length * columns.rowHeight + 1;
   const middles = new Map(rows.map((row, i) => [row.cable, HEAD + (i + 0.5) * columns.rowHeight]));
@@ -83,7 +64,7 @@ export function describe({ head: title, note, unit, rows }: BendMethod): string 
   return `${title}, ${unit}, ${note}, the easiest first: ${said.join('; ')}.`;
 }
 
-function head(method: BendMethod, axis: StripAxis, { left, chart }: Columns, width: number, theme: Theme): string {
+function head(method: BendMethod, axis: StripAxis, { left, chart }: StripColumns, width: number, theme: Theme): string {
   const small = { 'font-size': NOTE, fill: theme.ink2 };
   const ends = method.numbers
     ? []
@@ -91,32 +72,19 @@ function head(method: BendMethod, axis: StripAxis, { left, chart }: Columns, wid
         label(left, HEAD - 11, 'easier', small),
         label(left + chart, HEAD - 11, 'stiffer', { ...small, 'text-anchor': 'end' }),
       ];
-  let taken = Number.NEGATIVE_INFINITY;
-  const ticks = axis.ticks.map(({ at, text }) => {
-    const x = left + at;
-    const half = textWidth(text, NOTE) / 2;
-    const mark = line(x, HEAD - 6, x, HEAD, { stroke: theme.edge, 'stroke-width': 1 });
-    if (x - half < taken + 6 || x + half > width) return mark;
-    taken = x + half;
-    return mark + label(x, HEAD - 11, text, { ...small, 'text-anchor': 'middle' });
-  });
+  const middle = (x: number, half: number) => (x + half > width ? null : x);
+  const ticks = headTicks(axis.ticks, { left, foot: HEAD, theme, middle });
   return group({}, line(0, HEAD, width, HEAD, { stroke: theme.ink, 'stroke-width': 1 }), ...ticks, ...ends);
 }
 
-function drawnRow(row: StripRow, top: number, c: Columns, axis: StripAxis, width: number, theme: Theme): string {
+function drawnRow(row: StripRow, top: number, c: StripColumns, axis: StripAxis, width: number, theme: Theme): string {
   const textY = c.stacked ? top + 20 : top + c.rowHeight / 2 + 5;
   const barY = c.stacked ? top + 38 : top + c.rowHeight / 2;
-  const [name = ''] = fittedLines(row.name === '' ? 'no name' : row.name, c.nameWidth / DISPLAY_BREADTH, NAME, 1);
   const step = row.figures.length > 1 ? BAR + 3 : 0;
   const first = barY - ((row.figures.length - 1) * step) / 2;
   return group(
     {},
-    label(BRACKET_ROOM, textY, name, {
-      'font-family': DISPLAY,
-      'font-size': NAME,
-      'font-weight': '600',
-      fill: theme.ink,
-    }),
+    rowName(BRACKET_ROOM, textY, row.name, c.nameWidth, theme),
     line(c.left, barY, c.left + c.chart, barY, { stroke: theme.rule, 'stroke-width': 1 }),
     ...row.figures.map((figure, i) => {
       const y = first + i * step;
@@ -130,11 +98,6 @@ function drawnRow(row: StripRow, top: number, c: Columns, axis: StripAxis, width
         rectangle(c.left + axis.at(figure.value) - 1, y - tall / 2, 2, tall, { fill: theme.ink })
       );
     }),
-    label(width, textY, row.text, {
-      'font-size': FIGURE,
-      'font-weight': '600',
-      'text-anchor': 'end',
-      fill: theme.ink,
-    }),
+    rowFigure(width, textY, row.text, theme),
   );
 }

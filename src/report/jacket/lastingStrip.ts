@@ -1,46 +1,27 @@
 import { BRACKET_ROOM, bandBrackets } from '../bandBrackets.ts';
-import { circle, DISPLAY, element, group, label, line, rectangle, round, svgDocument } from '../svg.ts';
-import { fittedLines, textWidth } from '../textFit.ts';
+import {
+  arrow,
+  BAR,
+  bracketedColumns,
+  headTicks,
+  LEAST_BAR,
+  rowFigure,
+  rowName,
+  type StripColumns,
+  TICK,
+} from '../cableStrip.ts';
+import { circle, element, group, line, rectangle, round, svgDocument } from '../svg.ts';
 import type { Theme } from '../theme.ts';
 import { type LastingAxis, lastingAxis } from './lastingAxis.ts';
 import type { LastingChart, LastingRow } from './lastingChart.ts';
 
 const HEAD = 30;
-const NOTE = 13;
-const NAME = 15;
-const FIGURE = 14;
-/** Besley is broader than the sans that widths are reckoned by. */
-const DISPLAY_BREADTH = 1.2;
-const BAR = 8;
-const TICK = 16;
-const LEAST_BAR = 4;
 const DOT = 3.5;
-const ARROW = 5;
 /** How far dots of one amount stand apart, px. */
 const STACKED = 8;
-/** Below this width name and figure stand over the bar. px */
-const ONE_LINE_FROM = 560;
-
-interface Columns {
-  stacked: boolean;
-  rowHeight: number;
-  left: number;
-  chart: number;
-  nameWidth: number;
-}
-
-function columnsFor(rows: readonly LastingRow[], width: number): Columns {
-  const text = Math.max(40, ...rows.map((row) => textWidth(row.text, FIGURE))) + 8;
-  const dots = rows.some((row) => row.pieces.length > 0);
-  if (width < ONE_LINE_FROM) {
-    const left = BRACKET_ROOM;
-    return { stacked: true, rowHeight: 74, left, chart: width - left - 8, nameWidth: width - left - text - 12 };
-  }
-  const names = Math.max(60, ...rows.map((row) => textWidth(row.name, NAME) * DISPLAY_BREADTH));
-  const nameWidth = Math.min(names, 0.28 * width);
-  const left = BRACKET_ROOM + nameWidth + 16;
-  return { stacked: false, rowHeight: dots ? 52 : 36, left, chart: width - left - text - 20, nameWidth };
-}
+const COLUMNS = { oneLineFrom: 560, mostNames: 0.28, gap: 20 };
+/** With the pieces below the bar, and without. px */
+const LEVEL_ROW = { dotted: 52, plain: 36 };
 
 /**
  * What the pieces of each cable lasted in one test: the amount that half of such pieces last as a tick in its interval, the pieces
@@ -49,7 +30,8 @@ function columnsFor(rows: readonly LastingRow[], width: number): Columns {
  */
 export function lastingStrip(chart: LastingChart, { width, theme }: { width: number; theme: Theme }): string {
   const { rows, banded } = chart;
-  const columns = columnsFor(rows, width);
+  const level = rows.some((row) => row.pieces.length > 0) ? LEVEL_ROW.dotted : LEVEL_ROW.plain;
+  const columns = bracketedColumns(rows, width, { ...COLUMNS, rowHeight: { stacked: 74, level } });
   const axis = lastingAxis(chart, columns.chart);
   const height = HEAD + rows.length * columns.rowHeight + 1;
   const bands = rows.map(({ band }, i) => (banded ? band : -i));
@@ -76,54 +58,40 @@ export function describe({ test, unit, scale, rows, banded }: LastingChart): str
   return `${test}, ${what}, the longest lasting first: ${said.join('; ')}.`;
 }
 
-function head(axis: LastingAxis, { left, chart }: Columns, width: number, theme: Theme): string {
-  const small = { 'font-size': NOTE, fill: theme.ink2 };
-  let taken = Number.NEGATIVE_INFINITY;
-  const ticks = axis.ticks.map(({ at, text }) => {
-    const half = textWidth(text, NOTE) / 2;
-    // The outermost ticks keep their words within the picture.
-    const x = left + at;
-    const middle = Math.min(x, width - half);
-    const mark = line(x, HEAD - 6, x, HEAD, { stroke: theme.edge, 'stroke-width': 1 });
-    if (middle - half < taken + 6) return mark;
-    taken = middle + half;
-    return mark + label(middle, HEAD - 11, text, { ...small, 'text-anchor': 'middle' });
-  });
+function head(axis: LastingAxis, { left, chart }: StripColumns, width: number, theme: Theme): string {
+  // The outermost ticks keep their words within the picture.
+  const middle = (x: number, half: number) => Math.min(x, width - half);
   return group(
     {},
     line(0, HEAD, width, HEAD, { stroke: theme.ink, 'stroke-width': 1 }),
-    ...ticks,
+    ...headTicks(axis.ticks, { left, foot: HEAD, theme, middle }),
     line(left, HEAD, left + chart, HEAD, { stroke: theme.ink, 'stroke-width': 1 }),
   );
 }
 
-function drawnRow(row: LastingRow, top: number, c: Columns, axis: LastingAxis, width: number, theme: Theme): string {
+function drawnRow(
+  row: LastingRow,
+  top: number,
+  c: StripColumns,
+  axis: LastingAxis,
+  width: number,
+  theme: Theme,
+): string {
   const dotted = row.pieces.length > 0;
   const textY = c.stacked ? top + 20 : top + c.rowHeight / 2 + 5;
   const barY = c.stacked ? top + 38 : top + c.rowHeight / 2 - (dotted ? 9 : 0);
-  const [name = ''] = fittedLines(row.name === '' ? 'no name' : row.name, c.nameWidth / DISPLAY_BREADTH, NAME, 1);
   return group(
     {},
-    label(BRACKET_ROOM, textY, name, {
-      'font-family': DISPLAY,
-      'font-size': NAME,
-      'font-weight': '600',
-      fill: theme.ink,
-    }),
+    rowName(BRACKET_ROOM, textY, row.name, c.nameWidth, theme),
     line(c.left, barY, c.left + c.chart, barY, { stroke: theme.rule, 'stroke-width': 1 }),
     interval(row, barY, c, axis, theme),
     ...dots(row, barY + (c.stacked ? 18 : 17), c, axis, theme),
-    label(width, textY, row.text, {
-      'font-size': FIGURE,
-      'font-weight': '600',
-      'text-anchor': 'end',
-      fill: theme.ink,
-    }),
+    rowFigure(width, textY, row.text, theme),
   );
 }
 
 /** The pieces; those of one amount stand one over the other. */
-function dots({ pieces }: LastingRow, y: number, c: Columns, axis: LastingAxis, theme: Theme): string[] {
+function dots({ pieces }: LastingRow, y: number, c: StripColumns, axis: LastingAxis, theme: Theme): string[] {
   return pieces.map(({ amount, survived }, i) => {
     const alike = pieces.filter((p) => p.amount === amount);
     const place = pieces.slice(0, i).filter((p) => p.amount === amount).length;
@@ -133,7 +101,13 @@ function dots({ pieces }: LastingRow, y: number, c: Columns, axis: LastingAxis, 
 }
 
 /** The bar between two ends; one that is not set, or lies beyond the axis, is an arrow at the edge of the chart. */
-function interval({ value, low, high }: LastingRow, y: number, c: Columns, axis: LastingAxis, theme: Theme): string {
+function interval(
+  { value, low, high }: LastingRow,
+  y: number,
+  c: StripColumns,
+  axis: LastingAxis,
+  theme: Theme,
+): string {
   const marks: string[] = [];
   if (low !== null || high !== null) {
     const from = low === null ? 0 : axis.at(low);
@@ -146,12 +120,6 @@ function interval({ value, low, high }: LastingRow, y: number, c: Columns, axis:
   }
   if (value !== null) marks.push(rectangle(c.left + axis.at(value) - 1, y - TICK / 2, 2, TICK, { fill: theme.ink }));
   return marks.join('');
-}
-
-function arrow(x: number, y: number, way: 1 | -1, theme: Theme): string {
-  const tip = x + way * (ARROW + 3);
-  const d = `M${round(x)} ${round(y - ARROW - 1)}L${round(tip)} ${round(y)}L${round(x)} ${round(y + ARROW + 1)}Z`;
-  return element('path', { d, fill: theme.edge });
 }
 
 /** A failure as a full dot; a survivor as an open one that points on. */

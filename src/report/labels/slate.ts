@@ -1,3 +1,4 @@
+import { DISPLAY_BREADTH } from '../nameLabel.ts';
 import { DISPLAY, group, label, line, rectangle, svgDocument } from '../svg.ts';
 import { fittedLines } from '../textFit.ts';
 import { lightTheme, type Theme } from '../theme.ts';
@@ -19,8 +20,6 @@ export interface SlateInput {
 const WIDTH = 1920;
 const HEIGHT = 1080;
 const EDGE = 96;
-/** The display face is this much broader than the text face. */
-const DISPLAY_BREADTH = 1.25;
 
 /** Sizes of what stands under a head, px, and the lines that fit above the clock in each. */
 const SIZES = [

@@ -1,4 +1,5 @@
 import { max } from 'd3-array';
+import { DISPLAY_BREADTH, pictureName } from '../nameLabel.ts';
 import { type MarkInput, outcomeMark } from '../outcomeMark.ts';
 import { DISPLAY, element, escapeText, group, label, line, SANS, svgDocument } from '../svg.ts';
 import { fittedLines, textWidth } from '../textFit.ts';
@@ -19,8 +20,6 @@ const MARK = 14;
 const LINE_HEIGHT = 21;
 /** From the lower tick to the base line of the name, px. */
 const CAPTION_GAP = 18;
-/** The display face is this much broader than the text face. */
-const DISPLAY_BREADTH = 1.25;
 
 export interface RowCable {
   section: SectionInput;
@@ -152,7 +151,7 @@ function caption(name: string, outcome: RowCable['outcome'], at: Placed, column:
 }
 
 const nameLines = (name: string, column: number): string[] =>
-  fittedLines(name === '' ? 'no name' : name, column - 12, NAME * DISPLAY_BREADTH, 2);
+  fittedLines(pictureName(name), column - 12, NAME * DISPLAY_BREADTH, 2);
 
 function captionRoom(cables: readonly RowCable[], column: number): number {
   const most = max(cables, ({ section }) => nameLines(section.name, column).length) ?? 1;

@@ -2,8 +2,8 @@ import type { Measured } from '../../../findings/schema.ts';
 import type { IntervalAxis } from '../../intervalAxis.ts';
 import { intervalHead, intervalHeadHeight, intervalRow } from '../../intervalBar.ts';
 import type { MetalKind } from '../../metalKind.ts';
-import { DISPLAY, group, label, svgDocument } from '../../svg.ts';
-import { fittedLines } from '../../textFit.ts';
+import { nameLabel } from '../../nameLabel.ts';
+import { group, label, svgDocument } from '../../svg.ts';
 import type { Theme } from '../../theme.ts';
 
 export interface ChartRow {
@@ -24,8 +24,6 @@ export interface ChartPicture {
 const ROW = 27;
 const NAME = 14;
 const FIGURE = 14;
-/** The display face is this much broader than the text face. */
-const DISPLAY_BREADTH = 1.25;
 const NAMES = 150;
 const FIGURES = 118;
 const GAP = 16;
@@ -40,15 +38,9 @@ export function nameChart(
   const height = intervalHeadHeight + rows.length * ROW;
   const drawn = rows.map((row, i) => {
     const y = intervalHeadHeight + i * ROW;
-    const [name] = fittedLines(row.name, NAMES, NAME * DISPLAY_BREADTH, 1);
     return group(
       {},
-      label(0, y + ROW / 2 + 5, name ?? '', {
-        'font-family': DISPLAY,
-        'font-size': NAME,
-        'font-weight': '600',
-        fill: theme.ink,
-      }),
+      nameLabel(0, y + ROW / 2 + 5, row.name, { size: NAME, width: NAMES, theme }),
       group(
         { transform: `translate(${NAMES + GAP} ${y})` },
         intervalRow(row.figure, row.metal, axis, { width: chart, height: ROW, theme, as: 'group' }),

@@ -1,6 +1,6 @@
 import type { Decide } from '../../../findings/shapes/decide.ts';
-import { DISPLAY, group, label, line, rectangle, svgDocument } from '../../svg.ts';
-import { fittedLines } from '../../textFit.ts';
+import { nameLabel } from '../../nameLabel.ts';
+import { group, label, line, rectangle, svgDocument } from '../../svg.ts';
 import type { Theme } from '../../theme.ts';
 import type { ChartPicture } from './nameChart.ts';
 
@@ -9,7 +9,6 @@ const TALLEST = 40;
 const HEAD = 26;
 const NAME = 15;
 const NOTE = 13;
-const DISPLAY_BREADTH = 1.25;
 const NAMES = 156;
 const BANDS = 110;
 /** Chances smaller than this have neither bar nor figure. */
@@ -45,7 +44,6 @@ export function placeChart({ cables }: Decide, { width, theme }: { width: number
   );
   const rows = cables.map(({ name, place_probability: chances }, i) => {
     const foot = HEAD + (i + 1) * ROW;
-    const [shown] = fittedLines(name, NAMES - 12, NAME * DISPLAY_BREADTH, 1);
     const bars = chances.map((chance, place) => {
       if (chance < SHOWN_FROM) return '';
       const tall = chance * TALLEST;
@@ -64,12 +62,7 @@ export function placeChart({ cables }: Decide, { width, theme }: { width: number
     });
     return group(
       {},
-      label(BANDS, foot - ROW / 2 + 5, shown ?? '', {
-        'font-family': DISPLAY,
-        'font-size': NAME,
-        'font-weight': '600',
-        fill: theme.ink,
-      }),
+      nameLabel(BANDS, foot - ROW / 2 + 5, name, { size: NAME, width: NAMES - 12, theme }),
       ...bars,
       line(BANDS, foot, width, foot, { stroke: theme.rule, 'stroke-width': 1 }),
     );

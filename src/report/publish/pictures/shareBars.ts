@@ -2,8 +2,8 @@ import type { JacketCable } from '../../../findings/shapes/jacket.ts';
 import { ruledRectangle } from '../../hatch.ts';
 import { jacketColour } from '../../jacketColour.ts';
 import { isRuled, type MetalKind, metalFill } from '../../metalKind.ts';
-import { DISPLAY, element, group, label, rectangle, svgDocument } from '../../svg.ts';
-import { fittedLines } from '../../textFit.ts';
+import { nameLabel } from '../../nameLabel.ts';
+import { element, group, label, rectangle, svgDocument } from '../../svg.ts';
 import type { Theme } from '../../theme.ts';
 import type { ChartPicture } from './nameChart.ts';
 
@@ -17,7 +17,6 @@ export interface ShareRow {
 const ROW = 27;
 const BAR = 18;
 const NAME = 14;
-const DISPLAY_BREADTH = 1.25;
 const NAMES = 150;
 const FIGURES = 110;
 const GAP = 16;
@@ -36,15 +35,9 @@ export function shareBars(rows: readonly ShareRow[], { width, theme }: { width: 
     const left = NAMES + GAP;
     const [metalWidth, airWidth] = [shares.metal.value * room, shares.air.value * room];
     const fill = metalFill(metal, theme);
-    const [shown] = fittedLines(name, NAMES, NAME * DISPLAY_BREADTH, 1);
     return group(
       {},
-      label(0, y + 14, shown ?? '', {
-        'font-family': DISPLAY,
-        'font-size': NAME,
-        'font-weight': '600',
-        fill: theme.ink,
-      }),
+      nameLabel(0, y + 14, name, { size: NAME, width: NAMES, theme }),
       rectangle(left, y, metalWidth, BAR, { fill: fill ?? theme.bed, stroke: fill ? null : theme.edge }),
       isRuled(metal)
         ? element('path', {
