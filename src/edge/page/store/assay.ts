@@ -37,7 +37,8 @@ const bench = new Bench();
 export function followTrial(trial: string): () => void {
   if (assay.peek()?.trial !== trial || assay.peek()?.stage === 'failed') assay.value = fetching(trial);
   void openJournal(trial);
-  return effect(() => {
+  followers += 1;
+  const stop = effect(() => {
     const now = held.value;
     if (now?.trial !== trial) return;
     const { journal } = now.outbox;
@@ -45,7 +46,17 @@ export function followTrial(trial: string): () => void {
     // A journal that was never read to its end is waited for, unless the bench computer is out of reach.
     if (journal.length > 0 && now.asked) untracked(() => take(trial, journal));
   });
+  if (putOff !== null) void drawOnceSettled(trial, putOff);
+  return () => {
+    followers -= 1;
+    stop();
+  };
 }
+
+/** How many follow the open trial just now. */
+let followers = 0;
+/** The entries whose draws were put off because nobody followed any more; null for none. */
+let putOff: readonly Entry[] | null = null;
 
 function fetching(trial: string): Assay {
   return { trial, stage: 'fetching', entries: [], findings: null, place: '', readings: [], drawn: 0, sentence: '' };
@@ -94,18 +105,25 @@ async function compute(trial: string, entries: readonly Entry[]): Promise<void> 
     const assayed = await bench.ask('assay', { entries, draws: 0 });
     if (assay.peek()?.entries !== entries) return;
     change(trial, { ...assayed, stage: 'drawing' });
-    await restBeforeDraws();
-    if (assay.peek()?.entries !== entries || assay.peek()?.stage !== 'drawing') return;
   } catch (error) {
     if (assay.peek()?.entries !== entries) return;
     return change(trial, { stage: error instanceof Stopped ? 'stopped' : 'failed', sentence: sentenceOf(error) });
   }
-  await draw(trial, entries);
+  await drawOnceSettled(trial, entries);
 }
 
 /** Nobody waits for the draws: they begin once the person has settled here, and spare the battery of whoever only passes through. */
 const REST_BEFORE_DRAWS_MS = 1500;
 const restBeforeDraws = () => new Promise((resume) => setTimeout(resume, REST_BEFORE_DRAWS_MS));
+
+/** Draws after the rest, unless the answer was stopped, replaced or left meanwhile; what was left goes on when it is followed again. */
+async function drawOnceSettled(trial: string, entries: readonly Entry[]): Promise<void> {
+  putOff = null;
+  await restBeforeDraws();
+  if (assay.peek()?.entries !== entries || assay.peek()?.stage !== 'drawing') return;
+  if (followers === 0) putOff = entries;
+  else await draw(trial, entries);
+}
 
 async function draw(trial: string, entries: readonly Entry[]): Promise<void> {
   change(trial, { stage: 'drawing', drawn: 0 });
