@@ -14,6 +14,8 @@ import { findChromium } from './parts/chromium.mjs';
 import { inProject, stopWith } from './parts/root.mjs';
 import { setUp } from './parts/setUp.mjs';
 
+const PLAN = '/trial/fenwater-2-awg/plan';
+const BENCH = '/trial/fenwater-2-awg/bench';
 const INSIDE = '/trial/fenwater-2-awg/inside';
 const BEND = '/trial/fenwater-2-awg/bend#quill';
 const JACKET = '/trial/fenwater-2-awg/jacket';
@@ -42,6 +44,9 @@ const CABLE = {
 
 const PICTURES = [
   { file: 'shelf.png', path: '/', viewport: DESK, colorScheme: 'light', wholePage: true, before: fillFields },
+  { file: 'plan.png', path: PLAN, viewport: DESK, colorScheme: 'light', before: waitForPlan },
+  { file: 'bench.png', path: BENCH, viewport: DESK, colorScheme: 'light', before: waitForBench },
+  { file: 'bench-phone.png', path: BENCH, viewport: PHONE, colorScheme: 'dark', sharp: true, before: waitForBench },
   { file: 'inside-light.png', path: INSIDE, viewport: DESK, colorScheme: 'light', before: waitForDraws },
   { file: 'inside-dark.png', path: INSIDE, viewport: DESK, colorScheme: 'dark', before: waitForDraws },
   { file: 'phone.png', path: INSIDE, viewport: PHONE, colorScheme: 'light', sharp: true, before: waitForDraws },
@@ -110,6 +115,14 @@ async function fillFields(page) {
   for (const [name, text] of Object.entries(CABLE)) await page.locator(`#six-${name}`).fill(text);
   await page.locator('.six .answer[aria-busy=false] .key').waitFor();
   await page.evaluate(() => document.activeElement?.blur());
+}
+
+async function waitForPlan(page) {
+  await page.locator('.look-ahead[aria-busy=false] .hundreds').waitFor({ timeout: 120_000 });
+}
+
+async function waitForBench(page) {
+  await page.locator('main input').first().waitFor({ timeout: 60_000 });
 }
 
 async function waitForDraws(page) {

@@ -29,6 +29,7 @@ export function Fellows({ trial, act, work }: { trial: Trial; act: BenchAct; wor
     displayStep(trial, quantity, unit.value),
   );
   const inUnit = unitWords(unit.value);
+  const spanned = `${Number(span.toPrecision(2))} ${inUnit}`.trim();
   return (
     <section class="fellows">
       <h2>
@@ -47,8 +48,8 @@ export function Fellows({ trial, act, work }: { trial: Trial; act: BenchAct; wor
         ))}
       </ul>
       <p class="note">
-        Each line spans {Number(span.toPrecision(2))} {inUnit}, wider where a reading needs it. A ring stands far from
-        its fellows; what is struck through stays on record.
+        Each line spans {spanned}, wider where a reading needs it. A ring stands far from its fellows; what is struck
+        through stays on record.
       </p>
       <SoFar trial={trial} act={act} />
     </section>
