@@ -16,13 +16,15 @@ const CURVE = { width: 42, height: 30 };
 export function Weights({ stood }: { stood: Stood }) {
   const { decide, trial } = stood;
   const sliders = slidersOf(decide.criteria, sharesNow(stood));
-  const chosen = openIds.value?.trial === trial ? openIds.value.ids : null;
-  // With a job the weights arrive a moment after it was chosen; the sliders are chosen then.
-  const settled = tried.value.wish === null || 'numbers' in tried.value.wish || stood.stage !== 'moving';
+  const chosen = openIds.value?.trial === trial ? openIds.value : null;
+  const choose = chosen === null || chosen.anew;
+  // The weights of a job, of a ranking, or of the trial arrive a moment after they were asked for; the sliders are chosen then.
+  const { wish } = tried.value;
+  const settled = (wish !== null && 'numbers' in wish) || stood.stage !== 'moving';
   useEffect(() => {
-    if (chosen === null && settled) chooseOpen(stood);
-  }, [chosen === null, settled, stood.order]);
-  const open = (chosen ?? []).flatMap((id) => sliders.filter((slider) => slider.id === id));
+    if (choose && settled) chooseOpen(stood);
+  }, [choose, settled, stood.order]);
+  const open = (chosen?.ids ?? []).flatMap((id) => sliders.filter((slider) => slider.id === id));
   const hidden = sliders.filter(({ id, share }) => share > 0 && !open.some((slider) => slider.id === id));
   return (
     <section class="standing-weights">

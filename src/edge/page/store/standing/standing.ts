@@ -85,7 +85,8 @@ export function tryOut(next: Partial<Tried>): void {
   tried.value = { ...tried.peek(), ...next };
   clearTimeout(timer);
   if (rescaled) resting.stop();
-  if (standing.peek()?.stage !== 'preparing') alter({ stage: 'moving' });
+  // Once there is an order it is that of an earlier wish, however briefly it has stood there.
+  if (standing.peek()?.decide != null) alter({ stage: 'moving' });
   void follow();
 }
 

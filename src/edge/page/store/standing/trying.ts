@@ -7,8 +7,8 @@ import { movedShares, rankingText, type Shares, sharesText, wholeShares } from '
 import { openSliders, slidersOf } from './sliders.ts';
 import { type Standing, standing, tried, tryOut } from './standing.ts';
 
-/** Sliders that stand open; chosen anew with a job, never while one moves. */
-export const openIds = signal<{ trial: string; ids: string[] } | null>(null);
+/** Sliders that stand open; chosen `anew` once the order of a job is there, never while one moves. */
+export const openIds = signal<{ trial: string; ids: string[]; anew: boolean } | null>(null);
 /** Which slider moves, and what the shares were before it did. */
 let begun: { id: string; base: Shares } | null = null;
 
@@ -26,6 +26,7 @@ export function moveShare(id: string, members: readonly string[], to: number): v
   const now = standing.peek();
   if (now === null) return;
   if (begun?.id !== id) begun = { id, base: sharesNow(now) };
+  keepOpen();
   const among = openIds.peek()?.ids ?? [];
   const shares = movedShares(begun.base, members, to, among);
   tryOut({ wish: { numbers: Object.fromEntries(shares) } });
@@ -34,20 +35,31 @@ export function moveShare(id: string, members: readonly string[], to: number): v
 /** Where the open sliders are those of the shares at hand again. */
 export function chooseOpen(now: Standing): void {
   if (now.decide === null) return;
-  openIds.value = { trial: now.trial, ids: openSliders(slidersOf(now.decide.criteria, sharesNow(now))) };
+  openIds.value = { trial: now.trial, ids: openSliders(slidersOf(now.decide.criteria, sharesNow(now))), anew: false };
+}
+
+/** Those that stand open stay until the order of what is wished now is there, and are then chosen by its weights. */
+function chooseLater(): void {
+  const now = openIds.peek();
+  if (now !== null) openIds.value = { ...now, anew: true };
+}
+
+function keepOpen(): void {
+  const now = openIds.peek();
+  if (now?.anew) openIds.value = { ...now, anew: false };
 }
 
 /** Takes the weights of a job. */
 export function takeJob(job: string): void {
   begun = null;
-  openIds.value = null;
+  chooseLater();
   tryOut({ wish: { job } });
 }
 
 /** Takes an order of importance. */
 export function takeRanking(ranking: string[][]): void {
   begun = null;
-  openIds.value = null;
+  chooseLater();
   tryOut({ wish: ranking.length === 0 ? null : { ranking } });
 }
 
@@ -59,7 +71,7 @@ export function tryScale(id: string, scale: Pick<CriterionFound, 'shape' | 'wors
 /** Back to what the trial keeps. */
 export function backToKept(): void {
   begun = null;
-  openIds.value = null;
+  chooseLater();
   tryOut({ wish: null, scales: {} });
 }
 
