@@ -9,6 +9,7 @@ import { addressOf } from '../../store/routeOf.ts';
 import { BendCables } from './bendCables.tsx';
 import { BendWarnings } from './bendWarnings.tsx';
 import { HowWeKnowBending } from './howWeKnowBending.tsx';
+import { JudgementsOnRecord } from './judgementsOnRecord.tsx';
 import { MethodStrips } from './methodStrips.tsx';
 
 interface BendingProps {
@@ -33,6 +34,7 @@ export function Bending({ now, findings, flex, open }: BendingProps) {
       )}
       <BendCables now={now} findings={findings} flex={flex} methods={methods} open={open} />
       <BendWarnings findings={findings} />
+      <JudgementsOnRecord trial={now.trial} />
       <HowWeKnowBending flex={flex} findings={findings} />
     </>
   );

@@ -1,5 +1,6 @@
 import { bendRoute } from '../../store/bend/openInBend.ts';
 import { addressOf } from '../../store/routeOf.ts';
+import { JudgementsOnRecord } from './judgementsOnRecord.tsx';
 
 /** What to do where nothing about bending is on record. */
 export function NoBendingYet({ trial }: { trial: string }) {
@@ -35,6 +36,7 @@ export function NoBendingYet({ trial }: { trial: string }) {
           </a>
         </section>
       </div>
+      <JudgementsOnRecord trial={trial} />
     </>
   );
 }

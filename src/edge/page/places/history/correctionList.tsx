@@ -1,7 +1,7 @@
 import type { Entry } from '../../../../journal/entry.ts';
 import { corrections } from '../../../../trial/corrections.ts';
 import type { Trial } from '../../../../trial/trial.ts';
-import { whenWords } from './whatWasSaid.ts';
+import { whenWords } from '../../store/whenWords.ts';
 
 /** Everything that was put right, the latest first. Not shown while names are hidden, because corrections name cables. */
 export function CorrectionList({ trial, entries }: { trial: Trial; entries: readonly Entry[] }) {

@@ -5,8 +5,9 @@ import { wholeText } from '../../../../units/wholeText.ts';
 import { Photos } from '../../parts/photos.tsx';
 import { held } from '../../store/journal/journal.ts';
 import { addressOf } from '../../store/routeOf.ts';
+import { whenWords } from '../../store/whenWords.ts';
 import { StrikeReading } from './strikeReading.tsx';
-import { whatWasSaid, whenWords } from './whatWasSaid.ts';
+import { whatWasSaid } from './whatWasSaid.ts';
 
 /** Entries that are shown at first, and how many more at each asking. */
 const SHOWN = 100;

@@ -5,8 +5,9 @@ import { lookBackTo, lookBackToEntry } from '../../../../trial/lookBack.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { lookedBack, lookInside, stopLooking } from '../../store/lookBack.ts';
 import { goTo } from '../../store/route.ts';
+import { whenWords } from '../../store/whenWords.ts';
 import { Found } from '../inside/inside.tsx';
-import { whatWasSaid, whenWords } from './whatWasSaid.ts';
+import { whatWasSaid } from './whatWasSaid.ts';
 
 interface LookBackProps {
   trial: Trial;

@@ -5,8 +5,9 @@ import { STANDING_WORDS } from '../../../../trial/standing.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { wholeText } from '../../../../units/wholeText.ts';
 import { pieceWords, quantityHead } from '../../store/bench/names.ts';
+import { whenWords } from '../../store/whenWords.ts';
 import { StrikeReading } from './strikeReading.tsx';
-import { readingWords, whenWords } from './whatWasSaid.ts';
+import { readingWords } from './whatWasSaid.ts';
 
 /** Readings shown at first, and how many more at each asking. */
 const SHOWN = 50;

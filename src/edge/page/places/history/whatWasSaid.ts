@@ -3,6 +3,7 @@ import type { Entry } from '../../../../journal/entry.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { pieceWords, quantityHead, valueWords } from '../../store/bench/names.ts';
 import { checkWords } from '../../store/plan/checkWords.ts';
+import { thingWords } from './thingWords.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
   trial: 'Trial described',
@@ -22,6 +23,8 @@ const NAMES: Readonly<Record<string, string>> = {
   setting: 'Plan',
   blinding: 'Blinding',
   withdrawal: 'Put aside',
+  seal: 'Part sealed',
+  reply: 'A maker’s word',
 };
 
 export interface Said {
@@ -96,6 +99,10 @@ export function whatWasSaid({ kind, body }: Entry, trial: Trial): Said {
       return said(cell('fitting'), cell('tried'));
     case 'trial':
       return said(cell('title'));
+    case 'seal':
+      return said(cell('part'), cell('title'), cell('places'));
+    case 'reply':
+      return said(hidden(cableName(cell, trial)), replyWords(cell));
     default:
       return said('');
   }
@@ -136,13 +143,11 @@ function cableName(cell: (name: string) => string, trial: Trial): string {
   return own || (trial.cables.find(({ cable }) => cable === cell('cable'))?.name ?? cell('cable'));
 }
 
-const THINGS: Readonly<Record<string, string>> = { trial: 'the trial', instrument: 'tool', evidence: 'look' };
-
-/** What was put aside: `tool scale`, `KR, piece to take apart`. A cable's name is left out while names are hidden. */
-function thingWords(about: string, which: string, trial: Trial): string {
-  if (about === 'specimen') return pieceWords(trial, which);
-  const isHidden = about === 'trial' || (about === 'cable' && trial.blinding.blind);
-  return [THINGS[about] ?? about, isHidden ? '' : which].join(' ').trim();
+/** How far an exchange with a maker has come. */
+function replyWords(cell: (name: string) => string): string {
+  if (cell('received_on') !== '') return 'replied';
+  if (cell('no_reply').toLowerCase() === 'yes') return 'no reply';
+  return cell('deadline') === '' ? 'asked' : `asked, reply by ${cell('deadline')}`;
 }
 
 /** A reading as typed, by its name. */
@@ -151,13 +156,4 @@ export function readingWords(trial: Trial, reading: string): string {
   if (found === undefined) return 'a reading that is not on record';
   const { row, specimen, quantity } = found;
   return `${valueWords(row.value ?? '', row.unit ?? '')}, ${pieceWords(trial, specimen)}, ${quantityHead(quantity).toLowerCase()}`;
-}
-
-/** `2026-10-03 14:07`, by the clock of whoever looks. */
-export function whenWords(at: string): string {
-  const moment = new Date(at);
-  if (Number.isNaN(moment.getTime())) return at;
-  const two = (value: number) => String(value).padStart(2, '0');
-  const day = `${moment.getFullYear()}-${two(moment.getMonth() + 1)}-${two(moment.getDate())}`;
-  return `${day} ${two(moment.getHours())}:${two(moment.getMinutes())}`;
 }

@@ -9,6 +9,7 @@ import { Changes } from './changes.tsx';
 import { CutFaces } from './cutFaces.tsx';
 import { HowWeKnowJackets } from './howWeKnowJackets.tsx';
 import { JacketCables } from './jacketCables.tsx';
+import { OutcomesOnRecord } from './outcomesOnRecord.tsx';
 import { TestSection } from './testSection.tsx';
 
 interface JacketsProps {
@@ -44,6 +45,7 @@ export function Jackets({ trial, findings, jacket, open }: JacketsProps) {
       ))}
       <Changes changes={jacket.exposures} />
       <Warnings findings={{ ...findings, warnings }} />
+      <OutcomesOnRecord trial={trial} />
       <HowWeKnowJackets findings={findings} jacket={jacket} />
     </>
   );

@@ -1,5 +1,6 @@
 import { jacketRoute } from '../../store/jacket/openInJacket.ts';
 import { addressOf } from '../../store/routeOf.ts';
+import { OutcomesOnRecord } from './outcomesOnRecord.tsx';
 
 /** What to do where nothing about jackets is on record. */
 export function NoJacketYet({ trial }: { trial: string }) {
@@ -35,6 +36,7 @@ export function NoJacketYet({ trial }: { trial: string }) {
           </a>
         </section>
       </div>
+      <OutcomesOnRecord trial={trial} />
     </>
   );
 }

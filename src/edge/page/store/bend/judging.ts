@@ -6,7 +6,6 @@ import { planSettings } from '../../../../findings/plan/settings.ts';
 import { nextPair, roundOf } from '../../../../methods/flex/pairs/nextPair.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { freshName } from '../bench/freshName.ts';
-import { signOf } from '../bench/names.ts';
 import { room, roomUnit } from '../bench/room.ts';
 import { announce } from '../bench/said.ts';
 import { recordedBy, recorder } from '../journal/device.ts';
@@ -14,6 +13,7 @@ import { folded, say } from '../journal/journal.ts';
 import { isTexts, keptSignal } from '../kept.ts';
 import { putAside } from '../putAside.ts';
 import { sentenceOf } from '../sentenceOf.ts';
+import { answerWords } from './answerWords.ts';
 import { judgedSoFar, piecesToJudge } from './judgedPieces.ts';
 
 export type Answer = 'left' | 'right' | 'same';
@@ -139,12 +139,6 @@ export async function judge(result: Answer): Promise<void> {
   } finally {
     busy = false;
   }
-}
-
-function answerWords(trial: Trial, { left, right }: PairInHand, result: Answer): string {
-  const [a, b] = [signOf(trial, left), signOf(trial, right)];
-  if (result === 'same') return `${a} and ${b} bend alike`;
-  return result === 'left' ? `${a} bends more easily than ${b}` : `${b} bends more easily than ${a}`;
 }
 
 /** Takes the last answer back, with the reason on record, and hands its pair over once more; again for the one before it. */
