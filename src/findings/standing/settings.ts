@@ -1,5 +1,6 @@
 import type { ValueFunction } from '../../methods/decide/standing/valueFunction.ts';
 import { readTypedNumber } from '../../units/typedNumber.ts';
+import { nameAndRest, nameTyped, piecesOf } from './namesTyped.ts';
 
 /** What the plan says of the standing; rows of plan.csv whose names begin with `standing_`. */
 export interface StandingSettings {
@@ -23,29 +24,49 @@ const numberOf = (text: string): number => {
   return read.ok ? read.value.value : Number.NaN;
 };
 
-/** `copper 40, endurance:hot iron 20`: a name and a number each; null when a part cannot be read or nothing weighs anything. */
+/**
+ * `copper 40, "endurance:hot iron, dry" 20`: a name and a number each, names with a comma in quotation marks; null when a part cannot
+ * be read or nothing weighs anything.
+ */
 export function readWeights(text: string): Map<string, number> | null {
   const weights = new Map<string, number>();
-  for (const part of text.split(/[,;\n]/).map((p) => p.replace(/%\s*$/, '').trim())) {
+  for (const piece of piecesOf(text, ',;\n')) {
+    const part = piece.replace(/%\s*$/, '').trim();
     if (part === '') continue;
+    const read = nameAndRest(part);
+    if (read === null) return null;
     const cut = part.lastIndexOf(' ');
-    const weight = numberOf(part.slice(cut + 1));
-    if (cut < 1 || !(weight >= 0)) return null;
-    weights.set(part.slice(0, cut).trim().toLowerCase(), weight);
+    const name = read.marked ? read.name : part.slice(0, Math.max(0, cut)).trim().toLowerCase();
+    const weight = numberOf(read.marked ? read.rest : part.slice(cut + 1));
+    if (name === '' || !(weight >= 0)) return null;
+    weights.set(name, weight);
   }
   return [...weights.values()].some((w) => w > 0) ? weights : null;
 }
 
+/** Weights as they are written in plan.csv: what `readWeights` reads back. */
+export const weightsText = (weights: ReadonlyMap<string, number>): string =>
+  [...weights]
+    .filter(([, weight]) => weight > 0)
+    .map(([id, weight]) => `${nameTyped(id)} ${weight}`)
+    .join(', ');
+
 /** `copper, judged = wall, price`: the most important first, `=` between equals; null when empty. */
 export function readRanking(text: string): string[][] | null {
-  const groups = text
-    .split(/[,;>\n]/)
-    .map((group) => group.split('=').map((id) => id.trim().toLowerCase()))
-    .map((group) => group.filter((id) => id !== ''))
-    .filter((group) => group.length > 0);
+  const groups = piecesOf(text, ',;>\n').map((group) =>
+    piecesOf(group, '=')
+      .map(nameAndRest)
+      .filter((read) => read === null || read.marked || read.name !== ''),
+  );
   const all = groups.flat();
-  return all.length > 0 && new Set(all).size === all.length ? groups : null;
+  if (all.some((read) => read === null || read.rest !== '')) return null;
+  const names = groups.map((group) => group.map((read) => read!.name)).filter((group) => group.length > 0);
+  return names.length > 0 && new Set(names.flat()).size === all.length ? names : null;
 }
+
+/** An order of importance as it is written in plan.csv: what `readRanking` reads back. */
+export const rankingText = (ranking: readonly (readonly string[])[]): string =>
+  ranking.map((group) => group.map(nameTyped).join(' = ')).join(', ');
 
 /**
  * `0.7 to 1 flat`, `40 to 4`, `threshold 12`: the worst end, then the best, in the criterion's unit. A threshold whose figure is to
@@ -89,7 +110,7 @@ export function standingSettings(typed: Typed): StandingSettings {
       readScale,
       'two ends such as "0.7 to 1 flat", the worst first, or "threshold at least 0.98"',
     );
-    if (scale) scales.set(name.slice(SCALE.length), scale);
+    if (scale) scales.set(name.slice(SCALE.length).toLowerCase(), scale);
   }
   return {
     stated: Object.keys(typed).some((name) => name.startsWith('standing_') && typed[name].trim() !== ''),

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { downOne, leftOut, levelWithAbove, rankOf, upOne } from '../../../src/edge/page/store/standing/ranks.ts';
-import { movedShares, rankingText, sharesText, wholeShares } from '../../../src/edge/page/store/standing/shares.ts';
+import { movedShares, wholeShares } from '../../../src/edge/page/store/standing/shares.ts';
 import { openSliders, slidersOf } from '../../../src/edge/page/store/standing/sliders.ts';
-import { readRanking, readWeights } from '../../../src/findings/standing/settings.ts';
+import { rankingText, readRanking, readWeights, weightsText } from '../../../src/findings/standing/settings.ts';
 
 const shares = (text: Record<string, number>) => new Map(Object.entries(text));
 const plain = (map: ReadonlyMap<string, number>) => Object.fromEntries(map);
@@ -99,7 +99,7 @@ describe('a weight that moves', () => {
 
 describe('what is kept', () => {
   it('is read back by the findings as it was meant', () => {
-    const text = sharesText(shares({ copper: 40, 'endurance:hot iron': 35, wall: 0, price: 25 }));
+    const text = weightsText(shares({ copper: 40, 'endurance:hot iron': 35, wall: 0, price: 25 }));
     expect(text).toBe('copper 40, endurance:hot iron 35, price 25');
     expect(Object.fromEntries(readWeights(text)!)).toEqual({ copper: 40, 'endurance:hot iron': 35, price: 25 });
     const ranking = [['copper'], ['judged', 'wall'], ['price']];

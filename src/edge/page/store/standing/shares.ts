@@ -68,14 +68,3 @@ function scaledWhole(ids: readonly string[], exact: ReadonlyMap<string, number>,
   }
   return new Map(ids.map((id, at) => [id, floor[at]!]));
 }
-
-/** The shares as plan.csv keeps them: `copper 40, price 60`. */
-export const sharesText = (shares: Shares): string =>
-  [...shares]
-    .filter(([, share]) => share > 0)
-    .map(([id, share]) => `${id} ${share}`)
-    .join(', ');
-
-/** An order of importance as plan.csv keeps it: `copper, judged = wall, price`. */
-export const rankingText = (ranking: readonly (readonly string[])[]): string =>
-  ranking.map((group) => group.join(' = ')).join(', ');

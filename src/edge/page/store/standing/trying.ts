@@ -1,9 +1,9 @@
 /** What can be done with weights and scales: move one, take a job, rank, keep, go back. */
 import { signal } from '@preact/signals';
 import type { CriterionFound } from '../../../../findings/shapes/decide.ts';
-import { scaleText } from '../../../../findings/standing/settings.ts';
+import { rankingText, scaleText, weightsText } from '../../../../findings/standing/settings.ts';
 import { saySetting } from '../plan/settings.ts';
-import { movedShares, rankingText, type Shares, sharesText, wholeShares } from './shares.ts';
+import { movedShares, type Shares, wholeShares } from './shares.ts';
 import { openSliders, slidersOf } from './sliders.ts';
 import { type Standing, standing, tried, tryOut } from './standing.ts';
 
@@ -79,7 +79,7 @@ export function backToKept(): void {
 export async function keepTried(): Promise<void> {
   const { wish, scales } = tried.peek();
   if (wish !== null) {
-    const numbers = 'numbers' in wish ? sharesText(new Map(Object.entries(wish.numbers))) : '';
+    const numbers = 'numbers' in wish ? weightsText(new Map(Object.entries(wish.numbers))) : '';
     await saySetting('standing_weights', numbers);
     await saySetting('standing_ranking', 'ranking' in wish ? rankingText(wish.ranking) : '');
     await saySetting('standing_job', 'job' in wish ? wish.job : '');
