@@ -77,6 +77,7 @@ export const CABLE_TABLE: TableShape = {
     text('printed_on_jacket', 'Words printed on the jacket, exactly'),
     text('jacket_colour', 'Colour of the jacket'),
     text('lot', 'Lot or date code'),
+    text('shared_name', 'Name under which this same piece is measured in other trials too, which links them'),
     text('age', 'Age, or date of manufacture'),
     text('condition', 'Condition as received'),
     text('sold_by', 'How it is sold: by the foot, on a spool, in a kit'),

@@ -81,6 +81,11 @@ export const MORE_COLUMNS: readonly { name: string; columns: readonly ClaimColum
         words: ['black', 'red', 'blue', 'green', 'yellow', 'orange', 'brown', 'purple', 'grey', 'white', 'clear'],
       },
       { column: 'lot', label: 'Lot or date code' },
+      {
+        column: 'shared_name',
+        label: 'Known in other trials as',
+        hint: 'one name for one piece, measured again in every trial',
+      },
       { column: 'age', label: 'Age' },
       { column: 'condition', label: 'Condition as received' },
       { column: 'stranding', label: 'Stranding', words: ['bunched', 'rope-laid', 'solid'] },
