@@ -1,4 +1,4 @@
-/** A third invented day: three pieces of each cable are scraped with a needle on one side and rubbed with sandpaper on the other. */
+/** A third invented day: three pieces of each cable are scraped with a needle, three others rubbed with sandpaper. */
 import { type Draws, drawsFrom } from '../../test/simulate/random.ts';
 import { type Row, row } from '../../test/simulate/tables.ts';
 import { ABUSE_SHAPE, ABUSE_TRUTHS } from './abuseTruths.ts';
@@ -16,22 +16,26 @@ const SCRAPE = { load: 7, end: 500 }; // N, strokes
 const SANDPAPER = { load: 10, end: 120, every: 10 }; // N, strokes, strokes
 
 const abused = (truths: readonly Truth[]) => truths.filter((truth) => ABUSE_TRUTHS[truth.id] !== undefined);
-const pieceOf = (truth: Truth, n: number) => `${truth.id}-abuse-${n}`;
+const TESTS = ['scrape', 'sandpaper'] as const;
+type Test = (typeof TESTS)[number];
+const pieceOf = (truth: Truth, test: Test, n: number) => `${truth.id}-${test}-${n}`;
 
 export function abusePieces(truth: Truth): Row[] {
   if (ABUSE_TRUTHS[truth.id] === undefined) return [];
-  return Array.from({ length: PIECES }, (_, i) =>
-    row({
-      specimen: pieceOf(truth, i + 1),
-      cable: truth.id,
-      code: truth.code,
-      cut_length: tagLength(PIECE_LENGTH),
-      cut_length_unit: 'mm',
-      cut_from: `${truth.id}-whole`,
-      kind: 'abuse',
-      taken_from: 'middle',
-      note: '',
-    }),
+  return TESTS.flatMap((test) =>
+    Array.from({ length: PIECES }, (_, i) =>
+      row({
+        specimen: pieceOf(truth, test, i + 1),
+        cable: truth.id,
+        code: truth.code,
+        cut_length: tagLength(PIECE_LENGTH),
+        cut_length_unit: 'mm',
+        cut_from: `${truth.id}-whole`,
+        kind: 'abuse',
+        taken_from: 'middle',
+        note: '',
+      }),
+    ),
   );
 }
 
@@ -45,11 +49,11 @@ function strokes(draws: Draws, perMm: number, wall: number): number {
 export function abuseDay(truths: readonly Truth[], seed: number): Row[] {
   const draws = drawsFrom(seed);
   const rows: Row[] = [];
-  const record = (truth: Truth, n: number, test: string, load: number, amount: number, failed: boolean, more: object) =>
+  const record = (truth: Truth, n: number, test: Test, load: number, amount: number, failed: boolean, more: object) =>
     rows.push(
       row({
         endurance: `e${String(rows.length + 1).padStart(2, '0')}`,
-        specimen: pieceOf(truth, n),
+        specimen: pieceOf(truth, test, n),
         test,
         amount,
         unit: 'strokes',

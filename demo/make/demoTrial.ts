@@ -5,6 +5,7 @@ import { abuseDay, abusePieces } from './abuseDay.ts';
 import { apartLength, benchDay, tagLength } from './benchDay.ts';
 import { bendDay, judgeDay, KITCHEN_SCALE } from './bendDay.ts';
 import { HEATED_PIECE, heatDay } from './heatDay.ts';
+import { asFirstTyped, beforeFirst, countedAgain, REPLY, sealedFolders, sealedRows } from './publishing.ts';
 import { toolRows } from './tools.ts';
 import { TRUTHS, type Truth } from './truths.ts';
 
@@ -19,7 +20,8 @@ const TITLE = 'Six 2 AWG battery cables (an invented trial)';
 const DISCLOSURE =
   'Everything here is invented: the club, the makers, the cables and every reading. It is there to try the program with.';
 
-export function demoTables(): PackageTables {
+/** Everything that was measured, as it was typed at first. */
+function measured(): PackageTables {
   const benched = benchDay(TRUTHS, drawsFrom(SEED));
   return {
     trial: [
@@ -49,16 +51,26 @@ export function demoTables(): PackageTables {
         at: '2026-10-03T15:20:00Z',
       }),
     ),
-    readings: [...benched, ...bendDay(TRUTHS, BEND_SEED, benched.length + 1)],
+    readings: asFirstTyped([...benched, ...bendDay(TRUTHS, BEND_SEED, benched.length + 1)]),
     judgements: judgeDay(TRUTHS, JUDGE_SEED),
     endurance: abuseDay(TRUTHS, ABUSE_SEED),
     currents: heatDay(TRUTHS, HEAT_SEED),
   };
 }
 
-/** The files of the package, name → text. */
+/** The whole trial: what was measured, what was put right since, what was sealed and what a maker said. */
+export function demoTables(): PackageTables {
+  const first = measured();
+  const readings = first.readings ?? [];
+  const { reading, struck } = countedAgain(readings, TRUTHS[0]!.strands);
+  const said = { ...first, readings: [...readings, reading], struck: [struck], replies: [REPLY] };
+  return { ...said, parts: sealedRows(TRIAL, beforeFirst(first), said) };
+}
+
+/** The files of the package with those of its sealed parts, name → text. */
 export function demoFiles(): Map<string, string> {
-  return filesOf(TRIAL, TITLE, DISCLOSURE, demoTables());
+  const tables = demoTables();
+  return new Map([...filesOf(TRIAL, TITLE, DISCLOSURE, tables), ...sealedFolders(TRIAL, tables)]);
 }
 
 function cableRow(truth: Truth): Row {

@@ -15,6 +15,9 @@ const TABLES = {
   judgements: { kind: 'judgement', title: 'Pairs bent by hand, and which bends more easily' },
   endurance: { kind: 'endurance', title: 'How long jackets lasted under abuse' },
   currents: { kind: 'current', title: 'Pieces heated by a steady current, moment by moment' },
+  struck: { kind: 'strike', title: 'Readings that no longer count, with the reason' },
+  parts: { kind: 'seal', title: 'Parts that were sealed for publishing' },
+  replies: { kind: 'reply', title: 'What makers were asked and what came back' },
 } as const satisfies Record<string, { kind: EntryKind; title: string }>;
 export type TableName = keyof typeof TABLES;
 const NAMES = Object.keys(TABLES) as TableName[];

@@ -15,8 +15,15 @@ export interface DemoPublished {
   findings: Findings;
 }
 
-/** Entries of the invented trial with weights stated, so that there is an order to publish. */
+let read: Entry[] | null = null;
+
+/** Entries of the invented trial with weights stated, so that there is an order to publish; read once. */
 function demoEntries(): Entry[] {
+  read ??= demoWithWeights();
+  return read;
+}
+
+function demoWithWeights(): Entry[] {
   const bytes = [...demoFiles()].map(([name, text]): [string, Uint8Array] => [name, new TextEncoder().encode(text)]);
   const { entries, refusals } = readPackage(new Map(bytes), { trial: 'demo', now: NOW });
   if (refusals.length > 0) throw new Error('the invented trial was refused');

@@ -311,6 +311,8 @@ describe('cupel export and cupel verify', () => {
     expect(code).toBe(0);
     expect(stdout).toMatch(/reads clean: \d+ rows, content [0-9a-f]{64}\./);
     expect(stdout).toContain('no findings.json');
+    for (const part of ['Part 1, What is inside', 'Part 2, How they bend, last and carry'])
+      expect(stdout).toContain(`${part}: rows and findings are those that were sealed`);
   });
 
   it('verify refuses findings that are none', () => {

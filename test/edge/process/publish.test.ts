@@ -26,13 +26,13 @@ beforeAll(() => {
 
 describe('a trial published in parts', () => {
   it('is sealed, corrected, exported and proved', () => {
-    expect(done(cupel('seal', trial, '--part', '1', '--places', 'inside', '--title', 'What is inside'))).toMatch(
-      /^Part 1 of \S+ is sealed: content [0-9a-f]{64}\.\n$/,
+    expect(done(cupel('seal', trial, '--part', '3', '--places', 'inside', '--title', 'Inside, once more'))).toMatch(
+      /^Part 3 of \S+ is sealed: content [0-9a-f]{64}\.\n$/,
     );
-    const again = cupel('seal', trial, '--part', '1', '--places', 'bend');
+    const again = cupel('seal', trial, '--part', '3', '--places', 'bend');
     expect(again).toMatchObject({ code: 1, stdout: '' });
     expect(again.stderr).toContain('sealed already');
-    expect(cupel('seal', trial, '--part', '2', '--places', 'nowhere')).toMatchObject({ code: 2 });
+    expect(cupel('seal', trial, '--part', '4', '--places', 'nowhere')).toMatchObject({ code: 2 });
 
     // A later correction, brought in as a package of one more row.
     const correction = join(folder, 'correction');
@@ -46,28 +46,28 @@ describe('a trial published in parts', () => {
 
     done(cupel('export', trial, '-o', 'out', '--draws', '0'));
     expect(readdirSync(join(folder, 'out'))).toContain('sealed');
-    const sealed = readdirSync(join(folder, 'out', 'sealed', '1'));
+    const sealed = readdirSync(join(folder, 'out', 'sealed', '3'));
     expect(sealed).toContain('findings.json');
     expect(sealed, 'nothing of other places').not.toContain('judgements.csv');
     const proved = done(cupel('verify', 'out'));
-    expect(proved).toContain('Part 1, What is inside: rows and findings are those that were sealed, every digit');
+    expect(proved).toContain('Part 3, Inside, once more: rows and findings are those that were sealed, every digit');
     expect(proved).toContain('every digit of findings.json is the same');
 
     done(cupel('export', 'out', '-o', 'again.zip', '--draws', '0'));
-    expect(done(cupel('verify', 'again.zip'))).toContain('Part 1, What is inside: rows and findings');
+    expect(done(cupel('verify', 'again.zip'))).toContain('Part 3, Inside, once more: rows and findings');
 
-    const readings = join(folder, 'out', 'sealed', '1', 'readings.csv');
+    const readings = join(folder, 'out', 'sealed', '3', 'readings.csv');
     writeFileSync(readings, readFileSync(readings, 'utf8').replace(/,0\.971,/, ',0.917,'));
     const spoilt = cupel('verify', 'out');
     expect(spoilt.code).toBe(1);
-    expect(spoilt.stderr).toContain('Part 1, What is inside: its rows are not those that were sealed.');
+    expect(spoilt.stderr).toContain('Part 3, Inside, once more: its rows are not those that were sealed.');
   });
 
   it('has a report of the part, with what changed since, and one of the whole', () => {
-    done(cupel('report', trial, '-o', 'part.html', '--part', '1'));
+    done(cupel('report', trial, '-o', 'part.html', '--part', '3'));
     const part = readFileSync(join(folder, 'part.html'), 'utf8');
-    expect(part).toContain('Part 1: What is inside');
-    expect(part).toContain('Changed since part 1');
+    expect(part).toContain('Part 3: Inside, once more');
+    expect(part).toContain('Changed since part 3');
     expect(part).toContain('clips were loose');
     expect(part).not.toContain('How they bend');
     done(cupel('report', trial, '-o', 'whole.pdf', '--paper', 'letter'));

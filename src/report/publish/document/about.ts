@@ -132,6 +132,23 @@ export function cautionsSection(findings: Findings): Section {
 
 const day = (at: string | null): string => (at === null ? '' : at.slice(0, 10));
 
+/** What a correction concerns first; then what moved only because all cables are read with the same tools. */
+function changedBlocks({ changes }: ChangedSince): Block[] {
+  const own = changes.filter(({ at }) => at !== null);
+  const moved = changes.filter(({ at }) => at === null);
+  if (changes.length === 0) return paragraphs('Nothing that was sealed would read otherwise today.');
+  const list = (items: string[]): Block[] => (items.length > 0 ? [{ kind: 'list', items }] : []);
+  return [
+    ...list(own.map(({ name, text, at }) => `${day(at)}: ${name}: ${text}`)),
+    ...paragraphs(
+      own.length > 0 && moved.length > 0
+        ? 'These moved with it, because all cables are read with the same tools:'
+        : null,
+    ),
+    ...list(moved.map(({ name, text }) => `${name}: ${text}`)),
+  ];
+}
+
 export function correctionsSection(
   corrections: readonly Correction[],
   changed: ChangedSince | null,
@@ -140,13 +157,7 @@ export function correctionsSection(
   const dated = (changed?.corrections ?? corrections).map(({ at, text }) => `${day(at)}: ${text}`);
   const blocks: Block[] = [];
   if (changed && part) {
-    const items = changed.changes.map(({ name, text, at }) => `${at === null ? '' : `${day(at)}: `}${name}: ${text}`);
-    blocks.push(
-      { kind: 'heading', text: `Changed since part ${part.part}` },
-      ...(items.length > 0
-        ? [{ kind: 'list', items } as const]
-        : paragraphs('Nothing that was sealed would read otherwise today.')),
-    );
+    blocks.push({ kind: 'heading', text: `Changed since part ${part.part}` }, ...changedBlocks(changed));
     if (dated.length > 0) blocks.push({ kind: 'heading', text: 'Put right since' });
   }
   if (dated.length > 0) blocks.push({ kind: 'list', items: dated });
