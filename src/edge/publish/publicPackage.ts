@@ -1,4 +1,5 @@
 import { findingsOf } from '../../findings/findings.ts';
+import type { Findings } from '../../findings/schema.ts';
 import type { Entry } from '../../journal/entry.ts';
 import { findingsText } from '../../report/findingsText.ts';
 import { photoFiles, type WrittenPhoto } from '../../report/package/photos.ts';
@@ -6,6 +7,7 @@ import { writePackage } from '../../report/package/writePackage.ts';
 import { findingsCsv } from '../../report/publish/findingsCsv.ts';
 import type { LicenceOffered } from '../../report/publish/licences.ts';
 import { fold } from '../../trial/fold.ts';
+import type { Trial } from '../../trial/trial.ts';
 import { FIGURES_FILE, FINDINGS_FILE } from '../cli/packageAt.ts';
 import { sealedParts } from '../cli/sealedParts.ts';
 
@@ -13,20 +15,31 @@ import { sealedParts } from '../cli/sealedParts.ts';
 const LEVEL = 0.95;
 const DESCRIPTOR = 'datapackage.json';
 
+/** What a package takes time to compute: it is the same whatever the licence, and with photos or without. */
+export interface PackageGround {
+  trial: Trial;
+  findings: Findings;
+  sealed: ReadonlyMap<string, string | Uint8Array>;
+}
+
+export function packageGround(entries: readonly Entry[]): PackageGround {
+  const trial = fold(entries);
+  const findings = findingsOf(trial, { level: LEVEL, draws: 0 });
+  return { trial, findings, sealed: sealedParts(entries, trial).files };
+}
+
 /** The files of a trial's data package under a licence: rows, photos, findings, and every sealed part in a folder of its own. */
 export function publicPackage(
-  entries: readonly Entry[],
+  { trial, findings, sealed }: PackageGround,
   photos: readonly WrittenPhoto[],
   licence: LicenceOffered,
 ): Map<string, string | Uint8Array> {
-  const trial = fold(entries);
-  const findings = findingsOf(trial, { level: LEVEL, draws: 0 });
   return new Map<string, string | Uint8Array>([
     ...licensed(writePackage(trial, photos), licence),
     [FINDINGS_FILE, findingsText(findings)],
     [FIGURES_FILE, findingsCsv(findings)],
     ...photoFiles(photos),
-    ...sealedParts(entries, trial).files,
+    ...sealed,
   ]);
 }
 

@@ -4,10 +4,12 @@ import { mayOnly, onlyKnownAskers } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { blobsApi } from './blobsApi.ts';
 import { entriesApi } from './entriesApi.ts';
+import { journalBook } from './journalBook.ts';
 import { liveApi } from './live/liveApi.ts';
 import type { LiveHub } from './live/liveHub.ts';
 import { partsApi } from './publish/partsApi.ts';
 import { publishApi } from './publish/publishApi.ts';
+import { readersShelf } from './publish/readersShelf.ts';
 import { refuse } from './refusal.ts';
 import { devicesApi } from './share/devicesApi.ts';
 import { pairApi } from './share/pairApi.ts';
@@ -25,6 +27,8 @@ export interface ApiParts {
 /** Everything under /api: journals, photos, news, and who may ask. Answers are never kept by a browser unless they say so. */
 export function api({ store, live, sharing, now }: ApiParts): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
+  const journals = journalBook(store);
+  const sealedShelf = readersShelf(store);
   app.use(async (c, next) => {
     await next();
     if (!c.res.headers.has('cache-control')) c.res.headers.set('cache-control', 'no-store');
@@ -36,12 +40,14 @@ export function api({ store, live, sharing, now }: ApiParts): Hono<BenchEnv> {
     const { role, device } = c.get('asker');
     return c.json({ role, device: device === null ? null : { id: device.id, name: device.name } });
   });
-  app.get('/trials', mayOnly('read'), async (c) => c.json(await store.trials()));
-  app.route('/entries', entriesApi(store, live, now));
-  app.route('/live', liveApi(store, live));
-  app.route('/blobs', blobsApi(store));
-  app.route('/', publishApi(store, now));
-  app.route('/', partsApi(store, now));
+  app.get('/trials', mayOnly('read'), async (c) =>
+    c.json(await (c.get('asker').role === 'reader' ? sealedShelf() : store.trials())),
+  );
+  app.route('/entries', entriesApi({ store, live, journals, now }));
+  app.route('/live', liveApi({ store, live, journals }));
+  app.route('/blobs', blobsApi(store, journals));
+  app.route('/', publishApi({ store, journals, now }));
+  app.route('/', partsApi({ store, journals, now }));
   app.route('/devices', devicesApi(store, live, now));
   app.route('/share', shareApi(sharing));
 

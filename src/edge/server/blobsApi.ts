@@ -5,7 +5,8 @@ import { BlobRefusal, LARGEST_BLOB, type Store } from '../store/store.ts';
 import { mayOnly } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { atMost } from './bodySize.ts';
-import { namesBlob, sealedForReaders } from './publish/sealedForReaders.ts';
+import type { JournalBook } from './journalBook.ts';
+import { namesBlob } from './publish/sealedForReaders.ts';
 import { refuse } from './refusal.ts';
 import { trialNamed } from './trialNamed.ts';
 
@@ -14,16 +15,16 @@ const SHA_256 = /^[0-9a-f]{64}$/;
 const KEEP = 'private, max-age=31536000, immutable';
 
 /** Photos and logs of a trial, named by the SHA-256 of their content: `/api/blobs/<sha>?trial=…`. */
-export function blobsApi(store: Store): Hono<BenchEnv> {
+export function blobsApi(store: Store, journals: JournalBook): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
 
   app.get('/:sha', mayOnly('read'), async (c) => {
-    const trial = await trialNamed(c, store);
+    const trial = await trialNamed(c, store, journals);
     if (trial instanceof Response) return trial;
     const sha = c.req.param('sha');
+    const asker = c.get('asker');
     const mayBe =
-      SHA_256.test(sha) &&
-      (c.get('asker').role !== 'reader' || namesBlob(sealedForReaders(await store.entries(trial)), sha));
+      SHA_256.test(sha) && (asker.role !== 'reader' || namesBlob((await journals.seenBy(asker, trial)).entries, sha));
     const bytes = mayBe ? await store.getBlob(trial, sha) : null;
     if (bytes === null)
       return refuse(c, 404, {

@@ -4,8 +4,8 @@ import { mayOnly } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { atMost } from './bodySize.ts';
 import { damageBook } from './damageBook.ts';
+import type { JournalBook } from './journalBook.ts';
 import type { LiveHub } from './live/liveHub.ts';
-import { sealedForReaders } from './publish/sealedForReaders.ts';
 import { readSentEntries, type SortedEntries } from './readEntries.ts';
 import { refuse } from './refusal.ts';
 import { trialNamed } from './trialNamed.ts';
@@ -15,13 +15,20 @@ const LARGEST_BODY = 32 * 1024 * 1024;
 /** Most entries in one answer; a device asks on from the last one. */
 const ENTRIES_IN_ONE_ANSWER = 10_000;
 
+interface EntriesParts {
+  store: Store;
+  live: LiveHub;
+  journals: JournalBook;
+  now: () => number;
+}
+
 /** Reading a journal in the order in which its entries arrived, and appending to it. */
-export function entriesApi(store: Store, live: LiveHub, now: () => number): Hono<BenchEnv> {
+export function entriesApi({ store, live, journals, now }: EntriesParts): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
   const damage = damageBook(store);
 
   app.get('/', mayOnly('read'), async (c) => {
-    const trial = await trialNamed(c, store);
+    const trial = await trialNamed(c, store, journals);
     if (trial instanceof Response) return trial;
     const after = wholeNumber(c.req.query('after') ?? '0');
     const limit = wholeNumber(c.req.query('limit') ?? String(ENTRIES_IN_ONE_ANSWER));
@@ -35,13 +42,8 @@ export function entriesApi(store: Store, live: LiveHub, now: () => number): Hono
     const name = await store.name();
     if (c.get('asker').role === 'reader') {
       // What a reader may see grows in the middle when a part is sealed, so all of it is told each time and the cursor stays.
-      const seen = sealedForReaders(await store.entries(trial));
-      if (seen.length > 0) return c.json({ entries: seen, next: after, store: name });
-      return refuse(c, 404, {
-        found: 'nothing of this trial that was sealed',
-        expected: 'a sealed part',
-        advice: 'It shows here as soon as the tester seals one.',
-      });
+      const { entries } = await journals.seenBy(c.get('asker'), trial);
+      return c.json({ entries, next: after, store: name });
     }
     const { entries, next, told } = await damage.read(trial, after, Math.min(limit, ENTRIES_IN_ONE_ANSWER));
     return c.json({ entries, next, store: name, ...(told === null ? {} : { damaged: told }) });

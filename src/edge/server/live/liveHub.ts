@@ -3,8 +3,15 @@ import { type LiveStream, liveStream } from './liveStream.ts';
 
 /** Everyone who listens for news of a trial. */
 export interface LiveHub {
-  /** A stream of events for one listener; `device` is null for this computer itself. */
-  listen(trial: string, device: string | null): Promise<ReadableStream<Uint8Array>>;
+  /**
+   * A stream of events for one listener; `device` is null for this computer itself. With `seen`, which counts the entries that the
+   * listener may see, only a growth of that number is told, and only when the store is looked at: others' work shows in nothing.
+   */
+  listen(
+    trial: string,
+    device: string | null,
+    seen?: (() => Promise<number>) | null,
+  ): Promise<ReadableStream<Uint8Array>>;
   /** Tells a trial's listeners that its journal reaches up to `last`. */
   tell(trial: string, last: number): void;
   /** Ends the streams of a device that was turned away. */
@@ -28,6 +35,10 @@ const USUAL_PACE: LivePace = { beatMs: 15_000, lookMs: 3000 };
 interface Listener extends LiveStream {
   trial: string;
   device: string | null;
+  /** Null for those who may see everything. */
+  seen: (() => Promise<number>) | null;
+  /** Last number that was told to one who may not. */
+  seenTold: number;
 }
 
 /**
@@ -46,7 +57,7 @@ export function liveHub(
 
   const tell = (trial: string, last: number) => {
     if (last <= (told.get(trial) ?? -1)) return;
-    const ofTrial = [...listeners].filter((one) => one.trial === trial);
+    const ofTrial = [...listeners].filter((one) => one.trial === trial && one.seen === null);
     if (ofTrial.length > 0) told.set(trial, last);
     for (const one of ofTrial) one.tell(last);
   };
@@ -70,15 +81,18 @@ export function liveHub(
   };
 
   return {
-    async listen(trial, device) {
-      const listener: Listener = { ...liveStream(() => gone(listener)), trial, device };
+    async listen(trial, device, seen = null) {
+      const listener: Listener = { ...liveStream(() => gone(listener)), trial, device, seen, seenTold: 0 };
       listeners.add(listener);
       if (timers.length === 0) begin();
       try {
         // Asked only after listening began, so that nothing falls between.
-        const { last } = await store.append(trial, []);
-        told.set(trial, Math.max(last, told.get(trial) ?? 0));
-        listener.tell(last);
+        if (seen !== null) await tellSeen(listener);
+        else {
+          const { last } = await store.append(trial, []);
+          told.set(trial, Math.max(last, told.get(trial) ?? 0));
+          listener.tell(last);
+        }
       } catch (error) {
         listener.close();
         throw error;
@@ -106,6 +120,15 @@ async function lookForNews(
     const { last } = await store.append(trial, []);
     tell(trial, last);
   }
+  for (const listener of listeners) await tellSeen(listener);
   if (!listeners.some((one) => one.device !== null)) return;
   for (const device of await store.devices()) if (device.revokedAt !== null) drop(device.id);
+}
+
+/** Tells a listener who may not see everything how much there is to see, where that has grown. */
+async function tellSeen(listener: Listener): Promise<void> {
+  const seen = (await listener.seen?.()) ?? 0;
+  if (seen <= listener.seenTold) return;
+  listener.seenTold = seen;
+  listener.tell(seen);
 }

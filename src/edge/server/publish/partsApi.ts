@@ -3,12 +3,11 @@ import { photosNamed } from '../../../report/package/photos.ts';
 import { licenceOf } from '../../../report/publish/licences.ts';
 import { fold } from '../../../trial/fold.ts';
 import { placesIn } from '../../../trial/makeParts.ts';
-import type { Store } from '../../store/store.ts';
 import { mayOnly } from '../asker.ts';
-import type { BenchContext, BenchEnv } from '../bench.ts';
+import type { BenchEnv } from '../bench.ts';
 import { refuse } from '../refusal.ts';
 import { trialNamed } from '../trialNamed.ts';
-import { sealedForReaders } from './sealedForReaders.ts';
+import type { PublishParts } from './publishApi.ts';
 
 /** Share of cases in which the intervals of a part that is sealed hold the true value. */
 const LEVEL = 0.95;
@@ -17,24 +16,19 @@ const LEVEL = 0.95;
  * Parts: what they hold is computed here and by `cupel verify`, by one program, so that the digits are the same. A browser's last
  * digits differ.
  */
-export function partsApi(store: Store, now: () => number): Hono<BenchEnv> {
+export function partsApi({ store, journals, now }: PublishParts): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
 
-  /** The journal as far as the asker may see it. */
-  const seen = async (c: BenchContext, trial: string) => {
-    const entries = await store.entries(trial);
-    return c.get('asker').role === 'reader' ? sealedForReaders(entries) : entries;
-  };
-
   app.get('/parts', mayOnly('read'), async (c) => {
-    const trial = await trialNamed(c, store);
+    const trial = await trialNamed(c, store, journals);
     if (trial instanceof Response) return trial;
     const { checkedParts } = await import('../../publish/checkedParts.ts');
-    return c.json(checkedParts(await seen(c, trial)));
+    const journal = await journals.seenBy(c.get('asker'), trial);
+    return c.json(journal.once('parts', checkedParts));
   });
 
   app.get('/seal', mayOnly('record'), async (c) => {
-    const trial = await trialNamed(c, store);
+    const trial = await trialNamed(c, store, journals);
     if (trial instanceof Response) return trial;
     const word = (name: string) => (c.req.query(name) ?? '').trim();
     const entries = await store.entries(trial);
@@ -57,15 +51,16 @@ export function partsApi(store: Store, now: () => number): Hono<BenchEnv> {
   });
 
   app.get('/package', mayOnly('read'), async (c) => {
-    const trial = await trialNamed(c, store);
+    const trial = await trialNamed(c, store, journals);
     if (trial instanceof Response) return trial;
-    const entries = await seen(c, trial);
-    const { publicPackage } = await import('../../publish/publicPackage.ts');
+    const journal = await journals.seenBy(c.get('asker'), trial);
+    const { packageGround, publicPackage } = await import('../../publish/publicPackage.ts');
     const { zipPackage } = await import('../../../report/package/zip.ts');
     const { photosToPack } = await import('../../store/packedPhotos.ts');
-    const named = c.req.query('photos') === 'yes' ? photosNamed(fold(entries)) : [];
+    const ground = journal.once('package', packageGround);
+    const named = c.req.query('photos') === 'yes' ? photosNamed(ground.trial) : [];
     const { photos } = await photosToPack(named, (name) => store.getBlob(trial, name));
-    const files = publicPackage(entries, photos, licenceOf(c.req.query('licence') ?? ''));
+    const files = publicPackage(ground, photos, licenceOf(c.req.query('licence') ?? ''));
     return c.body(new Uint8Array(zipPackage(files)), 200, {
       'content-type': 'application/zip',
       'content-disposition': 'attachment; filename="package.zip"',

@@ -9,21 +9,28 @@ import { NotPublished } from '../../publish/published.ts';
 import type { Store } from '../../store/store.ts';
 import { mayOnly } from '../asker.ts';
 import type { BenchContext, BenchEnv } from '../bench.ts';
+import type { JournalBook } from '../journalBook.ts';
 import { refuse } from '../refusal.ts';
 import { trialNamed } from '../trialNamed.ts';
-import { type PublishedNow, publishedBook } from './publishedFor.ts';
+import { type PublishedNow, publishedFor } from './publishedFor.ts';
+
+export interface PublishParts {
+  store: Store;
+  journals: JournalBook;
+  now: () => number;
+}
 
 /** Reports and cards as files: `GET /report` as .html or .pdf, `GET /card` as .png or .svg. What draws them is loaded when first asked for. */
-export function publishApi(store: Store, now: () => number): Hono<BenchEnv> {
+export function publishApi({ store, journals, now }: PublishParts): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
-  const book = publishedBook(store);
 
   const shown = async (c: BenchContext): Promise<PublishedNow | Response> => {
-    const trial = await trialNamed(c, store);
+    const trial = await trialNamed(c, store, journals);
     if (trial instanceof Response) return trial;
     try {
       const asked = { part: c.req.query('part') ?? '', places: c.req.query('places') ?? '' };
-      return await book(trial, asked, c.get('asker'));
+      const asker = c.get('asker');
+      return publishedFor(await journals.seenBy(asker, trial), asked, asker);
     } catch (error) {
       if (!(error instanceof NotPublished)) throw error;
       return refuse(c, 404, { found: 'nothing of that', expected: 'a part that is there', advice: error.message });

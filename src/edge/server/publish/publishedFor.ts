@@ -2,8 +2,8 @@ import type { Entry } from '../../../journal/entry.ts';
 import { placesIn } from '../../../trial/makeParts.ts';
 import { draftOf } from '../../publish/draft.ts';
 import { NotPublished, type Published, published } from '../../publish/published.ts';
-import type { Store } from '../../store/store.ts';
 import type { Asker } from '../asker.ts';
+import type { JournalNow } from '../journalBook.ts';
 
 export interface PublishedNow extends Published {
   /** s since 1970: the date of a file made of it. */
@@ -12,29 +12,18 @@ export interface PublishedNow extends Published {
 
 /** Share of cases in which an interval of a draft holds the true value. A sealed part has its own. */
 const LEVEL = 0.95;
-/** Findings that are kept between requests: a batch of cards asks for the same ones sixty times. */
-const MOST_KEPT = 4;
 
 /**
- * Answers what is published of a trial: a sealed part, or a draft of some places, and remembers the last few until the journal
- * grows. Readers get sealed parts that are not hidden.
+ * What is published of a trial: a sealed part, or a draft of some places; computed once for each state of the journal. Readers get
+ * sealed parts only, and of a journal that holds nothing else.
  */
-export function publishedBook(store: Store) {
-  const kept = new Map<string, PublishedNow>();
-  return async (
-    trial: string,
-    { part, places }: { part: string; places: string },
-    asker: Asker,
-  ): Promise<PublishedNow> => {
-    const entries = await store.entries(trial);
-    if (asker.role === 'reader') refuseUnsealed(entries, part);
-    const key = JSON.stringify([trial, part, places, entries.length, entries.at(-1)?.id]);
-    const found = kept.get(key) ?? computed(entries, part, places);
-    kept.delete(key);
-    kept.set(key, found);
-    if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value as string);
-    return found;
-  };
+export function publishedFor(
+  journal: JournalNow,
+  { part, places }: { part: string; places: string },
+  { role }: Asker,
+): PublishedNow {
+  if (role === 'reader' && part === '') throw new NotPublished('Readers see sealed parts only; name one.');
+  return journal.once(JSON.stringify(['published', part, places]), (entries) => computed(entries, part, places));
 }
 
 function computed(entries: readonly Entry[], part: string, places: string): PublishedNow {
@@ -50,11 +39,3 @@ function computed(entries: readonly Entry[], part: string, places: string): Publ
 
 /** No package is read here, so no moment of reading is needed. */
 const NO_MOMENT = '1970-01-01T00:00:00Z';
-
-function refuseUnsealed(entries: readonly Entry[], part: string): void {
-  const seals = entries.filter(({ kind, body }) => kind === 'seal' && (body.part ?? '').trim() === part);
-  if (part !== '' && seals.length > 0 && (seals.at(-1)!.body.hidden ?? '').trim().toLowerCase() !== 'yes') return;
-  throw new NotPublished(
-    part === '' ? 'Readers see sealed parts only; name one.' : `No part ${part} is there for readers.`,
-  );
-}
