@@ -1,4 +1,5 @@
-import { chiSquareUpperTail, normalQuantile, studentTQuantile } from '../../numerics/distributions.ts';
+import { chiSquareUpperTail, normalQuantile } from '../../numerics/distributions.ts';
+import { mixtureInterval } from '../../numerics/mixture.ts';
 
 /** A figure of one lot at one time. */
 export interface TimedFigure {
@@ -27,40 +28,46 @@ const POWER = 0.9;
 const ONE_TIME = 1 / 365;
 
 /**
- * Change of a figure over time by a weighted straight line through its logarithms: slope Σw(t − t̄)y/Σw(t − t̄)², w = 1/u². Where
- * three or more times scatter about the line more than their doubt allows, the doubt of the slope is enlarged by the square root of
- * χ²/(n − 2) (Birge) and Student's t is taken. Not for figures that carry one common error between times.
+ * Change of a figure over time by a weighted straight line through its logarithms: slope Σw(t − t̄)y/Σw(t − t̄)², w = 1/(u² + τ²) with
+ * the middle one of the likely variances τ² that each time brings besides its own; its interval is that of the mixture over all of
+ * them. Where three or more times scatter about the line more than that allows, the doubt of the slope is enlarged by the square root
+ * of χ²/(n − 2) (Birge) and Student's t is taken. Not for figures that carry one common error between times.
  *
- * @param extra variance that every time brings besides its own, as of the error between trials
+ * @param likely equally likely variances of the error that each time brings, rising; [0] for none
  * @returns null for fewer than two different times
  */
-export function driftOf(figures: readonly TimedFigure[], extra: number, level: number): Drift | null {
+export function driftOf(figures: readonly TimedFigure[], likely: readonly number[], level: number): Drift | null {
   const times = figures.map(({ years }) => years);
   const span = Math.max(...times) - Math.min(...times);
   if (figures.length < 2 || !(span >= ONE_TIME)) return null;
-  const weights = figures.map(({ u }) => 1 / (u * u + extra));
+  const usual = likely[Math.floor(likely.length / 2)] ?? 0;
+  const weights = figures.map(({ u }) => 1 / (u * u + usual));
   const total = weights.reduce((sum, w) => sum + w, 0);
-  const mean = (of: (f: TimedFigure) => number) => figures.reduce((sum, f, i) => sum + weights[i]! * of(f), 0) / total;
-  const middle = mean(({ years }) => years);
-  const level0 = mean(({ ln }) => ln);
-  const spread = figures.reduce((sum, { years }, i) => sum + weights[i]! * (years - middle) ** 2, 0);
-  const slope =
-    figures.reduce((sum, { years, ln }, i) => sum + weights[i]! * (years - middle) * (ln - level0), 0) / spread;
-  const residual = figures.reduce(
-    (sum, { years, ln }, i) => sum + weights[i]! * (ln - level0 - slope * (years - middle)) ** 2,
-    0,
-  );
+  const over = (of: (f: TimedFigure, w: number) => number) =>
+    figures.reduce((sum, f, i) => sum + of(f, weights[i]!), 0);
+  const middle = over(({ years }, w) => w * years) / total;
+  const height = over(({ ln }, w) => w * ln) / total;
+  const spread = over(({ years }, w) => w * (years - middle) ** 2);
+  const slope = over(({ years, ln }, w) => w * (years - middle) * (ln - height)) / spread;
+  const residual = over(({ years, ln }, w) => w * (ln - height - slope * (years - middle)) ** 2);
   const dof = figures.length - 2;
   const inflated = dof > 0 && residual > dof;
-  const se = Math.sqrt((inflated ? residual / dof : 1) / spread) * span;
-  const p = (1 + level) / 2;
-  const factor = inflated ? studentTQuantile(p, dof) : normalQuantile(p);
-  const shares = (ln: number) => Math.expm1(ln);
+  const factor = (span / spread) * (inflated ? Math.sqrt(residual / dof) : 1);
+  const doubt = (extra: number) =>
+    factor * Math.sqrt(over(({ u, years }, w) => (w * (years - middle)) ** 2 * (u * u + extra)));
+  const ln = slope * span;
+  const parts = likely.map((extra) => ({
+    weight: 1,
+    mean: ln,
+    sd: doubt(extra),
+    dof: inflated ? dof : Number.POSITIVE_INFINITY,
+  }));
+  const [low, high] = mixtureInterval(parts, level);
   return {
-    change: shares(slope * span),
-    interval: [shares(slope * span - factor * se), shares(slope * span + factor * se)],
+    change: Math.expm1(ln),
+    interval: [Math.expm1(low), Math.expm1(high)],
     years: span,
-    wouldShow: shares((factor + normalQuantile(POWER)) * se),
+    wouldShow: Math.expm1((high - low) / 2 + normalQuantile(POWER) * doubt(usual)),
     scatterChance: dof > 0 ? chiSquareUpperTail(residual, dof) : null,
   };
 }

@@ -1,0 +1,56 @@
+import { type BetweenTrials, betweenTrials, type TrialFigure } from '../../methods/across/betweenTrials.ts';
+import type { Measured } from '../schema.ts';
+import type { ShelfCable } from '../shapes/shelf.ts';
+import type { AcrossQuantity } from './quantities.ts';
+import { plainWords } from './searchShelf.ts';
+
+/** A piece that is measured in several trials under one name. */
+export interface Link {
+  /** As typed in the first of its trials. */
+  name: string;
+  /** Its line in each trial. */
+  lines: ShelfCable[];
+  /** How many trials measured it. */
+  trials: number;
+}
+
+/** The pieces that trials share, the one of most trials first. Capitals and spaces make no difference. */
+export function linksOn(shelf: readonly ShelfCable[]): Link[] {
+  const links = new Map<string, Link>();
+  for (const line of shelf) {
+    const key = plainWords(line.shared_name);
+    if (key === '') continue;
+    const link = links.get(key) ?? { name: line.shared_name, lines: [], trials: 0 };
+    link.lines.push(line);
+    links.set(key, link);
+  }
+  return [...links.values()]
+    .map((link) => ({ ...link, trials: new Set(link.lines.map(({ trial }) => trial)).size }))
+    .sort((a, b) => b.trials - a.trials);
+}
+
+/** A positive figure as its logarithm and relative uncertainty; null for one that may be nothing, or that holds only under a condition. */
+export function lnOf(figure: Measured | null): { ln: number; u: number } | null {
+  if (figure === null || figure.condition || !(figure.value > 0 && figure.interval[0] > 0)) return null;
+  return { ln: Math.log(figure.value), u: figure.u / figure.value };
+}
+
+/** The linking piece's figures by trial; of two pieces of one name in one trial the mean, with the larger doubt. */
+export function linkFigures(link: Link, quantity: AcrossQuantity): TrialFigure[] {
+  const { linkedBy } = quantity;
+  if (linkedBy === null) return [];
+  const byTrial = new Map<string, { ln: number; u: number }[]>();
+  for (const line of link.lines) {
+    const figure = lnOf(linkedBy(line));
+    if (figure !== null) byTrial.set(line.trial, [...(byTrial.get(line.trial) ?? []), figure]);
+  }
+  return [...byTrial].map(([trial, all]) => ({
+    trial,
+    ln: all.reduce((sum, { ln }) => sum + ln, 0) / all.length,
+    u: Math.max(...all.map(({ u }) => u)),
+  }));
+}
+
+/** What a linking piece says of the error between trials; null where it was not measured in two. */
+export const betweenBy = (link: Link | null, quantity: AcrossQuantity, level: number): BetweenTrials | null =>
+  link === null ? null : betweenTrials(linkFigures(link, quantity), level);
