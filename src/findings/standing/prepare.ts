@@ -1,8 +1,14 @@
 import { drawPlan } from '../../methods/assay/drawPlan.ts';
 import type { JointAssay } from '../../methods/assay/joint.ts';
-import { type DrawnStanding, drawValues, type Source } from '../../methods/decide/standing/drawValues.ts';
+import {
+  type DrawnStanding,
+  drawValues,
+  type ScaledCriterion,
+  type Source,
+} from '../../methods/decide/standing/drawValues.ts';
 import { type LikeCriteria, likeCriteria } from '../../methods/decide/standing/likeCriteria.ts';
 import { meanValues } from '../../methods/decide/standing/places.ts';
+import { rescaled } from '../../methods/decide/standing/rescaled.ts';
 import type { Trial } from '../../trial/trial.ts';
 import type { FlexGround } from '../flex/flex.ts';
 import type { TrialRows } from '../rows/rowsOfTrial.ts';
@@ -45,6 +51,10 @@ export interface StandingGround {
   /** Hexadecimal. */
   seed: string;
   draws: number;
+  /** True where a scale may be changed later without drawing again. */
+  keepRaw?: boolean;
+  /** The same ground prepared before with as many draws, its figures kept: it is put on other scales instead of drawn again. */
+  before?: PreparedStanding | null;
   onBlock?: (draws: number) => boolean;
 }
 
@@ -159,20 +169,25 @@ export function prepareStanding(o: StandingGround): PreparedStanding | null {
   const criteria = all.filter(({ sources }) => inOrder.some(({ cable }) => sources.has(cable)));
   const outside = grounds.filter((g) => g.found.role === 'reference' && hasFigures(g)).map((g) => g.found);
   const seed = standingSeed(o.seed);
-  const draw = (cables: readonly CableFindings[], draws: number, onBlock?: StandingGround['onBlock']) =>
+  const scaledFor = (cables: readonly CableFindings[]): ScaledCriterion[] =>
+    criteria.map(({ scaled, sources }) => ({
+      scale: scaled.scale,
+      sources: cables.map(({ cable }) => sources.get(cable) ?? { from: 'unknown' }),
+    }));
+  const draw = (cables: readonly CableFindings[], how: Pick<StandingGround, 'draws' | 'keepRaw' | 'onBlock'>) =>
     drawValues({
-      criteria: criteria.map(({ scaled, sources }) => ({
-        scale: scaled.scale,
-        sources: cables.map(({ cable }) => sources.get(cable) ?? { from: 'unknown' }),
-      })),
+      criteria: scaledFor(cables),
       count: cables.length,
       assay: joint.cables.length > 0 ? drawPlan(joint, FURTHER) : null,
       abilities: ground.ease,
       seed,
-      draws,
-      onBlock,
+      ...how,
     });
-  const drawn = draw(inOrder, o.draws, o.onBlock);
+  const scalesBefore = o.before?.criteria.map(({ scale }) => scale);
+  const drawn =
+    o.before && scalesBefore
+      ? rescaled(o.before.drawn, scalesBefore, scaledFor(inOrder))
+      : draw(inOrder, { draws: o.draws, keepRaw: o.keepRaw, onBlock: o.onBlock });
   return {
     settings,
     criteria: criteria.map(({ scaled }) => scaled),
@@ -181,7 +196,7 @@ export function prepareStanding(o: StandingGround): PreparedStanding | null {
     known: inOrder.map(({ cable }) => criteria.map(({ sources }) => sources.has(cable))),
     drawn,
     means: meanValues(drawn),
-    outsideMeans: outside.length > 0 ? meanValues(draw(outside, OUTSIDE_DRAWS)) : new Float64Array(0),
+    outsideMeans: outside.length > 0 ? meanValues(draw(outside, { draws: OUTSIDE_DRAWS })) : new Float64Array(0),
     alike: likeCriteria(drawn),
     value: grounds.map(({ found, readings }) => valueOfCable(readings.cable, found, trial.cables)),
     warnings,

@@ -19,6 +19,10 @@ export interface DrawnAtHand {
   draws: number;
   /** Scales tried out, by the names that plan.csv gives them; they stand before the trial's own. */
   scales?: Readonly<Record<string, string>>;
+  /** True where a scale may be tried out later without drawing again. */
+  keepRaw?: boolean;
+  /** The same ground as it was prepared last, with as many draws and its figures kept: put on these scales instead of drawn again. */
+  before?: PreparedStanding | null;
   /** Called after each block; a return of true stops. */
   onBlock?: (draws: number) => boolean;
 }
@@ -29,8 +33,8 @@ export interface DrawnAtHand {
  */
 export function prepareAtHand(
   ground: Omit<StandingGround, 'draws'>,
-  { draws, scales = {}, onBlock }: DrawnAtHand,
+  { scales = {}, ...how }: DrawnAtHand,
 ): PreparedStanding | null {
   const trial = { ...ground.trial, settings: { ...ground.trial.settings, ...scales } };
-  return prepareStanding({ ...ground, trial, draws, onBlock });
+  return prepareStanding({ ...ground, ...how, trial });
 }

@@ -60,6 +60,30 @@ describe('the standing at hand', () => {
     expect(tried.criteria.find((c) => c.id === 'price')!.scale).toMatchObject({ worst: 80, best: 4 });
   });
 
+  it.each([
+    ['80 to 4', 'linear'],
+    ['60 to 10 flat', 'flat'],
+    ['threshold at most 30', 'threshold'],
+  ])('puts kept draws on the scale %s, digit for digit as drawn anew', (scale) => {
+    const b = bench({ ...KEPT, standing_scale_copper: 'threshold at least 0.9' });
+    b.cable('bare', '2 AWG', 'OFC').piece('bare-p', 'bare').weigh('bare-p', 30);
+    const ground = standingGroundOf(fold(b.entries));
+    const scales = { standing_scale_price: scale, standing_scale_copper: '0.7 to 1' };
+    const before = prepareAtHand(ground, { draws: 3000, keepRaw: true })!;
+    const moved = prepareAtHand(ground, { draws: 3000, scales, keepRaw: true, before })!;
+    const anew = prepareAtHand(ground, { draws: 3000, scales, keepRaw: true })!;
+    // One price is not known, so that what stands in its stead moves too.
+    expect(moved.known.flat()).toContain(false);
+    expect(moved.drawn.values.map((of) => [...of])).toEqual(anew.drawn.values.map((of) => [...of]));
+    expect([...moved.means]).toEqual([...anew.means]);
+    expect(moved.criteria).toEqual(anew.criteria);
+    expect(moved.alike).toEqual(anew.alike);
+    expect(moved.drawn.values[0]).not.toEqual(before.drawn.values[0]);
+    expect(() =>
+      prepareAtHand(ground, { draws: 3000, scales, before: prepareAtHand(ground, { draws: 3000 }) }),
+    ).toThrow(RangeError);
+  });
+
   it('is there without a word in the plan, and null where nothing can be compared', () => {
     expect(bench().findings().decide).toBeNull();
     expect(prepareAtHand(standingGroundOf(fold(bench().entries)), { draws: 100 })).not.toBeNull();

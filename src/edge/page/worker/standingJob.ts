@@ -10,7 +10,10 @@ import type { Jobs, WishSent } from './jobs.ts';
 /** What this worker was told last, so that a change of weights costs no more than counting the draws again. */
 let ground: Omit<StandingGround, 'draws'> | null = null;
 let prepared: PreparedStanding | null = null;
-let preparedFor = '';
+/** Draws and scales that it is prepared for. */
+let preparedFor: { draws: number; scales: string } | null = null;
+/** Up to so many draws keep their figures, so that a scale can follow the finger: some 25 MB for 12 cables and 14 criteria. */
+const MOST_DRAWS_KEPT = 20_000;
 
 /**
  * Where the cables stand by some weights. `fresh` begins another journal; draws and scales that were had before are not drawn
@@ -22,16 +25,18 @@ export function standingJob(
 ): Jobs['standing']['answer'] {
   if (fresh !== null) {
     ground = standingGroundOf(fold(fresh));
-    preparedFor = '';
+    preparedFor = null;
   }
   if (ground === null) throw new RangeError('A standing is asked for before any entries were given.');
-  const wanted = JSON.stringify([draws, scales]);
-  if (preparedFor !== wanted) {
+  const wanted = { draws, scales: JSON.stringify(scales) };
+  if (preparedFor?.draws !== draws || preparedFor.scales !== wanted.scales) {
     const onBlock = (drawn: number) => {
       tell(drawn);
       return false;
     };
-    prepared = prepareAtHand(ground, { draws, scales, onBlock });
+    const keepRaw = draws <= MOST_DRAWS_KEPT;
+    const before = keepRaw && preparedFor?.draws === draws ? prepared : null;
+    prepared = prepareAtHand(ground, { draws, scales, keepRaw, before, onBlock });
     preparedFor = wanted;
   }
   if (prepared === null) return null;

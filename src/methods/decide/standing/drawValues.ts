@@ -3,7 +3,7 @@ import type { DrawPlan } from '../../assay/drawPlan.ts';
 import { areaDraws, type DrawnBlock } from '../../assay/draws.ts';
 import { drawAbilities, type KnownAbilities } from '../../flex/pairs/chances.ts';
 import type { DrawnValues } from './places.ts';
-import { type ValueFunction, worthOf } from './valueFunction.ts';
+import { unknownWorth, type ValueFunction, worthOf } from './valueFunction.ts';
 
 /** A figure that its mean and its doubts describe; errors of one tool are common to every figure that names it. */
 export interface DoubtfulFigure {
@@ -47,6 +47,8 @@ export interface ValueDrawOptions {
   /** Bytes, 8 or more. */
   seed: Uint8Array;
   draws: number;
+  /** True where a scale may be changed later without drawing again (see `rescaled.ts`): it holds every figure in memory. */
+  keepRaw?: boolean;
   /** Called after each block; a return of true stops. */
   onBlock?: (draws: number) => boolean;
 }
@@ -54,6 +56,11 @@ export interface ValueDrawOptions {
 export interface DrawnStanding extends DrawnValues {
   /** The figures themselves, in their units, of the first draws: criterion by criterion, draw after draw one number for each cable; NaN where unknown. */
   figures: readonly Float64Array[];
+  /**
+   * Of all draws, where they were asked for: the figure before it was put on its scale; where it is unknown, the number from 0 to 1
+   * that was drawn in its stead.
+   */
+  raw: readonly Float64Array[] | null;
 }
 
 const BLOCK = 10_000;
@@ -76,6 +83,7 @@ export function drawValues(o: ValueDrawOptions): DrawnStanding {
   const ease = o.abilities ? drawAbilities(o.abilities, o.draws, root.stream(2)) : null;
   const { count, draws } = o;
   const values = o.criteria.map(() => new Float32Array(draws * count));
+  const raw = o.keepRaw ? o.criteria.map(() => new Float64Array(draws * count)) : null;
   const kept = Math.min(FIGURES_KEPT, draws);
   const figures = o.criteria.map(() => new Float64Array(kept * count));
   const x = new Float64Array(BLOCK);
@@ -94,18 +102,20 @@ export function drawValues(o: ValueDrawOptions): DrawnStanding {
     o.criteria.forEach(({ scale, sources }, k) => {
       for (let i = 0; i < count; i++) {
         const unknown = sources[i].from === 'unknown';
-        if (unknown) fillUnknown(scale, size, random, x);
+        if (unknown) for (let j = 0; j < size; j++) x[j] = random.uniform();
         else fillFigure(sources[i], block, x);
+        if (raw) for (let j = 0, at = done * count + i; j < size; j++, at += count) raw[k][at] = x[j];
         for (let j = 0; j < size && done + j < kept; j++)
           figures[k][(done + j) * count + i] = unknown ? Number.NaN : x[j];
-        if (!unknown) toWorth(scale, size, x);
+        for (let j = 0; j < size; j++) x[j] = unknown ? unknownWorth(scale, x[j]) : worthOf(scale, x[j]);
         for (let j = 0, at = done * count + i; j < size; j++, at += count) values[k][at] = x[j];
       }
     });
     done += size;
     if (o.onBlock?.(done)) break;
   }
-  return { count, draws: done, values: values.map((v) => v.subarray(0, done * count)), figures };
+  const drawn = <T extends Float32Array | Float64Array>(of: T): T => of.subarray(0, done * count) as T;
+  return { count, draws: done, values: values.map(drawn), figures, raw: raw?.map(drawn) ?? null };
 }
 
 interface OneBlock {
@@ -130,15 +140,6 @@ function sharedInputs(criteria: readonly ScaledCriterion[]): string[] {
 /** Errors within a limit, in standard deviations. */
 function uniformErrors(size: number, random: SeededDraws): Float64Array {
   return Float64Array.from({ length: size }, () => ROOT_TWELVE * (random.uniform() - 0.5));
-}
-
-/** What an unknown figure may be worth: anything between the two ends; reached or not, as likely, for a threshold. */
-function fillUnknown({ shape }: ValueFunction, size: number, random: SeededDraws, into: Float64Array): void {
-  for (let j = 0; j < size; j++) into[j] = shape === 'threshold' ? Math.round(random.uniform()) : random.uniform();
-}
-
-function toWorth(scale: ValueFunction, size: number, x: Float64Array): void {
-  for (let j = 0; j < size; j++) x[j] = worthOf(scale, x[j]);
 }
 
 function fillFigure(source: Source, block: OneBlock, into: Float64Array): void {

@@ -26,3 +26,11 @@ export function worthOf({ shape, worst, best }: ValueFunction, x: number): numbe
 
 /** True when more of the figure is better. */
 export const moreIsBetter = ({ worst, best }: ValueFunction): boolean => best > worst;
+
+/**
+ * What an unknown figure may be worth: anything between the two ends; reached or not, as likely, for a threshold.
+ *
+ * @param drawn evenly between 0 and 1
+ */
+export const unknownWorth = ({ shape }: ValueFunction, drawn: number): number =>
+  shape === 'threshold' ? Math.round(drawn) : drawn;
