@@ -45,6 +45,7 @@ function answerJson(a: RunAnswer) {
     resting: stateJson(a.resting),
     charging: a.charging && stateJson(a.charging),
     drop: of(a.drop),
+    hottest_C: celsius(a.hottest),
     feeds: a.feeds,
     outcomes: a.outcomes,
     surroundings_too_hot: a.tooHot,

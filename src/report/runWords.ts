@@ -75,8 +75,22 @@ function singleText({ feeds, outcomes: { drop, heat } }: RunAnswer): string {
   return `One run ${andList(short)}`;
 }
 
+/** `Brackenfell does with 6 side by side`: those that need the fewest runs; empty where one run does or none do. */
+function sideBySide(
+  answers: readonly RunAnswer[],
+  some: (least: readonly RunAnswer[]) => readonly RunAnswer[],
+): string {
+  const needed = answers.flatMap((a) => (a.parallel === null ? [] : [a.parallel]));
+  if (needed.length === 0) return '';
+  const fewest = Math.min(...needed);
+  const named = some(answers.filter((a) => a.parallel === fewest)).map((a) => a.cable.name);
+  return `${andList(named)} ${named.length === 1 ? 'does' : 'do'} with ${fewest} side by side`;
+}
+
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
-/** The whole check in one or two sentences. */
+const then = (text: string): string => (text === '' ? '' : `; ${text}`);
+
+/** The whole check in one or two sentences: what does, and where nothing does by itself how many side by side do. */
 export function runSentence(q: RunQuestion, check: RunCheck): string {
   if (check.problems.length > 0) return check.problems.join(' ');
   const measured = check.answers.filter((a) => a.cable.measured);
@@ -93,16 +107,17 @@ export function runSentence(q: RunQuestion, check: RunCheck): string {
       ? ''
       : named.length > 0
         ? `Of the measured cables ${andList(named)} ${named.length === 1 ? 'meets' : 'meet'} volts and heat with one run.`
-        : 'None of the measured cables surely meets volts and heat with one run.';
-  const nominal = check.answers.some((a) => !a.cable.measured);
+        : `None of the measured cables surely meets volts and heat with one run${then(sideBySide(measured, (all) => all))}.`;
+  const nominal = check.answers.filter((a) => !a.cable.measured);
+  const thinnest = (all: readonly RunAnswer[]) => [...all].sort((a, b) => a.cable.area - b.cable.area).slice(0, 1);
   const size = check.leastSize
     ? `The least nominal copper size that does is ${check.leastSize}.`
-    : 'No nominal size in the list does with one run.';
+    : `No nominal copper size in the list does with one run${then(sideBySide(nominal, thinnest))}.`;
   const unknown =
     q.back.kind === 'body unknown' &&
     check.meets.length === 0 &&
     check.answers.some((a) => a.outcomes.drop === 'not settled')
       ? 'The unknown ohms of the body keep it open: measure them, plus side and minus side under load.'
       : '';
-  return [first, nominal ? size : '', unknown].filter((s) => s !== '').join(' ');
+  return [first, nominal.length > 0 ? size : '', unknown].filter((s) => s !== '').join(' ');
 }

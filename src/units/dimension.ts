@@ -16,6 +16,7 @@ export type Dimension =
   | 'force' // N
   | 'voltage' // V
   | 'current' // A
+  | 'power' // W
   | 'time' // s
   | 'density' // kg/m³
   | 'count' // 1

@@ -17,6 +17,7 @@ const WORDS: Record<Dimension, { name: string; example: string; units: string }>
   force: { name: 'a force', example: '12 N', units: 'N, kgf, gf, lbf' },
   voltage: { name: 'a voltage', example: '1.02 mV', units: 'V, mV, µV' },
   current: { name: 'a current', example: '10 A', units: 'A, mA' },
+  power: { name: 'a power', example: '600 W', units: 'W, kW' },
   time: { name: 'a time', example: '90 s', units: 's, min, h, d' },
   density: { name: 'a density', example: '1.35 g/cm³', units: 'g/cm³, kg/m³' },
   count: { name: 'a count', example: '1064', units: 'no unit, or strands, turns' },

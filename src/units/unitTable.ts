@@ -83,6 +83,8 @@ export const UNIT_TABLE: readonly UnitRow[] = [
   row('voltage', 'µV', MICRO, 'uv|microvolt|microvolts'),
   row('current', 'A', ONE, 'a|amp|amps|ampere|amperes'),
   row('current', 'mA', MILLI, 'ma|milliamp|milliamps'),
+  row('power', 'W', ONE, 'w|watt|watts'),
+  row('power', 'kW', KILO, 'kw|kilowatt|kilowatts'),
   row('time', 's', ONE, 's|sec|secs|second|seconds'),
   row('time', 'min', [60, 1], 'min|mins|minute|minutes'),
   row('time', 'h', [3600, 1], 'h|hr|hrs|hour|hours'),

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { nominalCable, nominalSizes } from '../../src/methods/current/runCheck/nominal.ts';
+import { overloads } from '../../src/methods/current/runCheck/overload.ts';
 import { exactly, type RunQuestion } from '../../src/methods/current/runCheck/question.ts';
 import { runCheck } from '../../src/methods/current/runCheck/runCheck.ts';
 import { runJson } from '../../src/report/runJson.ts';
+import { overloadText, timeText } from '../../src/report/runOverload.ts';
 import { usualTaken } from '../../src/report/runTaken.ts';
 import { answerText, fuseText, runSentence } from '../../src/report/runWords.ts';
 import { displayWidth } from '../../src/report/text/displayWidth.ts';
@@ -88,8 +90,50 @@ describe('a run check in words', () => {
   it('of what cannot be answered says why, and nothing else', () => {
     const q = { ...QUESTION, supply: { ...QUESTION.supply, resting: 96 } };
     const text = runTable(q, runCheck(q, CABLES, []));
-    expect(text).toMatch(/above 60 V DC/);
+    expect(text).toMatch(/at most 60 V/);
     expect(text.split('\n').length).toBeLessThan(5);
+  });
+
+  it('says of a load too great for one run how many side by side do', () => {
+    const q: RunQuestion = {
+      ...QUESTION,
+      load: { ...QUESTION.load, steady: 480 },
+      length: 3,
+      back: { kind: 'same cable', length: 3 },
+    };
+    const check = runCheck(q, CABLES.slice(0, 1), nominalSizes('awg', 353.15).slice(-2));
+    const [, thin, thick] = check.answers;
+    const sentence = runSentence(q, check);
+    expect(sentence).toContain(
+      `None of the measured cables surely meets volts and heat with one run; Brackenfell does with ${check.answers[0]!.parallel} side by side.`,
+    );
+    expect(thin!.parallel).toBe(thick!.parallel);
+    expect(sentence).toContain(`; ${thin!.cable.name} does with ${thin!.parallel} side by side.`);
+  });
+
+  it('says how long each lasts under an overload where that is asked about', () => {
+    const lasting = overloads(QUESTION, CHECK.answers, 250);
+    for (const width of [60, 80, 100]) {
+      const text = runTable(QUESTION, CHECK, { width, overloads: lasting });
+      for (const line of text.split('\n')) expect(displayWidth(line), line).toBeLessThanOrEqual(width);
+      expect(text.replace(/\s+/g, ' ')).toMatch(/Brackenfell comes to its 80 °C after [\d.]+ min at 250 A\./);
+    }
+    expect(runTable(QUESTION, CHECK, {})).not.toContain('Over-');
+    expect(overloadText({ ...lasting[0]!, seconds: null })).toBe(
+      'stays below its 80 °C at 250 A, for 6 hours at least.',
+    );
+  });
+
+  it.each([
+    [0, '0 s'],
+    [89, '89 s'],
+    [90, '1.5 min'],
+    [596, '9.9 min'],
+    [598, '10 min'],
+    [7199, '120 min'],
+    [9000, '2.5 h'],
+  ])('%d s are %s', (seconds, text) => {
+    expect(timeText(seconds)).toBe(text);
   });
 
   it('asks for the ohms of a body that keeps everything open', () => {

@@ -93,7 +93,7 @@ export function heatStrip(check: RunCheck): AmpsStrip {
   return {
     title: 'Hottest conductor, °C',
     rows: measured.map((a) => {
-      const hottest = hottestOf(a);
+      const hottest = a.feeds === 'no' ? NOTHING : a.hottest;
       const celsius = {
         value: hottest.value - ZERO_CELSIUS,
         low: hottest.low - ZERO_CELSIUS,
@@ -106,11 +106,6 @@ export function heatStrip(check: RunCheck): AmpsStrip {
     }),
     limit: one === null ? null : { value: one, text: `rating ${one.toFixed(0)} °C` },
   };
-}
-
-/** The worse of the supplies. */
-export function hottestOf({ resting, charging }: RunAnswer): Between {
-  return charging !== null && !(charging.hottest.high < resting.hottest.high) ? charging.hottest : resting.hottest;
 }
 
 /** Drop and heat against the length of the run. */

@@ -1,8 +1,10 @@
 import { cautionsFor, ESTIMATE_LINE } from '../../methods/current/cautions.ts';
 import type { RunAnswer } from '../../methods/current/runCheck/answer.ts';
+import type { Overload } from '../../methods/current/runCheck/overload.ts';
 import type { RunQuestion } from '../../methods/current/runCheck/question.ts';
 import type { RunCheck } from '../../methods/current/runCheck/runCheck.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
+import { overloadCell, overloadSupposed, overloadText } from '../runOverload.ts';
 import { answerText, betweenText, questionText, runSentence } from '../runWords.ts';
 import { blockText, tableWidthFor } from './assayPage.ts';
 import { type Planned, plannedRow, roomOf } from './cableTable.ts';
@@ -16,6 +18,8 @@ export interface RunTableOptions {
   ascii?: boolean;
   /** What nobody stated and was taken as usual. */
   taken?: readonly string[];
+  /** How long measured cables last under an overload that was asked about. */
+  overloads?: readonly Overload[];
 }
 
 const LEAST_NAME = 10;
@@ -39,13 +43,22 @@ const FIGURES: readonly RunColumn[] = [
   right(['At the', 'load, V'], 7, (a) => fed(a, a.resting.atLoad.value, 2)),
   right(['Lost', '%'], 5, (a) => fed(a, 100 * a.drop.value, 1)),
   right(['to', '%'], 5, (a) => fed(a, 100 * a.drop.high, 1)),
-  right(['Heat', '°C'], 5, (a) => amount(a.resting.hottest.value - ZERO_CELSIUS, 0)),
+  right(['Heat', '°C'], 5, (a) => fed(a, a.hottest.value - ZERO_CELSIUS, 0)),
   right(['of', '°C'], 4, (a) => amount(a.cable.rating - ZERO_CELSIUS, 0)),
   right(['Runs'], 4, (a) => a.parallel?.toString() ?? 'none'),
   right(['Fuse', 'each, A'], 7, (a) => a.fuseEach?.rating?.toString() ?? 'none'),
   right(['Mass', 'kg'], 5, (a) => (a.mass === null ? '—' : a.mass.toFixed(2))),
   right(['Mean', 'W'], 5, (a) => fed(a, a.resting.watts.value, 1)),
 ];
+
+/** Right of heat and its rating. */
+const AFTER_RATING = 5;
+
+const lastsColumn = (overloads: readonly Overload[]): RunColumn =>
+  right(['Over-', 'load'], 10, (a) => {
+    const found = overloads.find((o) => o.cable.id === a.cable.id);
+    return found === undefined ? '—' : overloadCell(found);
+  });
 
 /**
  * A run check for a terminal: the question, what does, a row for each cable with nominal sizes below the measured ones, what to know of
@@ -59,7 +72,9 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
   if (check.problems.length > 0) return `${check.problems.flatMap(lines).join('\n')}\n`;
   const longest = Math.max(LEAST_NAME, ...check.answers.map((a) => displayWidth(shown(a.cable.name))));
   const nameWidth = Math.min(longest, WIDEST_NAME);
+  const overloads = options.overloads ?? [];
   const figures = [...FIGURES];
+  if (overloads.length > 0) figures.splice(AFTER_RATING, 0, lastsColumn(overloads));
   while (nameWidth + roomOf(figures) > width) figures.pop();
   const name: RunColumn = {
     column: { head: ['Cable'], width: nameWidth, side: 'left', cut: true },
@@ -84,6 +99,9 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
       ...nominal.flatMap(row),
     ],
     notes,
+    overloads.length === 0
+      ? []
+      : [...overloads.flatMap((o) => lines(`${o.cable.name} ${overloadText(o)}`)), ...lines(overloadSupposed(q, true))],
     lines(
       'Volts, lost and heat are of one run at the peak of the load, from the supply at rest unless charging loses more; “to” is the far end of every doubt together; mean W is lost over the whole duty. Runs: how many side by side meet volts and heat; fuse in each of them, and mass of all of them.',
     ),

@@ -18,7 +18,7 @@ import {
   withUnit,
 } from '../../../src/edge/page/store/amps/runAnswers.ts';
 import { nominalSizes } from '../../../src/methods/current/runCheck/nominal.ts';
-import { runProblems } from '../../../src/methods/current/runCheck/question.ts';
+import { runProblems } from '../../../src/methods/current/runCheck/problems.ts';
 
 const asked = (part: Partial<RunAnswers>): RunAnswers => ({ ...FIRST_ANSWERS, ...part });
 
@@ -73,13 +73,13 @@ describe('what is answered about a run', () => {
   });
 
   it.each<[Partial<RunAnswers>, string]>([
-    [{ source: 'mains' }, 'nothing fed from the mains'],
-    [{ resting: '61' }, 'above 60 V DC'],
-    [{ charging: '72' }, 'above 60 V DC'],
+    [{ source: 'mains' }, 'is fed from the mains; expected is direct current'],
+    [{ resting: '61' }, 'has 61 V at rest; expected is direct current of at most 60 V'],
+    [{ charging: '72' }, 'has 72 V while it charges, of 12.6 V at rest; expected is'],
     [{ length: '-2' }, 'a length above zero'],
     [{ steady: '0' }, 'The load is 0'],
     [{ peak: '10' }, 'swapped'],
-    [{ drop: '20' }, 'between 0 and 1'],
+    [{ drop: '20' }, 'above 0 and below 100 %'],
   ])('is refused in a sentence: %j', (part, words) => {
     expect(runProblems(questionFrom(asked(part))).join(' ')).toContain(words);
   });

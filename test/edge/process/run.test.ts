@@ -42,6 +42,13 @@ describe('cupel run', () => {
     expect(json.curves).toHaveLength(1);
   });
 
+  it('--overload says how long each lasts, in the table and in JSON', () => {
+    const asked = ['--load', '90A', '--cable', 'quill', '--sizes', 'none', '--overload', '250A'];
+    expect(run(...asked).stdout).toMatch(/Quill comes to its 60 °C after [\d.]+ (s|min) at 250 A\./);
+    const { overload } = JSON.parse(run(...asked, '--json').stdout);
+    expect(overload).toEqual([{ cable: 'quill', current_A: 250, seconds_to_rating: expect.any(Number) }]);
+  });
+
   it('runs a profile through it', () => {
     const profile = join(folder, 'winch.csv');
     writeFileSync(profile, 's,A\n0,20\n60,220\n90,20\n600,20\n');
@@ -52,7 +59,7 @@ describe('cupel run', () => {
   });
 
   it.each([
-    [['--load', '90A', '--supply', '72'], 1, /above 60 V/],
+    [['--load', '90A', '--supply', '72'], 1, /has 72 V at rest; expected is direct current of at most 60 V/],
     [['--load', '90A', '--supply', '230VAC'], 1, /mains/],
     [['--load', '0A'], 1, /load is 0/],
     [['--load', '90'], 2, /--load was "90"/],

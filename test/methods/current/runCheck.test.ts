@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FUSE_RATINGS, fuseFor, holdsPeak, longestOpening } from '../../../src/methods/current/runCheck/fuse.ts';
 import { nominalCable, nominalSizes } from '../../../src/methods/current/runCheck/nominal.ts';
-import { overloadTime } from '../../../src/methods/current/runCheck/overload.ts';
+import { overloads, overloadTime } from '../../../src/methods/current/runCheck/overload.ts';
 import { profileAnswer, profileFromText } from '../../../src/methods/current/runCheck/profile.ts';
 import {
   exactly,
@@ -188,6 +188,23 @@ describe('what it takes', () => {
   });
 });
 
+describe('the hottest', () => {
+  it('is of the same supply as the margin, and has no far end where too little comes through there', () => {
+    const q: RunQuestion = {
+      ...QUESTION,
+      supply: { resting: 12.6, charging: 14.2, ohms: { value: 0.005, low: 0.002, high: 0.008 }, direct: true },
+      back: { kind: 'body unknown', low: 0.0003, high: 0.02 },
+      load: { kind: 'watts', steady: 1800, peak: null, efficiency: 1 },
+    };
+    const [a] = runCheck(q, [measured(35)], []).answers;
+    expect(a!.feeds).toBe('not settled');
+    expect(a!.hottest.value).toBeCloseTo(a!.cable.rating - a!.margin.value, 9);
+    expect(a!.hottest.low).toBeLessThanOrEqual(a!.hottest.value);
+    expect(a!.hottest.high).toBeNaN();
+    expect(a!.outcomes.heat).toBe('not settled');
+  });
+});
+
 describe('an overload', () => {
   it('reaches the rating sooner the larger it is, and never below what the cable carries', () => {
     const q = QUESTION;
@@ -195,6 +212,21 @@ describe('an overload', () => {
     const { carrying } = first({}, [cable]);
     expect(overloadTime(q, cable, 0.97 * carrying.low)).toBeNull();
     expect(overloadTime(q, cable, 1.5 * carrying.low)!).toBeGreaterThan(overloadTime(q, cable, 2 * carrying.low)!);
+  });
+
+  it('is of every measured cable alike where one is stated, else of the load’s own peak where it is fed', () => {
+    const thin = measured(10);
+    const { answers } = runCheck(QUESTION, [measured(35), thin], []);
+    const stated = overloads(QUESTION, answers, 300);
+    expect(stated.map((o) => o.current)).toEqual([300, 300]);
+    expect(stated[1]!.seconds!).toBeLessThan(stated[0]!.seconds!);
+    expect(overloads(QUESTION, answers, 5).map((o) => o.seconds)).toEqual([null, null]);
+    expect(overloads(QUESTION, answers, null).map((o) => o.current)).toEqual(answers.map((a) => a.resting.peak.high));
+    const starved = { ...QUESTION, load: { ...QUESTION.load, kind: 'watts' as const, steady: 9000 } };
+    const unfed = runCheck(starved, [thin], []).answers;
+    expect(overloads(starved, unfed, null)).toEqual([]);
+    expect(overloads(starved, unfed, 300)).toHaveLength(1);
+    expect(() => overloads(QUESTION, answers, 0)).toThrow(RangeError);
   });
 });
 
@@ -256,13 +288,13 @@ describe('what is usual', () => {
 
 describe('what cannot be', () => {
   const cases: [string, Partial<RunQuestion>, RegExp][] = [
-    ['more than 60 V', { supply: { ...QUESTION.supply, resting: 72 } }, /above 60 V/],
-    ['60 V passed while charging', { supply: { ...QUESTION.supply, resting: 48, charging: 64 } }, /above 60 V/],
+    ['more than 60 V', { supply: { ...QUESTION.supply, resting: 72 } }, /at most 60 V/],
+    ['60 V passed while charging', { supply: { ...QUESTION.supply, resting: 48, charging: 64 } }, /at most 60 V/],
     ['charging below the volts at rest', { supply: { ...QUESTION.supply, charging: 12 } }, /lies below the 12.6 V/],
     ['a current of a slipped finger', { load: { ...QUESTION.load, steady: 40_000 } }, /10000 A/],
     ['watts of one', { load: { ...QUESTION.load, kind: 'watts', steady: 4e6 } }, /10000 A/],
     ['the mains', { supply: { ...QUESTION.supply, direct: false } }, /mains/],
-    ['a negative length', { length: -3 }, /-3 m long/],
+    ['a negative length', { length: -3 }, /−3 m long/],
     ['a current of 0', { load: { ...QUESTION.load, steady: 0 } }, /load is 0/],
     [
       'a peak below the steady load',
@@ -270,9 +302,20 @@ describe('what cannot be', () => {
       /swapped/,
     ],
     ['an efficiency above 1', { load: { ...QUESTION.load, efficiency: 1.2 } }, /efficiency/],
-    ['a drop of everything', { allowedDrop: 1 }, /drop/],
+    ['a drop of everything', { allowedDrop: 1 }, /100 % of the supply/],
     ['a way back of no length', { back: { kind: 'same cable', length: 0 } }, /way back/],
-    ['a body turned round', { back: { kind: 'body unknown', low: 2, high: 1 } }, /range/],
+    [
+      'a length of a slipped finger',
+      { length: 4000, back: { kind: 'same cable', length: 4000 } },
+      /^The run is 4000 m/,
+    ],
+    ['half a cable', { surroundings: { ambient: 300, bundle: 1.5, layer: null } }, /1\.5 cables/],
+    [
+      'a layer of nothing',
+      { surroundings: { ambient: 300, bundle: 1, layer: { thickness: 0, conductivity: 0.05 } } },
+      /0 mm thick/,
+    ],
+    ['a body turned round', { back: { kind: 'body unknown', low: 2, high: 1 } }, /2000 to 1000 mΩ/],
     ['volts at no current', { measured: { plus: 0.1, minus: 0.1, current: 0, cable: null } }, /0 A/],
     ['surroundings above', { surroundings: { ambient: 600, bundle: 1, layer: null } }, /surroundings/],
   ];
@@ -280,6 +323,14 @@ describe('what cannot be', () => {
     const check = ask(more);
     expect(check.answers).toEqual([]);
     expect(check.problems.join(' ')).toMatch(words);
+    // Each with what was expected, or what to do about it.
+    for (const problem of check.problems) expect(problem).toMatch(/expected|needed|nothing to check|swapped/);
+  });
+
+  it('says what is wrong with a length once, and of the mains nothing else', () => {
+    expect(ask({ length: -3, back: { kind: 'same cable', length: -3 } }).problems).toHaveLength(1);
+    const mains = ask({ supply: { ...QUESTION.supply, resting: 230, charging: 262, direct: false } });
+    expect(mains.problems).toHaveLength(1);
   });
 });
 

@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import { EXIT, Failure } from '../failure.ts';
 import { questionOf, type RunOptions, takenOf } from '../runOptions.ts';
+import { overloadOf } from '../runTyped.ts';
 
 const many = (text: string, before: readonly string[]): string[] => [...before, text];
 
@@ -34,6 +35,7 @@ export function runCommand(): Command {
     .option('--installed <cable>', 'the cable that was there when they were measured')
     .option('--sizes <system>', 'nominal sizes for reference: awg, mm2 or none', 'awg')
     .option('--profile <file>', 'a load that changes: lines of seconds and amount')
+    .option('--overload <amps>', 'also say how long each lasts in one run under so many amps, such as 250A')
     .option('--json', 'print it in its machine-readable form', false)
     .option('--ascii', 'only characters that every terminal has', false)
     .addHelpText(
@@ -53,7 +55,7 @@ async function run(named: string, options: RunOptions): Promise<void> {
   const system = options.sizes.toLowerCase();
   if (!['awg', 'mm2', 'none'].includes(system))
     throw new Failure(`--sizes was "${options.sizes}"; expected awg, mm2 or none.`, EXIT.wrongUse);
-  const { runProblems } = await import('../../../methods/current/runCheck/question.ts');
+  const { runProblems } = await import('../../../methods/current/runCheck/problems.ts');
   const problems = runProblems(question);
   if (problems.length > 0) throw new Failure(problems.join(' '), EXIT.dataSaysNo);
   const { candidates, missing } = await candidatesOf(named, options.cable);
@@ -67,23 +69,29 @@ async function run(named: string, options: RunOptions): Promise<void> {
   const check = runCheck(question, candidates, nominal, { charted: options.json });
   for (const m of missing) process.stderr.write(`${m.name} is left out: ${m.text}.\n`);
   const profile = options.profile === undefined ? null : await profiled(options.profile, question, candidates);
+  const overload = options.overload === undefined ? null : overloadOf(options.overload);
+  const { overloads } = await import('../../../methods/current/runCheck/overload.ts');
   if (options.json) {
     const { runJson } = await import('../../../report/runJson.ts');
-    const { overloadTime } = await import('../../../methods/current/runCheck/overload.ts');
-    const overload = check.answers
-      .filter((a) => a.cable.measured && !a.resting.fails)
-      .map((a) => ({
-        cable: a.cable.id,
-        current_A: a.resting.peak.high,
-        seconds_to_rating: overloadTime(question, a.cable, a.resting.peak.high),
-      }));
-    const json = { ...(runJson(question, check, taken) as object), overload, profile, left_out: missing };
+    const lasting = overloads(question, check.answers, overload).map(({ cable, current, seconds }) => ({
+      cable: cable.id,
+      current_A: current,
+      seconds_to_rating: seconds,
+    }));
+    const json = { ...(runJson(question, check, taken) as object), overload: lasting, profile, left_out: missing };
     process.stdout.write(`${JSON.stringify(json, null, 2)}\n`);
     return;
   }
   const { runTable } = await import('../../../report/text/runTable.ts');
   const width = Math.max(NARROWEST, Math.min(process.stdout.columns ?? USUAL, WIDEST));
-  process.stdout.write(runTable(question, check, { width, ascii: options.ascii, taken }));
+  process.stdout.write(
+    runTable(question, check, {
+      width,
+      ascii: options.ascii,
+      taken,
+      overloads: overload === null ? [] : overloads(question, check.answers, overload),
+    }),
+  );
   for (const p of profile ?? [])
     process.stdout.write(
       `Under the profile ${p.name} comes to ${p.peak_C.toFixed(0)} °C after ${Math.round(p.peak_at_s)} s, ${p.margin_K.toFixed(0)} K below its rating.\n`,

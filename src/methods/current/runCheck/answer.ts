@@ -19,6 +19,8 @@ export interface RunAnswer {
   outcomes: { drop: RunOutcome; heat: RunOutcome | null; all: RunOutcome };
   /** Whether the load is fed at all: at every end of the doubts, at some, or not even by the middle figures. */
   feeds: Feeds;
+  /** K: the hottest that the conductor comes to, at the worse of the two supplies; a high end without a figure is one that nobody knows. */
+  hottest: Between;
   /** K below the rating at the hottest; negative above it. */
   margin: Between;
   /** A that one run bears for ever in its surroundings. */
@@ -62,7 +64,9 @@ export const MOST_RUNS = 6;
 
 const between = (of: (corner: Corner) => number): Between => {
   const [value, a, b] = CORNERS.map(of);
-  return { value, low: Math.min(a, b, value), high: Math.max(a, b, value) };
+  // An end that nobody knows lies beyond those that are known.
+  const known = [a, b, value].filter((x) => !Number.isNaN(x));
+  return { value, low: known.length > 0 ? Math.min(...known) : Number.NaN, high: Math.max(a, b, value) };
 };
 
 interface Context {
@@ -106,9 +110,10 @@ function stateOf({ q, cable, installed }: Context, volts: number, runs: number):
   };
 }
 
-/** Below the limit at both ends meets, above it at both falls short. */
+/** Below the limit at both ends meets, above it at both falls short; with an end that nobody knows neither. */
 function outcomeOf({ low, high }: Between, most: number): RunOutcome {
   if (high <= most) return 'meets';
+  if (Number.isNaN(high)) return 'not settled';
   return low > most ? 'falls short' : 'not settled';
 }
 
@@ -197,6 +202,7 @@ export function runAnswer(q: RunQuestion, cable: RunCable, installed: RunCable |
     feeds,
     outcomes,
     tooHot,
+    hottest,
     margin: {
       value: cable.rating - hottest.value,
       low: cable.rating - hottest.high,

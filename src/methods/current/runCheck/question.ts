@@ -87,6 +87,10 @@ export const MOST_VOLTS = 60;
 /** Above this, A, a figure is a slip of the hand: no battery of these volts drives it. Common practice, no source. */
 export const MOST_AMPS = 10_000;
 
+/** Above these, m, a length or a layer is a slip of the hand: at so few volts nothing leads so far. Common practice, no source. */
+export const MOST_METRES = 1000;
+export const MOST_LAYER = 1;
+
 /** What is taken where nobody says. Common practice, no source; page and terminal take the same, and say it. */
 export const USUAL_RUN = {
   /** V at rest. */
@@ -130,84 +134,3 @@ export const UNKNOWN_BODY: { low: number; high: number } = { low: 0.0003, high: 
 
 /** Ω of a 12 V battery with its clamps: 2 to 8 mΩ, from memory of battery sheets. */
 export const USUAL_SUPPLY_OHMS: Between = { value: 0.005, low: 0.002, high: 0.008 };
-
-const number = (x: number) => Number.isFinite(x);
-
-/**
- * Why a run cannot be checked, each in one sentence; empty when it can. What is refused outright (mains, more than 60 V)
- * comes first.
- */
-export function runProblems(q: RunQuestion): string[] {
-  const problems: string[] = [];
-  const say = (when: boolean, text: string) => {
-    if (when) problems.push(text);
-  };
-  const { supply, load } = q;
-  const most = Math.max(supply.resting, supply.charging ?? 0);
-  say(
-    !supply.direct,
-    'This check is for direct current from batteries and their chargers; nothing fed from the mains is answered.',
-  );
-  say(
-    most > MOST_VOLTS,
-    `${most} V is above ${MOST_VOLTS} V DC: other rules begin there, and this check does not answer.`,
-  );
-  say(
-    !(supply.resting > 0) || !number(supply.resting),
-    `The supply has ${supply.resting} V; volts above zero are needed.`,
-  );
-  say(
-    supply.charging !== null && !(supply.charging > 0),
-    `The charging supply has ${supply.charging} V; volts above zero are needed.`,
-  );
-  say(
-    supply.charging !== null && supply.charging > 0 && supply.charging < supply.resting,
-    `Charging at ${supply.charging} V lies below the ${supply.resting} V at rest: the two are swapped, or one is mistyped.`,
-  );
-  say(
-    !(supply.ohms.low >= 0 && supply.ohms.high >= supply.ohms.low),
-    'The resistance of the supply is no range from zero up.',
-  );
-  say(!(q.length > 0) || !number(q.length), `The run is ${q.length} m long; a length above zero is needed.`);
-  say(!(load.steady >= 0) || !number(load.steady), `The steady load is ${load.steady}; it cannot be negative.`);
-  say(load.steady === 0 && load.peak === null, 'The load is 0: nothing flows, and there is nothing to check.');
-  say(
-    Math.max(load.steady, load.peak?.amount ?? 0) > MOST_AMPS * (load.kind === 'amps' ? 1 : supply.resting),
-    `More than ${MOST_AMPS} A flow in no such cable: look at the figure and its unit.`,
-  );
-  say(!(load.efficiency > 0 && load.efficiency <= 1), 'An efficiency lies above 0 and is 1 at most.');
-  if (load.peak) {
-    say(!(load.peak.amount >= load.steady), 'The peak lies below the steady load: the two are swapped.');
-    say(!(load.peak.share >= 0 && load.peak.share <= 1), 'The share of the time at peak lies between 0 and 1.');
-    say(!(load.peak.seconds > 0), 'A peak lasts some seconds.');
-  }
-  say(!(q.allowedDrop > 0 && q.allowedDrop < 1), 'The drop that is allowed is a share between 0 and 1 of the supply.');
-  say(
-    !(q.surroundings.ambient > 173 && q.surroundings.ambient < 473),
-    'The surroundings are not between −100 and 200 °C.',
-  );
-  say(
-    q.joints.some((j) => !(j.ohms >= 0 && Number.isInteger(j.count) && j.count >= 0)),
-    'A joint has ohms from zero up, and joints are counted in whole numbers.',
-  );
-  return [...problems, ...returnProblems(q.back), ...measuredProblems(q.measured)];
-}
-
-function returnProblems(back: RunReturn): string[] {
-  if (back.kind === 'body measured') return back.ohms >= 0 ? [] : ['The body has a resistance from zero up.'];
-  if (back.kind === 'body unknown')
-    return back.low >= 0 && back.high >= back.low ? [] : ['The body has no range of ohms from low to high.'];
-  if (!(back.length > 0)) return [`The way back is ${back.length} m long; a length above zero is needed.`];
-  return back.kind === 'other cable' && !(back.ohmsPerMetre > 0)
-    ? ['The cable of the way back has a resistance per metre above zero.']
-    : [];
-}
-
-function measuredProblems(measured: MeasuredDrop | null): string[] {
-  if (!measured) return [];
-  const { current, plus, minus } = measured;
-  if (!(current > 0)) return ['The volts lost were measured at 0 A: without a current nothing is lost.'];
-  return plus >= 0 && minus >= 0
-    ? []
-    : ['Volts lost on the way cannot be negative: the leads of the meter are swapped.'];
-}

@@ -1,6 +1,7 @@
 import { type RunAnswer, runAnswer } from './answer.ts';
 import { type RunCurve, runCurves } from './chart.ts';
-import { type RunCable, type RunQuestion, runProblems } from './question.ts';
+import { runProblems } from './problems.ts';
+import type { RunCable, RunQuestion } from './question.ts';
 
 /** A run looked at with every cable. */
 export interface RunCheck {

@@ -1,7 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { RunAnswer } from '../../../../../methods/current/runCheck/answer.ts';
 import type { Between } from '../../../../../methods/current/runCheck/question.ts';
-import { hottestOf } from '../../../../../report/amps/ampsPictures.ts';
 import { ZERO_CELSIUS } from '../../../../../units/dimension.ts';
 import { Name } from '../../../parts/name.tsx';
 import { narrow, printing } from '../../../store/media.ts';
@@ -57,7 +56,7 @@ const COLUMNS: readonly Column[] = [
     id: 'heat',
     head: 'Hottest',
     unit: '°C',
-    cell: (a) => <Ends of={shifted(hottestOf(a), -ZERO_CELSIUS)} decimals={0} />,
+    cell: (a) => <Ends of={shifted(a.hottest, -ZERO_CELSIUS)} decimals={0} />,
   },
   { id: 'margin', head: 'Margin', unit: 'K', cell: (a) => <Ends of={a.margin} decimals={0} /> },
   { id: 'carries', head: 'Carries', unit: 'A', cell: (a) => <Ends of={a.carrying} decimals={0} /> },
