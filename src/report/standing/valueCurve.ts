@@ -1,6 +1,8 @@
 import type { CriterionFound } from '../../findings/shapes/decide.ts';
+import { worthOf } from '../../methods/decide/standing/valueFunction.ts';
 import { element, label, line, svgDocument } from '../svg.ts';
 import type { Theme } from '../theme.ts';
+import { type CurveWindow, windowOf } from './curveWindow.ts';
 
 export type Scale = Pick<CriterionFound, 'shape' | 'worst' | 'best'>;
 
@@ -11,65 +13,90 @@ interface CurveOptions {
   /** The two ends in words, below the axis where there is room for them; null leaves them out. */
   ends: { low: string; high: string } | null;
   description: string;
+  /** Figures that the axis spans; left out, a little beyond both ends. */
+  window?: CurveWindow;
 }
 
-/** Share of the width that lies beyond each end of the scale. */
-const BEYOND = 0.15;
 const PAD = 3;
 const FOOT = 18;
+/** A straight curve goes on past its ends by so much worth, and then out of the picture. */
+const PAST = 0.08;
+/** Width of a figure of 13 px, and the least space between two words; px. */
+const FIGURE = 7.4;
+const SPACE = 8;
 
-/** Worth at a place along the axis, 0 to 1 between the ends of the scale; beyond them a linear one runs on. */
-function worthAt(shape: Scale['shape'], along: number): number {
-  if (shape === 'threshold') return along >= 1 ? 1 : 0;
-  return shape === 'flat' ? Math.min(1, Math.max(0, along)) : along;
+/** Where figures and worth lie in the picture, px; whoever sets a handle on it asks here. */
+export function curvePlaces(
+  [low, high]: CurveWindow,
+  { width, height, ends }: Pick<CurveOptions, 'width' | 'height' | 'ends'>,
+) {
+  const foot = height - (ends ? FOOT : 0) - PAD;
+  const span = width - 2 * PAD;
+  return {
+    foot,
+    x: (figure: number) => PAD + ((figure - low) / (high - low)) * span,
+    y: (worth: number) => foot - worth * (foot - 2 * PAD),
+    figureAt: (x: number) => low + ((x - PAD) / span) * (high - low),
+  };
 }
 
 /** What a figure is worth, from nothing at the foot to everything at the top; the axis runs from the smaller figure to the larger. */
-export function valueCurve(scale: Scale, { width, height, theme, ends, description }: CurveOptions): string {
-  const rising = scale.best > scale.worst;
-  const foot = height - (ends ? FOOT : 0) - PAD;
-  const x = (share: number) => PAD + share * (width - 2 * PAD);
-  const y = (worth: number) => foot - worth * (foot - 2 * PAD);
-  const along = (share: number) => (share - BEYOND) / (1 - 2 * BEYOND);
-  const worth = (share: number) =>
-    Math.min(1.08, Math.max(-0.08, worthAt(scale.shape, rising ? along(share) : 1 - along(share))));
-  const corners = cornersOf(scale.shape, rising);
-  const path = corners
-    .map(([share, side], i) => `${i === 0 ? 'M' : 'L'}${x(share).toFixed(1)} ${y(worth(side)).toFixed(1)}`)
+export function valueCurve(scale: Scale, options: CurveOptions): string {
+  const { width, height, theme, ends, description, window = windowOf(scale) } = options;
+  const { x, y, foot } = curvePlaces(window, options);
+  const path = cornersOf(scale, window)
+    .map(([figure, worth], i) => `${i === 0 ? 'M' : 'L'}${x(figure).toFixed(1)} ${y(worth).toFixed(1)}`)
     .join('');
-  const words = { 'font-size': 13, fill: theme.ink2 };
+  const { worst, best, shape } = scale;
+  const figures = shape === 'threshold' ? [best] : [Math.min(worst, best), Math.max(worst, best)];
+  const said = ends && (shape !== 'threshold' ? [ends.low, ends.high] : [best > worst ? ends.high : ends.low]);
   return svgDocument(
     { width, height, description },
     line(PAD, PAD, PAD, foot, { stroke: theme.edge, 'stroke-width': 1 }),
     line(PAD, foot, width - PAD, foot, { stroke: theme.edge, 'stroke-width': 1 }),
     element('path', { d: path, fill: 'none', stroke: theme.ink, 'stroke-width': 2 }),
-    ...(ends
-      ? [
-          line(x(BEYOND), foot, x(BEYOND), foot + 4, { stroke: theme.edge, 'stroke-width': 1 }),
-          line(x(1 - BEYOND), foot, x(1 - BEYOND), foot + 4, { stroke: theme.edge, 'stroke-width': 1 }),
-          label(x(BEYOND), height - 3, ends.low, { ...words, 'text-anchor': 'middle' }),
-          label(x(1 - BEYOND), height - 3, ends.high, { ...words, 'text-anchor': 'middle' }),
-        ]
-      : []),
+    ...(said === null ? [] : endWords(said, figures.map(x), { width, height, foot, theme })),
   );
 }
 
-/** Corners of the curve: where along the width, and from which side of a step its worth is taken. */
-function cornersOf(shape: Scale['shape'], rising: boolean): [number, number][] {
-  const last = 1 - BEYOND;
-  const [before, after] = [1e-6, -1e-6];
-  if (shape !== 'threshold')
-    return [
-      [0, 0],
-      [BEYOND, BEYOND],
-      [last, last],
-      [1, 1],
+/** Corners of the curve as figures and worth, from the left edge of the axis to the right. */
+function cornersOf(scale: Scale, [low, high]: CurveWindow): [figure: number, worth: number][] {
+  const { shape, worst, best } = scale;
+  if (shape === 'threshold') {
+    const [before, after] = best > worst ? [0, 1] : [1, 0];
+    const corners: [number, number][] = [
+      [low, before],
+      [best, before],
+      [best, after],
+      [high, after],
     ];
-  const step = rising ? last : BEYOND;
-  return [
-    [0, 0],
-    [step, step - before],
-    [step, step - after],
-    [1, 1],
-  ];
+    return corners.filter(([figure]) => figure >= low && figure <= high);
+  }
+  const within = (figure: number) => Math.min(high, Math.max(low, figure));
+  const figureOf = (worth: number) => worst + worth * (best - worst);
+  const past = shape === 'flat' ? 0 : PAST;
+  const turns = [figureOf(-past), figureOf(1 + past)].map(within).sort((a, b) => a - b);
+  const all = shape === 'flat' ? [low, ...turns, high] : turns;
+  return all.map((figure) => [figure, worthOf(scale, figure)]);
+}
+
+/** Ticks at the ends and their figures below, moved aside where they would meet or be cut off. */
+function endWords(
+  said: readonly string[],
+  at: readonly number[],
+  { width, height, foot, theme }: { width: number; height: number; foot: number; theme: Theme },
+): string[] {
+  const halves = said.map((text) => (text.length * FIGURE) / 2);
+  const centres = at.map((x, i) => Math.min(width - halves[i]!, Math.max(halves[i]!, x)));
+  if (centres.length === 2) {
+    const short = halves[0]! + halves[1]! + SPACE - (centres[1]! - centres[0]!);
+    if (short > 0) {
+      const left = Math.max(halves[0]!, Math.min(centres[0]! - short / 2, width - 2 * halves[1]! - SPACE - halves[0]!));
+      centres.splice(0, 2, left, left + halves[0]! + SPACE + halves[1]!);
+    }
+  }
+  return at.flatMap((x, i) => [
+    line(x, foot, x, foot + 4, { stroke: theme.edge, 'stroke-width': 1 }),
+    label(centres[i]!, height - 3, said[i]!, { 'font-size': 13, fill: theme.ink2, 'text-anchor': 'middle' }),
+  ]);
 }

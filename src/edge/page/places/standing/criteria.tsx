@@ -1,18 +1,15 @@
 import { useId, useState } from 'preact/hooks';
 import type { CriterionFound } from '../../../../findings/shapes/decide.ts';
-import { endOf, endText, scaleSentence, unitOf } from '../../../../report/standing/criterionWords.ts';
-import { valueCurve } from '../../../../report/standing/valueCurve.ts';
-import { variablesTheme } from '../../../../report/theme.ts';
+import { endOf, endText, unitOf } from '../../../../report/standing/criterionWords.ts';
 import { readTypedNumber } from '../../../../units/typedNumber.ts';
-import { Picture } from '../../parts/picture.tsx';
+import { isTried, scaleNow } from '../../store/standing/scaleNow.ts';
 import { keepScales, moveShare, sharesNow, tryScale } from '../../store/standing/trying.ts';
 import type { Stood } from './order.tsx';
-
-const CURVE = { width: 168, height: 84 };
+import { ValueCurveField } from './valueCurveField.tsx';
 
 /** Every criterion that has a figure on some cable: how much it counts, and how its figures turn into worth. */
 export function Criteria({ stood }: { stood: Stood }) {
-  const { criteria } = stood.decide;
+  const criteria = stood.decide.criteria.map(scaleNow);
   const shares = sharesNow(stood);
   const loose = criteria.filter(({ fixed, weight }) => weight > 0 && !fixed);
   return (
@@ -20,7 +17,7 @@ export function Criteria({ stood }: { stood: Stood }) {
       <h3>Criteria</h3>
       <p class="note">
         Everything that was found of two cables or more can count. The ends of a scale are fixed figures, so that no
-        cable moves another’s worth.
+        cable moves another’s worth. Take hold of an end, move it by the arrow keys, or type it.
       </p>
       {loose.length > 0 && (
         <p>
@@ -47,21 +44,13 @@ function Criterion({ criterion, share }: { criterion: CriterionFound; share: num
   const id = useId();
   const { shape, worst, best, better } = criterion;
   const unit = unitOf(criterion);
-  const [low, high] = best > worst ? [worst, best] : [best, worst];
   const set = (next: Partial<CriterionFound>) => tryScale(criterion.id, { shape, worst, best, ...next });
   return (
     <fieldset class="criterion">
       <legend>
         {criterion.name} {unit !== '' && <span class="unit">{unit}</span>}
       </legend>
-      <Picture
-        svg={valueCurve(criterion, {
-          ...CURVE,
-          theme: variablesTheme,
-          ends: { low: endText(criterion, low), high: endText(criterion, high) },
-          description: scaleSentence(criterion),
-        })}
-      />
+      <ValueCurveField criterion={criterion} onSet={(scale) => tryScale(criterion.id, scale)} />
       <div class="criterion-fields">
         <label for={`${id}s`}>
           Counts
@@ -103,7 +92,9 @@ function Criterion({ criterion, share }: { criterion: CriterionFound; share: num
           </select>
         </label>
       </div>
-      <p class="note">{criterion.fixed ? 'Fixed.' : 'Suggested.'}</p>
+      <p class="note">
+        {isTried(criterion) ? 'Tried out here, not kept yet.' : criterion.fixed ? 'Fixed.' : 'Suggested.'}
+      </p>
     </fieldset>
   );
 }

@@ -3,6 +3,7 @@ import { JOBS } from '../../../../findings/standing/jobs.ts';
 import { valueCurve } from '../../../../report/standing/valueCurve.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { Picture } from '../../parts/picture.tsx';
+import { scaleNow } from '../../store/standing/scaleNow.ts';
 import { slidersOf } from '../../store/standing/sliders.ts';
 import { tried } from '../../store/standing/standing.ts';
 import { chooseOpen, moveShare, openIds, sharesNow, takeJob } from '../../store/standing/trying.ts';
@@ -32,7 +33,7 @@ export function Weights({ stood }: { stood: Stood }) {
       <Jobs stood={stood} />
       <ul class="weight-list">
         {open.map((slider) => {
-          const criterion = decide.criteria.find(({ id }) => id === slider.members[0])!;
+          const criterion = scaleNow(decide.criteria.find(({ id }) => id === slider.members[0])!);
           return (
             <li key={slider.id}>
               <WeightSlider

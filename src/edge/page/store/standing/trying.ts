@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import type { CriterionFound } from '../../../../findings/shapes/decide.ts';
 import { rankingText, scaleText, weightsText } from '../../../../findings/standing/settings.ts';
 import { saySetting } from '../plan/settings.ts';
+import { scaleSetting } from './scaleNow.ts';
 import { movedShares, type Shares, wholeShares } from './shares.ts';
 import { openSliders, slidersOf } from './sliders.ts';
 import { type Standing, standing, tried, tryOut } from './standing.ts';
@@ -65,7 +66,7 @@ export function takeRanking(ranking: string[][]): void {
 
 /** Tries out a scale of one criterion. */
 export function tryScale(id: string, scale: Pick<CriterionFound, 'shape' | 'worst' | 'best'>): void {
-  tryOut({ scales: { ...tried.peek().scales, [`standing_scale_${id}`]: scaleText(scale) } });
+  tryOut({ scales: { ...tried.peek().scales, [scaleSetting(id)]: scaleText(scale) } });
 }
 
 /** Back to what the trial keeps. */
@@ -92,6 +93,6 @@ export async function keepTried(): Promise<void> {
 /** Keeps the scales of all criteria that count as they stand, so that no cable can move another's worth. */
 export async function keepScales(criteria: readonly CriterionFound[]): Promise<void> {
   for (const criterion of criteria)
-    if (criterion.weight > 0) await saySetting(`standing_scale_${criterion.id}`, scaleText(criterion));
+    if (criterion.weight > 0) await saySetting(scaleSetting(criterion.id), scaleText(criterion));
   tried.value = { ...tried.peek(), scales: {} };
 }
