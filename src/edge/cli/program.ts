@@ -9,6 +9,7 @@ import { reportCommand } from './commands/report.ts';
 import { restoreCommand } from './commands/restore.ts';
 import { runCommand } from './commands/run.ts';
 import { sealCommand } from './commands/seal.ts';
+import { shelfCommand } from './commands/shelf.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { EXIT, Failure } from './failure.ts';
 
@@ -27,6 +28,7 @@ export function program(version: string): Command {
     benchCommand(),
     assayCommand(),
     runCommand(),
+    shelfCommand(),
     importCommand(),
     exportCommand(),
     reportCommand(),

@@ -5,6 +5,7 @@ import { liveHub } from '../server/live/liveHub.ts';
 import { localAddresses } from '../server/share/localAddresses.ts';
 import { type OpenCode, type Sharing, SharingRefusal, sharing } from '../server/share/sharing.ts';
 import { readTls, type Tls, TlsRefusal } from '../server/share/tls.ts';
+import { linesFile, rememberedIn } from '../shelf/rememberedLines.ts';
 import type { DeviceRole } from '../store/devices.ts';
 import type { Store } from '../store/store.ts';
 import type { BenchOptions } from './commands/bench.ts';
@@ -44,6 +45,7 @@ export async function serveBench(
     port: () => port,
     sharing: network,
     live,
+    remembered: rememberedIn(linesFile()),
     onTrouble: tellWhenDebugging,
   });
   const bench = await listen(app, options.port ?? USUAL_PORT, options.port !== undefined);

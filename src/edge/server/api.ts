@@ -1,8 +1,10 @@
 import { Hono } from 'hono';
+import type { Remembered } from '../shelf/rememberedLines.ts';
 import { DamagedData, type Store, StoreRefusal } from '../store/store.ts';
 import { mayOnly, onlyKnownAskers } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { blobsApi } from './blobsApi.ts';
+import { cablesApi } from './cablesApi.ts';
 import { entriesApi } from './entriesApi.ts';
 import { journalBook } from './journalBook.ts';
 import { liveApi } from './live/liveApi.ts';
@@ -22,10 +24,12 @@ export interface ApiParts {
   /** Null where there is no local network to open, as in a test. */
   sharing: Sharing | null;
   now: () => number;
+  /** Where the lines of the shelf outlive this program; nowhere when left out. */
+  remembered?: Remembered;
 }
 
 /** Everything under /api: journals, photos, news, and who may ask. Answers are never kept by a browser unless they say so. */
-export function api({ store, live, sharing, now }: ApiParts): Hono<BenchEnv> {
+export function api({ store, live, sharing, now, remembered }: ApiParts): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
   const journals = journalBook(store);
   const sealedShelf = readersShelf(store);
@@ -43,6 +47,7 @@ export function api({ store, live, sharing, now }: ApiParts): Hono<BenchEnv> {
   app.get('/trials', mayOnly('read'), async (c) =>
     c.json(await (c.get('asker').role === 'reader' ? sealedShelf() : store.trials())),
   );
+  app.route('/cables', cablesApi(store, remembered));
   app.route('/entries', entriesApi({ store, live, journals, now }));
   app.route('/live', liveApi({ store, live, journals }));
   app.route('/blobs', blobsApi(store, journals));

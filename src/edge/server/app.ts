@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import type { Remembered } from '../shelf/rememberedLines.ts';
 import type { Store } from '../store/store.ts';
 import { api, storeTrouble } from './api.ts';
 import type { BenchEnv } from './bench.ts';
@@ -20,6 +21,8 @@ export interface BenchParts {
   sharing?: Sharing;
   /** Whoever stops the server closes it first, so that no stream stays open. */
   live?: LiveHub;
+  /** Where the lines of the shelf outlive this program. */
+  remembered?: Remembered;
   /** ms since 1970 */
   now?: () => number;
   /** Hears of errors that are nobody's input. */
@@ -33,13 +36,14 @@ export function benchApp({
   port,
   sharing,
   live,
+  remembered,
   now = Date.now,
   onTrouble,
 }: BenchParts): Hono<BenchEnv> {
   const names = () => sharing?.names() ?? { port: port(), addresses: [], secure: false, given: [] };
   const app = new Hono<BenchEnv>();
   app.use(securityHeaders(), onlyOwnHost(names), onlyOwnOrigin(names), notTooOften(REQUEST_RATE, now, true));
-  app.route('/api', api({ store, live: live ?? liveHub(store), sharing: sharing ?? null, now }));
+  app.route('/api', api({ store, live: live ?? liveHub(store), sharing: sharing ?? null, now, remembered }));
   app.get('*', pageFiles(pageFolder));
   app.notFound((c) =>
     refuse(c, 405, {

@@ -1,0 +1,71 @@
+import type { ShelfCable } from '../../findings/shapes/shelf.ts';
+import { type FigureUnits, measuredText, UNKNOWN } from '../figures.ts';
+import { displayWidth, printable } from './displayWidth.ts';
+import { ASCII, LINE_DRAWING } from './glyphs.ts';
+import { type TextColumn, tableHead, tableRow, tableWidth } from './textTable.ts';
+
+export interface ShelfTableOptions {
+  units?: FigureUnits;
+  width?: number;
+  ascii?: boolean;
+}
+
+interface ShelfColumn {
+  column: TextColumn;
+  cell: (line: ShelfCable) => string | string[];
+}
+
+const LEAST_NAME = 14;
+const WIDEST_NAME = 34;
+
+const words = (head: string[], width: number, cell: ShelfColumn['cell']): ShelfColumn => ({
+  column: { head, width, side: 'left' },
+  cell,
+});
+const figures = (head: string[], width: number, cell: ShelfColumn['cell']): ShelfColumn => ({
+  column: { head, width, side: 'right' },
+  cell,
+});
+
+/** In the order of their weight: what does not fit beside a readable name is left out from the end. */
+const columnsIn = (units: FigureUnits): ShelfColumn[] => [
+  words(['Label'], 10, ({ label }) => [label.size || UNKNOWN, label.metal]),
+  figures(['Metal area'], 17, (line) => measuredText(line.conductor_area, units)),
+  words(['Metal', 'found'], 12, (line) => line.metal_found ?? 'not settled'),
+  figures(['Ohms', 'at 20 °C'], 20, (line) => measuredText(line.resistance_20C, units)),
+  figures(['Price', 'a metre'], 11, ({ price_per_m: price, currency }) =>
+    price === null ? UNKNOWN : `${price.toFixed(2)} ${currency}`.trim(),
+  ),
+  words(['Last read'], 10, (line) => line.day ?? UNKNOWN),
+  figures(['Stiffness'], 20, (line) => measuredText(line.bending_stiffness, units)),
+];
+
+/** Cables of the shelf for a terminal: name and trial, label, what was found, price and day. Ends with a line break. */
+export function shelfTable(lines: readonly ShelfCable[], options: ShelfTableOptions = {}): string {
+  const { units = {}, width = 80, ascii = false } = options;
+  const glyphs = ascii ? ASCII : LINE_DRAWING;
+  const shown = (text: string) => glyphs.write(printable(text)).trim();
+  const kept = columnsIn(units);
+  const room = () => width - tableWidth(kept.map(({ column }) => column)) - 2;
+  while (kept.length > 3 && room() < LEAST_NAME) kept.pop();
+  const longest = Math.max(
+    LEAST_NAME,
+    ...lines.map(({ name, title }) => Math.max(displayWidth(name), displayWidth(title))),
+  );
+  const name: ShelfColumn = {
+    column: { head: ['Cable', 'Trial'], width: Math.min(longest, WIDEST_NAME, room()), side: 'left', cut: true },
+    cell: (line) => [line.name || line.cable, `  ${line.title}`],
+  };
+  const plan = [name, ...kept];
+  const columns = plan.map(({ column }) => ({ ...column, head: column.head.map(shown) }));
+  const cellOf = (cell: string | string[]) =>
+    typeof cell === 'string' ? shown(cell) : cell.map((text) => glyphs.write(printable(text)).trimEnd());
+  const rows = lines.flatMap((line) =>
+    tableRow(
+      columns,
+      plan.map(({ cell }) => cellOf(cell(line))),
+      glyphs.ellipsis,
+    ),
+  );
+  return `${[...tableHead(columns, glyphs.rule), ...rows].map((line) => line.trimEnd()).join('\n')}\n`;
+}
