@@ -253,7 +253,7 @@ export interface Note extends TypedRow {
   text: string;
   /** As typed: SHA-256 of a blob in hexadecimal, or a file name; empty when there is none. */
   photo: string;
-  /** What the photo proves, in lower case; empty when it is no proof shot. */
+  /** What the photo shows, in lower case; empty when nobody said. */
   shot: string;
   at: string | null;
   by: string;

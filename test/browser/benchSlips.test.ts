@@ -93,6 +93,26 @@ describe('questions', () => {
     expect((await stored(trial, 'reading', 2))[0]).toMatchObject({ value: '5000', unit: 'kg' });
   });
 
+  it('are there for whoever opens the trial elsewhere, and answered for everybody', async () => {
+    const { page, trial } = await atBench(['KR', 'VN']);
+    await takeUp(page, 'cable-1-apart', 'specimen_mass');
+    await enter(page, '5000 kg');
+    await page.getByText('1 question open').waitFor();
+    await waitForAllThere(page);
+    const other = await bench.open(`/trial/${trial}/bench`, { width: 390, height: 844 });
+    await other.page.getByText('1 question is still open').click();
+    const asked = other.page.locator('.open-questions .question');
+    await asked.getByText('5000 kg').first().waitFor();
+    await asked.getByRole('button', { name: 'Keep it' }).click();
+    await asked.waitFor({ state: 'detached' });
+    const [reading] = await stored(trial, 'reading', 1);
+    expect(await stored(trial, 'note', 1)).toMatchObject([{ about: 'reading', which: reading!.reading }]);
+    expect((await stored(trial, 'note', 1))[0]!.answers).not.toBe('');
+    await page.getByText('1 question open').waitFor({ state: 'detached' });
+    expect(await page.locator('.question').count()).toBe(0);
+    expect(other.troubles).toEqual([]);
+  });
+
   it('about ohms without the contact distance are answered by adding it, also in feet and inches', async () => {
     const { page, trial } = await atBench(['KR'], 2);
     for (const value of ['0.88', '0.881']) await enter(page, value);

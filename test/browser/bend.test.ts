@@ -300,6 +300,28 @@ describe('a droop in a photo', () => {
     expect(await tooWide(page, 390)).toBeLessThanOrEqual(0);
   });
 
+  it('is offered for marking once the bench has said that it shows a droop', async () => {
+    const trial = await fresh(['Harrow', 'Sedge']);
+    const { page, troubles } = await bench.open(`/trial/${trial}/bench`);
+    await page.getByText('Add a photo').first().click();
+    const dialog = page.getByRole('dialog', { name: 'Add a photo' });
+    await dialog
+      .getByLabel('The photo')
+      .setInputFiles({ name: 'droop.png', mimeType: 'image/png', buffer: plainPhoto(60, 40) });
+    await dialog.getByLabel('What it is about').selectOption({ label: 'the whole trial' });
+    await dialog.getByLabel('What it shows').selectOption('droop');
+    expect(await dialog.getByLabel('What it is about').inputValue()).toBe('0');
+    await dialog.getByRole('button', { name: 'Keep the photo' }).click();
+    await dialog.waitFor({ state: 'detached' });
+    expect(await storedBodies(bench.store, trial, 'note', 1)).toMatchObject([{ shot: 'droop', about: 'specimen' }]);
+    await page.goto(`${bench.address}/trial/${trial}/bend`);
+    await page.getByRole('heading', { name: 'Droops in photos, not marked yet' }).waitFor();
+    expect(await accessibilityBreaches(page)).toEqual([]);
+    await page.getByRole('link', { name: 'Mark the droop in the photo' }).click();
+    await page.locator('.marked-photo').waitFor();
+    expect(troubles).toEqual([]);
+  });
+
   it('says where a photo is that is not here', async () => {
     const trial = await fresh(['Harrow'], [['note', { ...NOTE, photo: 'a'.repeat(64) }]]);
     const { page } = await bench.open(`/trial/${trial}/bend#photo:n-1`);

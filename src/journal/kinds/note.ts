@@ -2,8 +2,14 @@ import { needed, type TableShape, text } from '../tableShape.ts';
 
 /** What a note can be about. */
 export const NOTE_SUBJECTS = ['trial', 'cable', 'specimen', 'reading'] as const;
+/** What a photo of a piece or a cable shows. */
+const OF_THE_CABLE = ['droop', 'cut face', 'label', 'print'] as const;
 /** Photos that answer a doubt before it is raised. */
-export const PROOF_SHOTS = ['receipt', 'print', 'cut face', 'scale display', 'meter display', 'other'] as const;
+const AS_PROOF = ['receipt', 'scale display', 'meter display'] as const;
+
+/** What a photo can show, by groups as a person looks for it. */
+export const SHOTS = { cable: OF_THE_CABLE, proof: AS_PROOF, other: ['other'] as const } as const;
+const ALL_SHOTS = [...SHOTS.cable, ...SHOTS.proof, ...SHOTS.other] as const;
 
 /** Words or a photo about the trial, a cable, a piece or a reading. */
 export const NOTE_TABLE: TableShape = {
@@ -17,7 +23,8 @@ export const NOTE_TABLE: TableShape = {
     text('text', 'What it says'),
     text('photo', 'SHA-256 of the photo in hexadecimal, or the name of its file'),
     text('thumbnail', 'SHA-256 of a small version of the photo, which lists show instead'),
-    text('shot', 'What the photo proves', { values: PROOF_SHOTS }),
+    text('shot', 'What the photo shows; a droop can be marked in it', { values: ALL_SHOTS }),
+    text('answers', 'Question about the reading that it answers, by its code: asked, and kept as it is'),
     text('at', 'When', { moment: true }),
     text('by', 'Who wrote it'),
     text('footage', 'Recording in which it can be seen'),

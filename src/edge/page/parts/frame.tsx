@@ -7,6 +7,7 @@ import { KeptWhere } from './keptWhere.tsx';
 import { Mark } from './mark.tsx';
 import { NotTaken } from './notTaken.tsx';
 import { type PlaceOnRuler, Places } from './places.tsx';
+import { PutAwayHere } from './putAwayHere.tsx';
 
 interface FrameProps {
   /** What the window is called. */
@@ -47,6 +48,7 @@ export function Frame({ title, places, trial, units = false, compact = false, ch
       <main id="main" ref={main} tabIndex={-1}>
         <DamagedHere />
         <NotTaken />
+        {places.length > 1 && <PutAwayHere />}
         {children}
       </main>
       <footer class="foot">

@@ -7,6 +7,7 @@ import { Frame } from '../../parts/frame.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { clearField } from '../../store/bench/field.ts';
 import { beginAnew, inHand } from '../../store/bench/inHand.ts';
+import { followQuestions } from '../../store/bench/questions.ts';
 import { forget } from '../../store/bench/record.ts';
 import { takeUpPiece } from '../../store/bench/scanned.ts';
 import { followAreas } from '../../store/bench/soFar.ts';
@@ -34,7 +35,10 @@ export function Bench({ trial, slate, specimen = '' }: BenchProps) {
     clearField();
     forget(trial);
     void openJournal(trial);
-    return followAreas();
+    const stops = [followAreas(), followQuestions()];
+    return () => {
+      for (const stop of stops) stop();
+    };
   }, [trial]);
   useEffect(() => {
     if (slate) return;

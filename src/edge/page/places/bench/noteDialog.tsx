@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
+import { bendActOf } from '../../../../findings/bench/bendSets.ts';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
-import { PROOF_SHOTS } from '../../../../journal/kinds/note.ts';
+import { SHOTS } from '../../../../journal/kinds/note.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { pieceWords, signOf, valueWords } from '../../store/bench/names.ts';
 import { type About, addPhoto, writeNote } from '../../store/bench/remarks.ts';
@@ -12,7 +13,12 @@ export function NoteDialog({ trial, act, photo }: { trial: Trial; act: BenchAct;
   const [subject, setSubject] = useState(0);
   const [text, setText] = useState('');
   const [file, setFile] = useState<File | null>(null);
-  const [shot, setShot] = useState('');
+  const [shot, setShot] = useState(isDroop(act) ? DROOP : '');
+  const name = (what: string) => {
+    setShot(what);
+    // A droop is marked for a piece: a photo of the cable at large has none.
+    if (what === DROOP) setSubject(0);
+  };
   const keep = async () => {
     const about = subjects[subject]!.about;
     if (photo) {
@@ -44,14 +50,12 @@ export function NoteDialog({ trial, act, photo }: { trial: Trial; act: BenchAct;
       )}
       {photo && (
         <p class="written">
-          <label for="note-shot">What it proves</label>
-          <select id="note-shot" value={shot} onChange={(event) => setShot(event.currentTarget.value)}>
+          <label for="note-shot">What it shows</label>
+          <select id="note-shot" value={shot} onChange={(event) => name(event.currentTarget.value)}>
             <option value="">nothing in particular</option>
-            {PROOF_SHOTS.map((each) => (
-              <option key={each} value={each}>
-                {each}
-              </option>
-            ))}
+            <optgroup label="the cable">{SHOTS.cable.map(shotOption)}</optgroup>
+            <optgroup label="proof">{SHOTS.proof.map(shotOption)}</optgroup>
+            {SHOTS.other.map(shotOption)}
           </select>
         </p>
       )}
@@ -83,6 +87,16 @@ export function NoteDialog({ trial, act, photo }: { trial: Trial; act: BenchAct;
     </DialogForm>
   );
 }
+
+const DROOP = 'droop';
+/** True while a droop is being read: the photo is of it, most likely. */
+const isDroop = ({ item }: BenchAct) => bendActOf(item.quantity) === 'droop';
+
+const shotOption = (shot: string) => (
+  <option key={shot} value={shot}>
+    {shot}
+  </option>
+);
 
 function subjectsOf(trial: Trial, { item }: BenchAct): { words: string; about: About }[] {
   const last = trial.readings.findLast((each) => each.specimen === item.specimen && each.quantity === item.quantity);

@@ -11,6 +11,7 @@ import { BendWarnings } from './bendWarnings.tsx';
 import { HowWeKnowBending } from './howWeKnowBending.tsx';
 import { JudgementsOnRecord } from './judgementsOnRecord.tsx';
 import { MethodStrips } from './methodStrips.tsx';
+import { PhotosWithoutSheet } from './photosOfPiece.tsx';
 
 interface BendingProps {
   now: Assay;
@@ -33,12 +34,16 @@ export function Bending({ now, findings, flex, open }: BendingProps) {
         </p>
       )}
       <BendCables now={now} findings={findings} flex={flex} methods={methods} open={open} />
+      <PhotosWithoutSheet trial={now.trial} sheets={sheetsOf(flex)} />
       <BendWarnings findings={findings} />
       <JudgementsOnRecord trial={now.trial} />
       <HowWeKnowBending flex={flex} findings={findings} />
     </>
   );
 }
+
+/** Cables with a sheet of their own. */
+const sheetsOf = ({ cables, judged }: Flex) => [...cables, ...(judged?.cables ?? [])].map(({ cable }) => cable);
 
 /** The order first, then what hands made of it and whether the two agree, and the way to judge more. */
 function Lead({ trial, flex }: { trial: string; flex: Flex }) {

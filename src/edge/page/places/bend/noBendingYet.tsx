@@ -1,6 +1,7 @@
 import { bendRoute } from '../../store/bend/openInBend.ts';
 import { addressOf } from '../../store/routeOf.ts';
 import { JudgementsOnRecord } from './judgementsOnRecord.tsx';
+import { PhotosWithoutSheet } from './photosOfPiece.tsx';
 
 /** What to do where nothing about bending is on record. */
 export function NoBendingYet({ trial }: { trial: string }) {
@@ -36,6 +37,7 @@ export function NoBendingYet({ trial }: { trial: string }) {
           </a>
         </section>
       </div>
+      <PhotosWithoutSheet trial={trial} sheets={[]} />
       <JudgementsOnRecord trial={trial} />
     </>
   );

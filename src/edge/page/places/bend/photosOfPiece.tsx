@@ -1,7 +1,8 @@
-import type { Note } from '../../../../trial/trial.ts';
+import type { Trial } from '../../../../trial/trial.ts';
 import { Photo } from '../../parts/photos.tsx';
 import type { Assay } from '../../store/assay.ts';
 import { pieceDetail } from '../../store/bench/names.ts';
+import { droopPhotos, pieceOf } from '../../store/bend/droopPhotos.ts';
 import { bendRoute } from '../../store/bend/openInBend.ts';
 import { folded } from '../../store/journal/journal.ts';
 import { addressOf } from '../../store/routeOf.ts';
@@ -12,45 +13,49 @@ export function PhotosOfPiece({ now, cable }: { now: Assay; cable: string }) {
   if (trial === null) return null;
   if (now.blind === true)
     return <p class="note">Photos are put by while the trial goes by codes: they show the jacket.</p>;
-  const pieces = trial.specimens.filter((piece) => piece.cable === cable && piece.kind !== 'apart');
-  const photos = trial.notes.filter((note) => note.photo !== '' && isOf(note, pieces, trial));
   return (
     <div class="photos">
       <h4>Photos of it drooping</h4>
-      {photos.length === 0 ? (
+      {droopPhotos(trial, [cable]).length === 0 ? (
         <p class="note">
-          None. Take one at the bench, square on, with a rule in the plane of the piece: the droop can be marked in it
-          here.
+          None. Take one at the bench, square on, with a rule in the plane of the piece, and say that it shows a droop:
+          it can be marked here.
         </p>
       ) : (
-        <ul class="plain">
-          {photos.map((note) => (
-            <li key={note.note}>
-              <Photo trial={trial.trial} note={note} />
-              <a href={addressOf(bendRoute(trial.trial, { what: 'photo', note: note.note }))}>
-                Mark the droop in the photo
-              </a>{' '}
-              <bdi class="note" dir="auto">
-                {pieceDetail(trial, pieceOf(note, trial) ?? '')}
-              </bdi>
-            </li>
-          ))}
-        </ul>
+        <PhotosToMark trial={trial} cables={[cable]} />
       )}
     </div>
   );
 }
 
-type Folded = NonNullable<typeof folded.value>;
-
-/** The piece that a note is about: itself, or that of its reading. */
-export function pieceOf(note: Note, trial: Folded): string | null {
-  if (note.about === 'specimen') return note.which;
-  if (note.about !== 'reading') return null;
-  return trial.readings.find((reading) => reading.reading === note.which)?.specimen ?? null;
+/** Photos of cables of which no bending was read yet: marked, they give the first droop. */
+export function PhotosWithoutSheet({ trial: id, sheets }: { trial: string; sheets: readonly string[] }) {
+  const trial = folded.value;
+  if (trial?.trial !== id || trial.blinding.blind) return null;
+  const cables = trial.cables.map(({ cable }) => cable).filter((cable) => !sheets.includes(cable));
+  if (!droopPhotos(trial, cables).some(({ shot }) => shot === 'droop')) return null;
+  return (
+    <section class="photos droop-photos">
+      <h2>Droops in photos, not marked yet</h2>
+      <PhotosToMark trial={trial} cables={cables} />
+    </section>
+  );
 }
 
-const isOf = (note: Note, pieces: Folded['specimens'], trial: Folded) => {
-  const piece = pieceOf(note, trial);
-  return piece !== null && pieces.some(({ specimen }) => specimen === piece);
-};
+function PhotosToMark({ trial, cables }: { trial: Trial; cables: readonly string[] }) {
+  return (
+    <ul class="plain">
+      {droopPhotos(trial, cables).map((note) => (
+        <li key={note.note}>
+          <Photo trial={trial.trial} note={note} />
+          <a href={addressOf(bendRoute(trial.trial, { what: 'photo', note: note.note }))}>
+            Mark the droop in the photo
+          </a>{' '}
+          <bdi class="note" dir="auto">
+            {pieceDetail(trial, pieceOf(note, trial) ?? '')}
+          </bdi>
+        </li>
+      ))}
+    </ul>
+  );
+}

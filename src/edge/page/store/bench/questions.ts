@@ -1,33 +1,47 @@
-/** Doubts about readings that were kept. A reading counts until somebody says otherwise, and its question stands until then. */
-import { computed, signal } from '@preact/signals';
-import { folded } from '../journal/journal.ts';
-import { isTexts, keptSignal } from '../kept.ts';
+/**
+ * Doubts about readings that were kept. A reading counts until somebody says otherwise, and its question stands until then: on
+ * every device, because it follows from the journal, as does its answer.
+ */
+import { computed, effect, signal } from '@preact/signals';
+import { type Doubtful, doubtful } from '../../../../findings/bench/doubts.ts';
+import type { Question } from '../../../../findings/bench/questionFor.ts';
+import type { Trial } from '../../../../trial/trial.ts';
+import { folded, say } from '../journal/journal.ts';
+import { sentenceOf } from '../sentenceOf.ts';
+import { freshName } from './freshName.ts';
 import { type Chosen, inHand, takeUp } from './inHand.ts';
 import { valueWords } from './names.ts';
+import { announce } from './said.ts';
 import { type JustKept, lastKept } from './sitting.ts';
 
 export interface OpenQuestion {
   about: Omit<JustKept, 'pressed'>;
+  code: string;
   text: string;
 }
 
-/** What was asked and not answered yet on this device: the question by the reading. */
-const asking = keptSignal<Record<string, string>>('cupel.bench.asked', {}, isTexts);
-/** So many are kept in this browser; older ones are let go. Ours. */
-const MOST_KEPT = 300;
+/** What was found for each reading, by what the answer rests on: only what changed is asked anew. */
+let known = new Map<string, Question | null>();
+const found = signal<readonly OpenQuestion[]>([]);
+/** The question of the reading kept last, so that it stands there with the next picture. */
+const justAsked = signal<{ reading: string; question: Question } | null>(null);
+/** Readings whose answer is on its way into the journal. */
+const answering = signal<ReadonlySet<string>>(new Set());
 
 /** Open questions of this trial, the newest first. One is answered when its reading is kept, replaced or struck out. */
 export const openQuestions = computed<readonly OpenQuestion[]>(() => {
-  const open = asking.value;
-  if (Object.keys(open).length === 0) return [];
-  const readings = folded.value?.readings ?? [];
-  return readings
-    .filter((each) => each.standing === 'counted' && Object.hasOwn(open, each.reading))
-    .map(({ reading, specimen, quantity, row }) => ({
-      about: { reading, specimen, quantity, shown: valueWords(row.value ?? '', row.unit ?? '') },
-      text: open[reading]!,
-    }))
-    .reverse();
+  const trial = folded.value;
+  if (trial === null) return [];
+  const own = new Map(trial.readings.map((each) => [each.reading, each]));
+  const stands = ({ about }: OpenQuestion) =>
+    own.get(about.reading)?.standing === 'counted' && !answering.value.has(about.reading);
+  const now = justAsked.value;
+  const reading = now === null ? undefined : own.get(now.reading);
+  const fresh =
+    now === null || reading === undefined || found.value.some(({ about }) => about.reading === now.reading)
+      ? []
+      : [questionOf(reading, now.question)];
+  return [...fresh, ...found.value].filter(stands);
 });
 
 /** The question about the reading just kept; null when there is none. */
@@ -38,14 +52,19 @@ export const asked = computed<OpenQuestion | null>(
 /** The reading that the next one is to replace, after "measure again", and what was in hand when that was said. */
 export const again = signal<(OpenQuestion['about'] & { backTo: Chosen | null }) | null>(null);
 
-export function ask(reading: string, text: string): void {
-  asking.value = Object.fromEntries([...Object.entries(asking.value), [reading, text]].slice(-MOST_KEPT));
+/** The question about a reading that was just kept. */
+export function ask(reading: string, question: Question): void {
+  justAsked.value = { reading, question };
 }
 
-/** Answers a question: the reading stays as it is. */
-export function keepIt({ about }: OpenQuestion): void {
-  const { [about.reading]: _, ...others } = asking.value;
-  asking.value = others;
+/** Answers a question, for every device: the reading stays as it is. */
+export function keepIt({ about, code, text }: OpenQuestion): void {
+  answering.value = new Set([...answering.value, about.reading]);
+  const note = { note: freshName('n'), about: 'reading', which: about.reading, answers: code };
+  say('note', { ...note, text: `Asked and kept as it is. ${text}`, at: new Date().toISOString() }).catch((error) => {
+    answering.value = new Set([...answering.value].filter((each) => each !== about.reading));
+    announce(`Not kept. ${sentenceOf(error)}`);
+  });
 }
 
 /** Takes the piece up again: the next reading on it replaces the one in doubt, and until then the question stands. */
@@ -53,4 +72,62 @@ export function measureAgain({ about }: OpenQuestion): void {
   const now = inHand.value?.item;
   takeUp(about);
   again.value = { ...about, backTo: now === undefined ? null : { specimen: now.specimen, quantity: now.quantity } };
+}
+
+const questionOf = ({ reading, specimen, quantity, row }: Trial['readings'][number], { code, text }: Question) => ({
+  about: { reading, specimen, quantity, shown: valueWords(row.value ?? '', row.unit ?? '') },
+  code,
+  text,
+});
+
+/** Works for no longer than this at a time, ms: what is typed meanwhile is never kept waiting. */
+const AT_A_TIME = 6;
+/** Begins so long after an entry, ms: what was just typed is painted first. */
+const PAUSE = 120;
+
+/** Looks for open questions of the open trial, a little at a time after every entry; answers the way to stop. */
+export function followQuestions(): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const stop = effect(() => {
+    const trial = folded.value;
+    clearTimeout(timer);
+    if (trial === null) return;
+    timer = setTimeout(() => {
+      const all = doubtful(trial);
+      const next = new Map<string, Question | null>();
+      const goOn = (place: number) => {
+        const reached = askSome(all, place, next);
+        if (reached < all.length) timer = setTimeout(() => goOn(reached));
+        else tell(all, next);
+      };
+      goOn(0);
+    }, PAUSE);
+  });
+  return () => {
+    stop();
+    clearTimeout(timer);
+  };
+}
+
+/** Asks about readings from one on until the time is over; answers where to go on. */
+function askSome(all: readonly Doubtful[], from: number, into: Map<string, Question | null>): number {
+  const until = performance.now() + AT_A_TIME;
+  let place = from;
+  while (place < all.length && performance.now() < until) {
+    const { key, ask: question } = all[place]!;
+    const before = known.get(key);
+    into.set(key, before === undefined ? question() : before);
+    place += 1;
+  }
+  return place;
+}
+
+function tell(all: readonly Doubtful[], questions: Map<string, Question | null>): void {
+  known = questions;
+  found.value = all
+    .flatMap(({ reading, key }) => {
+      const question = questions.get(key);
+      return question ? [questionOf(reading, question)] : [];
+    })
+    .reverse();
 }

@@ -1,8 +1,8 @@
 /** Records what is in the field: one reading, kept here before anything else happens. */
 import { batch } from '@preact/signals';
 import { bendActOf } from '../../../../findings/bench/bendSets.ts';
+import { doubtAbout } from '../../../../findings/bench/doubts.ts';
 import { fourWirePair, fourWirePartner, isFourWire } from '../../../../findings/bench/fourWireSet.ts';
-import { questionFor } from '../../../../findings/bench/questionFor.ts';
 import { OVER_CONTACTS } from '../../../../findings/bench/withoutContacts.ts';
 import type { BenchAct } from '../../../../findings/nextAct.ts';
 import { READING_TABLE } from '../../../../journal/kinds/reading.ts';
@@ -101,7 +101,7 @@ export async function record(): Promise<void> {
   const row = rowOf(act, freshName('r'), text);
   const wrong = text === '' ? 'Found nothing; type what the tool shows.' : wrongWith(row);
   if (wrong !== '') return turnAway(wrong);
-  const question = questionFor(trial, { specimen: '', quantity: '', value: '', unit: '', ...row });
+  const question = doubtAbout(trial, row);
   const kept: JustKept = { ...about(act), reading: row.reading!, shown: valueWords(row.value!, row.unit!), pressed };
   const then = row.replaces === undefined ? null : (again.value?.backTo ?? null);
   clearField();
@@ -120,7 +120,7 @@ export async function record(): Promise<void> {
   }
   batch(() => {
     done({ what: 'kept', kept, words: keptLine(trial, kept), replaced: row.replaces ?? '' });
-    if (question !== null && !STANDS_ELSEWHERE.has(question.code)) ask(kept.reading, question.text);
+    if (question !== null) ask(kept.reading, question);
   });
   announce(keptWords(act, signOf(trial, act.item.specimen), kept.shown, asked.value?.text), { kept: true });
 }
@@ -129,9 +129,6 @@ function turnAway(sentence: string): void {
   refuse(sentence);
   announce(sentence);
 }
-
-/** The room's temperature has its own warning, and ohms without contacts their own list: both stand there all the time. */
-const STANDS_ELSEWHERE: ReadonlySet<string> = new Set(['temperature', 'no-contacts']);
 
 /** `Kept 39.27 g · KR, mass of the conductor` */
 const keptLine = (trial: Trial, { shown, specimen, quantity }: JustKept) =>

@@ -22,10 +22,10 @@ export async function writeNote(subject: About, text: string): Promise<void> {
   announce('Kept: the note.');
 }
 
-/** Keeps a photo and the note that names it. `shot` says what it proves; empty when nothing. */
+/** Keeps a photo and the note that names it. `shot` says what it shows; empty when nothing. */
 export async function addPhoto(subject: About, file: File, shot: string, text = ''): Promise<void> {
   const trial = folded.value?.trial;
   if (trial === undefined) throw new Error('No trial is open.');
   await keepNote(subject, { ...(await keepPhoto(trial, file)), shot, text });
-  announce('Kept: the photo.');
+  announce(shot === 'droop' ? 'Kept: the photo. The droop in it is marked on Bend.' : 'Kept: the photo.');
 }
