@@ -303,7 +303,7 @@ describe('a droop in a photo', () => {
   it('is offered for marking once the bench has said that it shows a droop', async () => {
     const trial = await fresh(['Harrow', 'Sedge']);
     const { page, troubles } = await bench.open(`/trial/${trial}/bench`);
-    await page.getByText('Add a photo').first().click();
+    await page.getByRole('button', { name: /^Photo/ }).click();
     const dialog = page.getByRole('dialog', { name: 'Add a photo' });
     await dialog
       .getByLabel('The photo')

@@ -3,7 +3,7 @@
  * every device, because it follows from the journal, as does its answer.
  */
 import { computed, effect, signal } from '@preact/signals';
-import { type Doubtful, doubtful } from '../../../../findings/bench/doubts.ts';
+import { answeredReadings, type Doubtful, doubtful } from '../../../../findings/bench/doubts.ts';
 import type { Question } from '../../../../findings/bench/questionFor.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { folded, say } from '../journal/journal.ts';
@@ -33,8 +33,9 @@ export const openQuestions = computed<readonly OpenQuestion[]>(() => {
   const trial = folded.value;
   if (trial === null) return [];
   const own = new Map(trial.readings.map((each) => [each.reading, each]));
-  const stands = ({ about }: OpenQuestion) =>
-    own.get(about.reading)?.standing === 'counted' && !answering.value.has(about.reading);
+  const answered = answeredReadings(trial);
+  const stands = ({ about: { reading } }: OpenQuestion) =>
+    own.get(reading)?.standing === 'counted' && !answered.has(reading) && !answering.value.has(reading);
   const now = justAsked.value;
   const reading = now === null ? undefined : own.get(now.reading);
   const fresh =
