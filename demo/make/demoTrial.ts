@@ -79,7 +79,7 @@ function cableRow(truth: Truth): Row {
     maker: truth.maker,
     model: truth.model,
     role: truth.role,
-    bought_from: 'invented for the demonstration',
+    bought_from: 'a stall that was made up',
     bought_on: '2026-09-19',
     supplied_free: 'no',
     price: truth.price.toFixed(2),

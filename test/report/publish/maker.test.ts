@@ -2,10 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findingsOf } from '../../../src/findings/findings.ts';
+import { cellText } from '../../../src/report/publish/document/blocks.ts';
 import { reportHtml } from '../../../src/report/publish/html/reportHtml.ts';
 import { makerDocument, NoSuchCable } from '../../../src/report/publish/maker/makerDocument.ts';
 import { objectionsTo, pasteable } from '../../../src/report/publish/maker/objections.ts';
 import { ofOneCable } from '../../../src/report/publish/maker/ofOneCable.ts';
+import { typedTogether } from '../../../src/report/publish/maker/readingRows.ts';
 import { reportTypst } from '../../../src/report/publish/print/reportTypst.ts';
 import { fold } from '../../../src/trial/fold.ts';
 import { Bench } from '../../findings/bench.ts';
@@ -50,10 +52,11 @@ describe('a draft for one maker', () => {
 
   it('holds the findings, every reading as typed, those that do not count with their reason, and its day', () => {
     expect(document.partLine).toBe('Draft of 2026-11-25, not published');
-    const readings = document.sections.find(({ id }) => id === 'readings')!.blocks[0]!;
-    expect(readings.kind === 'table' && readings.rows.length).toBe(
-      of.trial.readings.filter((r) => r.cable === 'a').length,
-    );
+    const [table] = document.sections.find(({ id }) => id === 'readings')!.blocks;
+    const read = table!.kind === 'table' ? table!.rows.flatMap((row) => cellText(row[2]!).split(/[,;] /)) : [];
+    const own = of.trial.readings.filter((r) => r.cable === 'a');
+    expect(read).toHaveLength(own.length);
+    for (const { row } of own) expect(read.join('; ')).toContain(row.value);
     expect(html).toContain('counted twice');
     expect(html).toContain('lot L7');
     expect(html).toContain('falls short');
@@ -82,6 +85,13 @@ describe('a draft for one maker', () => {
     const printed = reportHtml(makerDocument(seen(b), 'a', DAY));
     expect(printed).toContain('Our =cmd() &lt;i&gt;lot&lt;/i&gt; is fine.');
     expect(printed).not.toContain('another word');
+  });
+
+  it('leaves room for a reply until one has come', () => {
+    expect(document.sections.at(-1)!.blocks.at(-1)).toMatchObject({ kind: 'writing', lines: 4 });
+    expect(html).toContain('Your reply');
+    const b = twoCables().say('reply', { reply: 'r1', cable: 'a', reply_text: 'It is fine.' });
+    expect(reportHtml(makerDocument(seen(b), 'a', DAY))).not.toContain('class="writing"');
   });
 
   it('takes any name as text', () => {
@@ -120,4 +130,15 @@ describe('the usual objections', () => {
     expect(pasteable(cold, 'https://club.example/part1#top')).toMatch(/\nhttps:\/\/club\.example\/part1#conditions$/);
     expect(pasteable(cold, ' ')).toBe(`“${cold.said}”\n${cold.answer}`);
   });
+});
+
+describe('repeats on one line', () => {
+  const reading = (value: string, unit: string, position = '') => ({ row: { value, unit }, position });
+  it.each([
+    [[reading('.948', 'mohm')], '.948 mΩ'],
+    [[reading('95.71', 'g'), reading('95.70', 'g')], '95.71, 95.70 g'],
+    [[reading('1 3/8', 'in'), reading('5 ft 6 in', '')], '1 3/8, 5 ft 6 in'],
+    [[reading('1', 'mm', 'up'), reading('2', 'mm', 'up'), reading('3', 'mm', 'down')], 'up 1, 2; down 3 mm'],
+    [[reading('686', 'count')], '686'],
+  ])('%j is %s', (readings, text) => expect(typedTogether(readings)).toBe(text));
 });

@@ -3,6 +3,7 @@ import type { Findings } from '../../../findings/schema.ts';
 import type { Correction } from '../../../trial/corrections.ts';
 import type { Reply, SealedPart, Trial } from '../../../trial/trial.ts';
 import { ZERO_CELSIUS } from '../../../units/dimension.ts';
+import { typedText } from '../../../units/typedText.ts';
 import { limitSource, limitWords } from '../../words/limitWords.ts';
 import type { ChangedSince } from '../changedSince.ts';
 import { type Block, paragraphs, type Section } from './blocks.ts';
@@ -38,19 +39,21 @@ export function methodsSection(findings: Findings): Section {
 
 export function toolsSection(trial: Trial): Section[] {
   if (trial.instruments.length === 0) return [];
+  const calibrated = trial.instruments.some(({ row }) => (row.calibrated_on ?? '').trim() !== '');
   const rows = trial.instruments.map((tool) => {
     const cell = (name: string) => (tool.row[name] ?? '').trim();
     return [
       tool.kind || tool.instrument,
-      `${cell('resolution')} ${cell('unit')}`.trim(),
+      typedText(cell('resolution'), cell('unit')),
       limitWords(tool.limit, cell('unit')) || 'none',
       limitSource(tool.limit),
-      cell('calibrated_on'),
+      ...(calibrated ? [cell('calibrated_on')] : []),
     ];
   });
   const checks = trial.checks.map(({ instrument, row }) => {
-    const known = [row.known_value, row.unit].filter(Boolean).join(' ');
-    return `${instrument}, against ${row.against || 'something known'}${known.trim() === '' ? '' : ` (${known})`}: read ${row.read_value ?? ''} ${row.unit ?? ''}.`;
+    const known = typedText(row.known_value ?? '', row.unit ?? '');
+    const read = typedText(row.read_value ?? '', row.unit ?? '');
+    return `${instrument}, against ${row.against || 'something known'}${known === '' ? '' : ` (${known})`}: read ${read}.`;
   });
   return [
     {
@@ -60,8 +63,8 @@ export function toolsSection(trial: Trial): Section[] {
         {
           kind: 'table',
           caption: 'A limit of error is the most that a tool may be off; it is taken as even within.',
-          head: ['Tool', 'step', 'limit of error', 'limit', 'calibrated on'],
-          sides: ['left', 'right', 'right', 'left', 'left'],
+          head: ['Tool', 'step', 'limit of error', 'limit', ...(calibrated ? ['calibrated on'] : [])],
+          sides: ['left', 'right', 'right', 'left', ...(calibrated ? (['left'] as const) : [])],
           rows,
         },
         ...(checks.length > 0 ? [{ kind: 'list', items: checks } as const] : []),
@@ -79,6 +82,14 @@ function temperatureText(trial: Trial): string {
   return low === high ? `All at ${low} °C.` : `Between ${low} and ${high} °C.`;
 }
 
+function countedText({ readings }: Trial): string {
+  const counted = readings.filter(({ standing }) => standing === 'counted').length;
+  const aside = readings.length - counted;
+  const count = counted === 1 ? '1 reading counts' : `${counted} readings count`;
+  if (aside === 0) return `${count}; none was struck out or replaced.`;
+  return `${count}; ${aside} ${aside === 1 ? 'was struck out or replaced, and stays' : 'were struck out or replaced, and stay'} on record.`;
+}
+
 export function conditionsSection(trial: Trial): Section {
   const { place, openedOn, purpose, blinding } = trial;
   const hidden = blinding.revealed
@@ -92,7 +103,7 @@ export function conditionsSection(trial: Trial): Section {
       [place === '' ? '' : `Measured at ${place}.`, openedOn === null ? '' : `Begun on ${openedOn}.`].join(' ').trim(),
       temperatureText(trial),
       hidden,
-      `${trial.readings.filter((r) => r.standing === 'counted').length} readings count; ${trial.readings.filter((r) => r.standing !== 'counted').length} were struck out or replaced, and stay on record.`,
+      countedText(trial),
     ),
   };
 }

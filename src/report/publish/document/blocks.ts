@@ -17,7 +17,9 @@ export type Block =
       rows: readonly (readonly Cell[])[];
     }
   /** What somebody else said, word for word. */
-  | { kind: 'quote'; text: string; by: string };
+  | { kind: 'quote'; text: string; by: string }
+  /** Empty lines to write on by hand. */
+  | { kind: 'writing'; lines: number; label: string };
 
 export interface Section {
   /** Names it in links; letters, digits and hyphens. */
@@ -36,6 +38,8 @@ export interface ReportDocument {
   /** Who, and the beginning of the data's hash; with the licence on every page. */
   foot: string;
   licence: Licence;
+  /** Set small and close, for a document that is meant for few pages. */
+  tight?: boolean;
   /** Everything a search engine may know of the data. */
   dataset: DatasetFacts;
 }

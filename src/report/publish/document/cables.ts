@@ -98,40 +98,59 @@ export function boughtText({ row, boughtLength }: Cable): string {
 const NAMED_SHARE = 0.03;
 
 function cableBlocks(c: CableFindings, cable: Cable | undefined, units: FigureUnits): Block[] {
-  const chances = Object.entries(c.metal)
-    .filter(([, chance]) => chance >= 0.005)
-    .sort((a, b) => b[1] - a[1])
-    .map(([metal, chance]) => `${metal} ${percentOf(chance)}`);
   const wrong = c.tool_errors.map(({ text }) => text);
   return [
     { kind: 'heading', text: c.name },
-    ...paragraphs(
-      c.sentence,
-      cable && boughtText(cable),
-      c.strands_sentence,
-      c.effective_gauge_text && c.conductor_area ? `As a gauge: ${c.effective_gauge_text}.` : '',
-      c.conducts_like ? `It ${c.conducts_like}.` : '',
-    ),
+    ...paragraphs(c.sentence, cable && boughtText(cable), ...saidOf(c)),
     ...claimsTable(c),
     ...figuresTable(c, units),
-    ...paragraphs(
-      chances.length > 1 ? `Chance of each metal: ${chances.join(', ')}.` : '',
-      c.spread_from.length > 0
-        ? `What the ± of the area is made of: ${c.spread_from
-            .filter(({ share }) => share >= NAMED_SHARE)
-            .map(({ label, share }) => `${label} ${Math.round(100 * share)} %`)
-            .join(', ')}.`
-        : '',
-      c.consistency?.sentence,
-    ),
+    ...paragraphs(...restsOn(c)),
     ...(wrong.length > 0
       ? [
           { kind: 'paragraph', text: 'How wrong would the tools have to be for the outcome to change?' } as const,
           { kind: 'list', items: wrong } as const,
         ]
       : []),
-    ...(c.assumed.length > 0 ? paragraphs(`Assumed, because nobody stated it: ${c.assumed.join('; ')}.`) : []),
-    ...(c.missing.length > 0 ? paragraphs(`Not measured: ${c.missing.join('; ')}.`) : []),
+    ...paragraphs(...openThings(c)),
+  ];
+}
+
+/** The same where a document is about one cable alone: its sentence and what would change it stand elsewhere. */
+export function oneCableBlocks(c: CableFindings, { cables }: Pick<Trial, 'cables'>): Block[] {
+  const cable = cables.find((one) => one.cable === c.cable);
+  const said = [cable && boughtText(cable), ...saidOf(c)].filter((text) => text);
+  return [
+    ...paragraphs(said.join(' ')),
+    ...claimsTable(c),
+    ...figuresTable(c, {}),
+    ...paragraphs([...restsOn(c), ...openThings(c)].filter((text) => text !== '').join(' ')),
+  ];
+}
+
+const saidOf = (c: CableFindings): string[] => [
+  c.strands_sentence ?? '',
+  c.effective_gauge_text && c.conductor_area ? `As a gauge: ${c.effective_gauge_text}.` : '',
+  c.conducts_like ? `It ${c.conducts_like}.` : '',
+];
+
+const openThings = (c: CableFindings): string[] => [
+  c.assumed.length > 0 ? `Assumed, because nobody stated it: ${c.assumed.join('; ')}.` : '',
+  c.missing.length > 0 ? `Not measured: ${c.missing.join('; ')}.` : '',
+];
+
+/** Which metals its readings leave open, what its ± is made of, and whether they agree. */
+function restsOn(c: CableFindings): string[] {
+  const chances = Object.entries(c.metal)
+    .filter(([, chance]) => chance >= 0.005)
+    .sort((a, b) => b[1] - a[1])
+    .map(([metal, chance]) => `${metal} ${percentOf(chance)}`);
+  const made = c.spread_from
+    .filter(({ share }) => share >= NAMED_SHARE)
+    .map(({ label, share }) => `${label} ${Math.round(100 * share)} %`);
+  return [
+    chances.length > 1 ? `Chance of each metal: ${chances.join(', ')}.` : '',
+    c.spread_from.length > 0 ? `What the ± of the area is made of: ${made.join(', ')}.` : '',
+    c.consistency?.sentence ?? '',
   ];
 }
 

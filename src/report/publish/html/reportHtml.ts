@@ -48,6 +48,8 @@ function block(one: Block): string {
       return `<figure>${one.svg}<figcaption>${text(one.caption)}</figcaption></figure>`;
     case 'quote':
       return `<blockquote><p><bdi>${text(one.text)}</bdi></p></blockquote><p class="quiet"><bdi>${text(one.by)}</bdi></p>`;
+    case 'writing':
+      return `<p class="quiet">${text(one.label)}</p><div class="writing" aria-hidden="true">${'<div></div>'.repeat(one.lines)}</div>`;
     case 'table':
       return table(one);
   }
@@ -78,7 +80,7 @@ ${sections.map(section).join('\n')}`;
  * a schema.org Dataset. Prints on A4 or Letter.
  */
 export function reportHtml(document: ReportDocument, { fonts = [] }: HtmlOptions = {}): string {
-  const { title, lead, partLine, foot, licence, dataset } = document;
+  const { title, lead, partLine, foot, licence, dataset, tight = false } = document;
   const style = `\n${fontFaces(fonts)}\n${REPORT_STYLE}\n`;
   return `<!DOCTYPE html>
 <html lang="en">
@@ -91,7 +93,7 @@ export function reportHtml(document: ReportDocument, { fonts = [] }: HtmlOptions
 <style>${style}</style>
 <script type="application/ld+json">${scriptJson(datasetJsonLd(dataset, licence))}</script>
 </head>
-<body>
+<body${tight ? ' class="tight"' : ''}>
 <header class="top"><span>${MARK} <span class="wordmark">Cupel</span></span><span class="quiet">${text(partLine)}</span></header>
 <main>
 ${reportBody(document)}

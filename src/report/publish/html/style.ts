@@ -54,7 +54,9 @@ td span{color:${ink2}}
 ul{padding-left:20px;margin:0 0 12px}
 li{margin-bottom:4px}
 blockquote{margin:12px 0;padding-left:16px;border-left:2px solid ${edge};white-space:pre-wrap}
+.writing div{height:32px;border-bottom:1px solid ${rule}}
 footer{margin-top:48px;border-top:1px solid ${rule};padding-top:8px}
 @page{size:A4;margin:16mm 20mm 14mm}
 @media print{body{max-width:none;padding:0;font-size:9.5pt;line-height:13.5pt}nav{display:none}.scroll{overflow:visible}table,figure,blockquote{break-inside:avoid}tr{break-inside:avoid}h1{font-size:23pt;line-height:27pt}.lead{font-size:11.5pt;line-height:16pt}tbody th,td{font-size:9pt}.quiet,figcaption,caption,th,footer{font-size:8.5pt;line-height:11.5pt}}
+@media print{body.tight{font-size:8.5pt;line-height:11pt}.tight h1{font-size:16pt;line-height:19pt;margin:6pt 0 4pt}.tight .lead{font-size:9.5pt;line-height:12pt;max-width:none}.tight h2{font-size:11pt;line-height:13pt;margin:8pt 0 3pt;padding-top:3pt}.tight p,.tight ul{margin-bottom:3pt}.tight li{margin-bottom:1pt}.tight .scroll{margin:3pt 0}.tight th,.tight td{padding:1pt 8pt 1pt 0}.tight tbody th,.tight td,.tight th,.tight caption,.tight .quiet{font-size:8.5pt;line-height:10.5pt}.tight caption{padding-top:2pt}.tight table{break-inside:auto}}
 `.trim();

@@ -19,14 +19,18 @@ const joined = (...texts: readonly string[]): string => texts.filter((text) => t
 const counted = (readings: readonly Reading[]) => readings.filter(({ standing }) => standing === 'counted');
 const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
 
-/** The eight usual objections, each answered from the trial's own figures; an answer says so where there are none. */
-export function objectionsTo(of: OfOneCable): Objection[] {
+/**
+ * The eight usual objections, each answered from the trial's own figures; an answer says so where there are none.
+ *
+ * @param toolErrorsAbove how wrong each tool would have to be is listed above them already
+ */
+export function objectionsTo(of: OfOneCable, { toolErrorsAbove = false } = {}): Objection[] {
   const [cable] = of.findings.cables;
   const [bought] = of.trial.cables;
   if (!cable || !bought) return [];
   const readings = counted(of.trial.readings);
   return [
-    { id: 'tool', said: 'Your tools are off.', answer: toolAnswer(of, cable), section: 'tools' },
+    { id: 'tool', said: 'Your tools are off.', answer: toolAnswer(of, cable, toolErrorsAbove), section: 'tools' },
     {
       id: 'tin',
       said: 'It is tinned; that is why it reads differently.',
@@ -52,9 +56,12 @@ export function objectionsTo(of: OfOneCable): Objection[] {
   ];
 }
 
-function toolAnswer({ findings }: OfOneCable, cable: CableFindings): string {
+function toolAnswer({ findings }: OfOneCable, cable: CableFindings, listedAbove: boolean): string {
   const control = findings.control.map(({ sentence }) => sentence).join(' ');
-  const wrong = cable.tool_errors.map(({ text }) => text).join(' ');
+  const listed = listedAbove && cable.tool_errors.length > 0;
+  const wrong = listed
+    ? 'How wrong each tool would have to be is listed under “What would change the finding”.'
+    : cable.tool_errors.map(({ text }) => text).join(' ');
   return joined(
     control || 'No control piece was measured beside it.',
     wrong || 'No outcome of this piece rests on a tool’s error alone: nothing is settled, or too little was measured.',
@@ -90,12 +97,17 @@ function coldAnswer(cable: CableFindings, readings: readonly Reading[]): string 
   return joined(
     taken.length === 0
       ? 'No temperature of the copper is on record; the interval is as wide as that makes it.'
-      : `The copper was at ${[...new Set(taken.map((t) => t.toFixed(1)))].join(' and ')} °C when its ohms were read, and every reading was brought to 20 °C.`,
+      : `The copper was at ${rangeText(taken)} °C when its ohms were read, and every reading was brought to 20 °C.`,
     `One degree moves the ohms of copper by ${(100 * COPPER_ALPHA).toFixed(3)} %, and its mass not at all.`,
     kelvin === null
       ? ''
       : `To explain by temperature alone what its ohms show, the copper would have to be ${kelvin.toFixed(0)} °C from what was read.`,
   );
+}
+
+function rangeText(values: readonly number[]): string {
+  const [low, high] = [Math.min(...values), Math.max(...values)].map((value) => value.toFixed(1));
+  return low === high ? `${low}` : `${low} to ${high}`;
 }
 
 function layAnswer(cable: CableFindings, readings: readonly Reading[]): string {

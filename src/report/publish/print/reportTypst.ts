@@ -1,13 +1,13 @@
 import { paperTheme } from '../../theme.ts';
 import { noBreak } from '../../words/noBreak.ts';
-import type { Block, Cell, ReportDocument } from '../document/blocks.ts';
+import { type Block, type Cell, cellText, type ReportDocument } from '../document/blocks.ts';
+import { type Setting, TIGHT, USUAL } from './setting.ts';
 import { array, call, joined, literal } from './typst.ts';
 
 export type ReportPaper = 'a4' | 'letter';
 
-/** Widths of the papers and of the text, mm. ISO 216; ANSI/ASME Y14.1 size A. */
-const PAPERS = { a4: { name: 'a4', side: 20 }, letter: { name: 'us-letter', side: 22.95 } } as const;
-const TEXT_MM = 170;
+/** The papers and their widths, mm. ISO 216; ANSI/ASME Y14.1 size A. */
+const PAPERS = { a4: { name: 'a4', width: 210 }, letter: { name: 'us-letter', width: 215.9 } } as const;
 /** px of the drawings to mm: 96 to the inch. */
 const MM_PER_PX = 25.4 / 96;
 
@@ -28,18 +28,29 @@ function cell(content: Cell): string {
   return joined([text(content.value, { weight: '600' }), text(content.after, { fill: colour(ink2) })]);
 }
 
-/** Shares of the width by how much each column holds, so that words get more room than figures. */
+/** A column whose cells are all this short, in characters, is as wide as they are; the others share what is left. */
+const SHORT_CELL = 26;
+/** Characters that short columns may take together: about two thirds of a line. */
+const SHORT_TOGETHER = 76;
+/** Width of a strong character, em, of Source Sans 3; digits are narrower. */
+const CHARACTER = 0.53;
+
+/** Short columns as wide as what they hold, long ones by how much they hold, so that words get the room that figures leave. */
 function columnsOf({ head, rows }: Extract<Block, { kind: 'table' }>): string {
-  const length = (content: Cell) => (typeof content === 'string' ? content : `${content.value}${content.after}`).length;
-  const widest = head.map((title, i) => {
-    const longest = Math.max(...rows.map((row) => length(row[i] ?? '')), 1);
+  const longest = head.map((title, i) => {
     const longestWord = Math.max(...title.split(' ').map((word) => word.length));
-    return Math.min(60, Math.max(longestWord + 1, Math.sqrt(longest) * 3, Math.min(longest, 18)));
+    return Math.max(longestWord, ...rows.map((row) => cellText(row[i] ?? '').length));
   });
-  return array(widest.map((w) => `${w.toFixed(1)}fr`));
+  const short = longest.map((length, i) => length <= SHORT_CELL && (i > 0 || longest.some((l) => l > SHORT_CELL)));
+  const together = longest.reduce((sum, length, i) => sum + (short[i] ? length : 0), 0);
+  const squeezed = together > SHORT_TOGETHER;
+  const share = (length: number) => `${Math.sqrt(Math.max(4, length)).toFixed(2)}fr`;
+  return array(
+    longest.map((length, i) => (short[i] && !squeezed ? `${(CHARACTER * length).toFixed(2)}em + 8pt` : share(length))),
+  );
 }
 
-function table(one: Extract<Block, { kind: 'table' }>): string {
+function table(one: Extract<Block, { kind: 'table' }>, setting: Setting): string {
   const { head, sides, rows, caption } = one;
   const named = head.some((title) => title !== '');
   const header = named
@@ -61,19 +72,24 @@ function table(one: Extract<Block, { kind: 'table' }>): string {
       columns: columnsOf(one),
       align: array(sides.map((side) => `${side} + top`)),
       stroke: `(x, y) => if y > ${named ? 0 : -1} { (bottom: 0.5pt + ${colour(rule)}) }`,
-      inset: '(x: 3pt, y: 4pt)',
+      inset: setting.cellInset,
     },
     ...header,
     ...body,
   );
   return joined([
-    call('block', { above: '10pt', below: '4pt', width: '100%' }, call('text', { size: '9pt' }, drawn)),
-    call('block', { below: '12pt' }, quiet(caption)),
+    call(
+      'block',
+      { above: setting.aboveTable, below: '4pt', width: '100%' },
+      call('text', { size: setting.tableText }, drawn),
+    ),
+    call('block', { below: setting.belowTable }, quiet(caption)),
   ]);
 }
 
-function picture({ svg, width, description, caption }: Extract<Block, { kind: 'picture' }>): string {
-  const mm = Math.min(TEXT_MM, width * MM_PER_PX).toFixed(2);
+function picture(one: Extract<Block, { kind: 'picture' }>, { textWidth }: Setting): string {
+  const { svg, width, description, caption } = one;
+  const mm = Math.min(textWidth, width * MM_PER_PX).toFixed(2);
   const image = call(
     'image',
     { format: literal('svg'), width: `${mm}mm`, alt: literal(description) },
@@ -86,23 +102,36 @@ function picture({ svg, width, description, caption }: Extract<Block, { kind: 'p
   );
 }
 
-function block(one: Block): string {
+/** Ruled lines to write on; a reader hears their label alone. */
+function writing({ lines, label }: Extract<Block, { kind: 'writing' }>): string {
+  const ruled = call('line', { length: '100%', stroke: `0.5pt + ${colour(edge)}` });
+  const each = `${call('v', {}, '7mm')} + pdf.artifact(${ruled})`;
+  return joined([call('block', { below: '0pt' }, quiet(label)), ...Array.from({ length: lines }, () => each)]);
+}
+
+function block(one: Block, setting: Setting): string {
   switch (one.kind) {
     case 'paragraph':
-      return call('block', { below: '7pt' }, call('par', {}, one.quiet ? quiet(one.text) : text(one.text)));
+      return call(
+        'block',
+        { below: setting.belowParagraph },
+        call('par', {}, one.quiet ? quiet(one.text) : text(one.text)),
+      );
     case 'heading':
       return call('heading', { level: '2' }, text(one.text));
     case 'list':
-      return call('list', { spacing: '5pt' }, ...one.items.map((item) => text(item)));
+      return call('list', { spacing: setting.betweenItems }, ...one.items.map((item) => text(item)));
     case 'quote':
       return joined([
         call('block', { inset: '(left: 8pt)', stroke: `(left: 1pt + ${colour(edge)})`, below: '4pt' }, text(one.text)),
         call('block', { below: '8pt' }, quiet(one.by)),
       ]);
     case 'picture':
-      return picture(one);
+      return picture(one, setting);
     case 'table':
-      return table(one);
+      return table(one, setting);
+    case 'writing':
+      return writing(one);
   }
 }
 
@@ -110,18 +139,22 @@ function block(one: Block): string {
 const MARK =
   '<svg xmlns="http://www.w3.org/2000/svg" width="26" height="26" viewBox="0 0 26 26"><circle cx="13" cy="13" r="13" fill="#15191A"/><circle cx="13" cy="13" r="9.6" fill="#FFFFFF"/><circle cx="13" cy="13" r="7.7" fill="none" stroke="#15191A" stroke-width="1.4" stroke-dasharray="2.42 1.61"/><circle cx="13" cy="13" r="5.6" fill="#B4623A"/></svg>';
 
-function preamble({ title, dataset }: ReportDocument, paper: ReportPaper): string[] {
-  const { name, side } = PAPERS[paper];
+function preamble({ title, dataset }: ReportDocument, paper: ReportPaper, setting: Setting): string[] {
+  const { name, width } = PAPERS[paper];
+  const { textWidth, text: size, leading, top, bottom, heading, aboveHeading, belowHeading } = setting;
+  const side = ((width - textWidth) / 2).toFixed(2);
+  const headed = (level: 1 | 2) =>
+    `show heading.where(level: ${level}): it => block(above: ${aboveHeading[level - 1]}, below: ${belowHeading[level - 1]}, sticky: true, text(size: ${heading[level - 1]}, it.body))`;
   return [
     `set document(title: ${literal(title)}, author: ${literal(dataset.creator)}, description: ${literal(dataset.description)}, keywords: ("cable", "measurement"))`,
-    `set text(font: ("Source Sans 3",), size: 9.5pt, lang: "en", fill: ${colour(ink)})`,
-    'set par(leading: 5pt, justify: false)',
-    `set page(paper: ${literal(name)}, margin: (x: ${side}mm, top: 16mm, bottom: 18mm), footer: context ${footer()})`,
+    `set text(font: ("Source Sans 3",), size: ${size}, lang: "en", fill: ${colour(ink)})`,
+    `set par(leading: ${leading}, justify: false)`,
+    `set page(paper: ${literal(name)}, margin: (x: ${side}mm, top: ${top}, bottom: ${bottom}), footer: context ${footer()})`,
     `show heading: set text(font: ("Besley", "Source Sans 3"), weight: 600)`,
-    'show heading.where(level: 1): it => block(above: 22pt, below: 9pt, sticky: true, text(size: 14pt, it.body))',
-    'show heading.where(level: 2): it => block(above: 16pt, below: 7pt, sticky: true, text(size: 11pt, it.body))',
+    headed(1),
+    headed(2),
     'show table.cell.where(y: 0): set par(leading: 3pt)',
-    'show title: set par(leading: 8pt)',
+    `show title: set par(leading: ${setting.titleLeading})`,
     'set list(indent: 0pt, body-indent: 6pt)',
   ];
 }
@@ -142,7 +175,8 @@ function footer(): string {
  * nothing that a person typed can change how it is set.
  */
 export function reportTypst(document: ReportDocument, paper: ReportPaper): string {
-  const { title, lead, partLine, sections, foot, licence } = document;
+  const { title, lead, partLine, sections, foot, licence, tight = false } = document;
+  const setting = tight ? TIGHT : USUAL;
   const top = call(
     'grid',
     { columns: '(auto, 1fr)', 'column-gutter': '6pt', align: '(left + horizon, right + horizon)' },
@@ -165,16 +199,23 @@ export function reportTypst(document: ReportDocument, paper: ReportPaper): strin
     call('line', { length: '100%', stroke: `0.75pt + ${colour(ink)}` }),
     call(
       'block',
-      { above: '18pt', below: '8pt' },
-      call('title', {}, text(title, { font: '("Besley", "Source Sans 3")', size: '23pt', weight: '600' })),
+      { above: setting.aboveTitle, below: setting.belowTitle },
+      call('title', {}, text(title, { font: '("Besley", "Source Sans 3")', size: setting.title, weight: '600' })),
     ),
-    call('block', { below: '14pt', width: '82%' }, call('par', { leading: '6pt' }, text(lead, { size: '11.5pt' }))),
-    ...sections.flatMap(({ title: t, blocks }) => [call('heading', { level: '1' }, text(t)), ...blocks.map(block)]),
+    call(
+      'block',
+      { below: setting.belowLead, width: setting.leadWidth },
+      call('par', { leading: setting.leadLeading }, text(lead, { size: setting.lead })),
+    ),
+    ...sections.flatMap(({ title: t, blocks }) => [
+      call('heading', { level: '1' }, text(t)),
+      ...blocks.map((one) => block(one, setting)),
+    ]),
   ];
   const lines = [
     `let foot = ${literal(foot)}`,
     `let licence = ${literal(licence.name)}`,
-    ...preamble(document, paper),
+    ...preamble(document, paper, setting),
     ...content,
   ];
   return `#{\n${lines.join('\n')}\n}\n`;
