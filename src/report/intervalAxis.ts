@@ -38,8 +38,10 @@ export function intervalAxis(
   const step = tickStep(low - half, high + half, wanted);
   const from = Math.floor((low - half) / step) * step;
   const to = Math.ceil((high + half) / step) * step;
-  const write = scaleLinear().domain([from, to]).tickFormat(wanted);
-  const list = ticks(from, to, Math.round((to - from) / step));
+  // By the step that was taken, not by the one wished for, or two ticks may read alike.
+  const count = Math.round((to - from) / step);
+  const write = scaleLinear().domain([from, to]).tickFormat(count);
+  const list = ticks(from, to, count);
   return {
     domain: [from, to],
     ticks: list.map((value) => ({ value, text: write(value).replace('-', '−') })),

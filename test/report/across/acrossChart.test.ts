@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { acrossOf } from '../../../src/findings/across/across.ts';
+import { linksOn } from '../../../src/findings/across/links.ts';
+import { lotsOverTime } from '../../../src/findings/across/lots.ts';
+import { QUANTITIES, quantityOf } from '../../../src/findings/across/quantities.ts';
+import { acrossChart } from '../../../src/report/across/acrossChart.ts';
+import { driftStrip } from '../../../src/report/across/driftStrip.ts';
+import { lightTheme } from '../../../src/report/theme.ts';
+import { figure, line } from '../../findings/across/lines.ts';
+
+const wire = (trial: string, value: number) =>
+  line(trial, 'House wire', { shared_name: 'house wire', conductor_area: figure(value, 'mm2', 0.003) });
+const [link] = linksOn([wire('a', 10), wire('b', 10.2), wire('c', 9.9)]);
+const CHOSEN = [
+  line('a', 'Quill', { lot: 'x', day: '2026-01-04' }),
+  line('b', '<script>alert(1)</script>', { temperature_C: null, metal_found: null }),
+  line('b', 'Quill', { lot: 'x', cable: 'quill-2', temperature_C: null, conductor_area: figure(31, 'mm2', 0.004) }),
+];
+const asked = { quantity: quantityOf('area'), link: link!, shift: false, level: 0.95 };
+
+describe('chosen cables of several trials on one axis', () => {
+  it.each([
+    [360, 'widened'],
+    [1200, 'widened'],
+    [360, 'shifted'],
+    [1200, 'shifted'],
+  ])('draws each within %i px, %s, with its trial, day and temperature', (width, way) => {
+    const svg = acrossChart(acrossOf(CHOSEN, { ...asked, shift: way === 'shifted' }), {
+      width,
+      theme: lightTheme,
+      units: {},
+    });
+    for (const part of ['Trial a · 2026-01-04 · 19.5 to 20.5 °C', 'temperature not noted', '&lt;script&gt;', way])
+      expect(svg.includes(part), part).toBe(true);
+    expect(svg.includes('<script>')).toBe(false);
+    const ticks = [...svg.matchAll(/font-size="13"[^>]*>([\d.]+)</g)].map(([, text]) => text);
+    expect(new Set(ticks).size).toBe(ticks.length);
+    for (const [, at] of svg.matchAll(/ x="([\d.-]+)"/g)) expect(Number(at)).toBeLessThanOrEqual(width);
+  });
+
+  it.each(QUANTITIES.map(({ id }) => id))('draws %s, or nothing where it was not measured', (id) => {
+    const svg = acrossChart(acrossOf(CHOSEN, { ...asked, quantity: quantityOf(id) }), {
+      width: 900,
+      theme: lightTheme,
+      units: { length: 'in', perLength: 'ft', area: 'awg' },
+    });
+    expect(svg === '').toBe(id === 'stiffness');
+  });
+});
+
+describe('one lot over time', () => {
+  it('draws the line through it, dashed where no change was seen', () => {
+    const strip = (value: number) => {
+      const [lot] = lotsOverTime([CHOSEN[0]!, { ...CHOSEN[2]!, conductor_area: figure(value, 'mm2', 0.004) }], {
+        ...asked,
+        link: null,
+      });
+      return driftStrip(lot!, { width: 300, theme: lightTheme });
+    };
+    expect(strip(31)).toContain('down by');
+    expect(strip(31)).not.toContain('dasharray');
+    expect(strip(33.1)).toContain('dasharray');
+    expect(strip(31)).toContain('2026-01-04');
+  });
+});
