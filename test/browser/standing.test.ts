@@ -83,6 +83,42 @@ describe('Standing with the invented trial', () => {
     expect(await settingsSaid()).toContainEqual(expect.objectContaining({ setting: 'standing_scale_resistance' }));
   });
 
+  it.each([1440, 390])(
+    'moves the ends of a curve by the pointer and by keys at %d px, and the order follows',
+    async (width) => {
+      const { page, troubles } = await bench.open(DEMO, { width });
+      await waitForOrder(page);
+      await page.locator('.standing-door > summary').click();
+      const end = page.getByRole('slider', { name: 'Price: worth nothing at' });
+      const other = page.getByRole('slider', { name: 'Price: worth everything at' });
+      const field = page.getByRole('group', { name: /^Price/ }).getByRole('textbox', { name: 'Worth nothing at' });
+      expect(await end.getAttribute('aria-valuetext')).toBe('25 EUR/m');
+      await end.scrollIntoViewIfNeeded();
+      const box = (await end.boundingBox())!;
+      expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(44);
+      await page.mouse.move(box.x + 24, box.y + 24);
+      await page.mouse.down();
+      await page.mouse.move(box.x - 6, box.y + 24, { steps: 5 });
+      await page.mouse.up();
+      const dragged = Number(await end.getAttribute('aria-valuenow'));
+      expect(dragged).toBeLessThan(24);
+      expect(await field.inputValue()).toBe(String(dragged));
+      await end.press('ArrowLeft');
+      expect(Number(await end.getAttribute('aria-valuenow'))).toBeLessThan(dragged);
+      // One end never passes the other: that would turn less-is-better round.
+      await end.press('Home');
+      expect(Number(await end.getAttribute('aria-valuenow'))).toBeGreaterThan(
+        Number(await other.getAttribute('aria-valuenow')),
+      );
+      await page.waitForFunction(() => /Tollgate/.test(document.querySelector('.now-first.always')?.textContent ?? ''));
+      await page.getByText('Tried out here, not kept yet.').waitFor();
+      await field.fill('25');
+      await field.blur();
+      expect(await end.getAttribute('aria-valuetext')).toBe('25 EUR/m');
+      expect(troubles).toEqual([]);
+    },
+  );
+
   it('turns an end that is no number away in one sentence, and ranks by buttons', async () => {
     const { page } = await bench.open(DEMO);
     await waitForOrder(page);

@@ -15,27 +15,33 @@ interface CurveOptions {
   description: string;
   /** Figures that the axis spans; left out, a little beyond both ends. */
   window?: CurveWindow;
+  /** Whether there is room about the ends for handles. */
+  roomy?: boolean;
 }
 
+type Sizes = Pick<CurveOptions, 'width' | 'height' | 'ends' | 'roomy'>;
+
 const PAD = 3;
+/** Height of the words below the axis, px; of the words with a handle above them, and of what is above the curve then. */
 const FOOT = 18;
-/** A straight curve goes on past its ends by so much worth, and then out of the picture. */
+const ROOMY_FOOT = 30;
+const ROOMY_TOP = 16;
+/** A straight curve goes on past its ends by so much worth: as much as there is room for. */
 const PAST = 0.08;
+const ROOMY_PAST = 0.22;
 /** Width of a figure of 13 px, and the least space between two words; px. */
 const FIGURE = 7.4;
 const SPACE = 8;
 
 /** Where figures and worth lie in the picture, px; whoever sets a handle on it asks here. */
-export function curvePlaces(
-  [low, high]: CurveWindow,
-  { width, height, ends }: Pick<CurveOptions, 'width' | 'height' | 'ends'>,
-) {
-  const foot = height - (ends ? FOOT : 0) - PAD;
+export function curvePlaces([low, high]: CurveWindow, { width, height, ends, roomy = false }: Sizes) {
+  const foot = height - (ends ? (roomy ? ROOMY_FOOT : FOOT) : 0) - PAD;
+  const top = roomy ? ROOMY_TOP : 2 * PAD;
   const span = width - 2 * PAD;
   return {
     foot,
     x: (figure: number) => PAD + ((figure - low) / (high - low)) * span,
-    y: (worth: number) => foot - worth * (foot - 2 * PAD),
+    y: (worth: number) => foot - worth * (foot - top),
     figureAt: (x: number) => low + ((x - PAD) / span) * (high - low),
   };
 }
@@ -44,7 +50,7 @@ export function curvePlaces(
 export function valueCurve(scale: Scale, options: CurveOptions): string {
   const { width, height, theme, ends, description, window = windowOf(scale) } = options;
   const { x, y, foot } = curvePlaces(window, options);
-  const path = cornersOf(scale, window)
+  const path = cornersOf(scale, window, options.roomy ? ROOMY_PAST : PAST)
     .map(([figure, worth], i) => `${i === 0 ? 'M' : 'L'}${x(figure).toFixed(1)} ${y(worth).toFixed(1)}`)
     .join('');
   const { worst, best, shape } = scale;
@@ -60,7 +66,7 @@ export function valueCurve(scale: Scale, options: CurveOptions): string {
 }
 
 /** Corners of the curve as figures and worth, from the left edge of the axis to the right. */
-function cornersOf(scale: Scale, [low, high]: CurveWindow): [figure: number, worth: number][] {
+function cornersOf(scale: Scale, [low, high]: CurveWindow, beyond: number): [figure: number, worth: number][] {
   const { shape, worst, best } = scale;
   if (shape === 'threshold') {
     const [before, after] = best > worst ? [0, 1] : [1, 0];
@@ -74,7 +80,7 @@ function cornersOf(scale: Scale, [low, high]: CurveWindow): [figure: number, wor
   }
   const within = (figure: number) => Math.min(high, Math.max(low, figure));
   const figureOf = (worth: number) => worst + worth * (best - worst);
-  const past = shape === 'flat' ? 0 : PAST;
+  const past = shape === 'flat' ? 0 : beyond;
   const turns = [figureOf(-past), figureOf(1 + past)].map(within).sort((a, b) => a - b);
   const all = shape === 'flat' ? [low, ...turns, high] : turns;
   return all.map((figure) => [figure, worthOf(scale, figure)]);

@@ -4,6 +4,7 @@ import { endOf, endText, unitOf } from '../../../../report/standing/criterionWor
 import { readTypedNumber } from '../../../../units/typedNumber.ts';
 import { isTried, scaleNow } from '../../store/standing/scaleNow.ts';
 import { keepScales, moveShare, sharesNow, tryScale } from '../../store/standing/trying.ts';
+import { NowFirst } from './nowFirst.tsx';
 import type { Stood } from './order.tsx';
 import { ValueCurveField } from './valueCurveField.tsx';
 
@@ -36,6 +37,7 @@ export function Criteria({ stood }: { stood: Stood }) {
           </li>
         ))}
       </ul>
+      <NowFirst stood={stood} always />
     </section>
   );
 }

@@ -15,7 +15,7 @@ import { useWidth } from '../../parts/useWidth.ts';
 
 const USUAL_WIDTH = 168;
 const WIDEST = 360;
-const HEIGHT = 92;
+const HEIGHT = 120;
 /** Steps that Page Up and Page Down go. */
 const PAGE = 10;
 
@@ -36,7 +36,7 @@ export function ValueCurveField({ criterion, onSet }: ValueCurveFieldProps) {
   if (held === null) axis.current = keptWindow(axis.current, criterion);
   const window = axis.current;
   const [low, high] = best > worst ? [worst, best] : [best, worst];
-  const size = { width: Math.min(WIDEST, Math.round(width)), height: HEIGHT };
+  const size = { width: Math.min(WIDEST, Math.round(width)), height: HEIGHT, roomy: true };
   const ends = { low: endText(criterion, low), high: endText(criterion, high) };
   const places = curvePlaces(window, { ...size, ends });
   const step = stepWithin(window);

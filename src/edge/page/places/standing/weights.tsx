@@ -9,6 +9,7 @@ import { tried } from '../../store/standing/standing.ts';
 import { chooseOpen, moveShare, openIds, sharesNow, takeJob } from '../../store/standing/trying.ts';
 import { openDoor } from './doorOpen.ts';
 import { KeepOrGoBack } from './keepOrGoBack.tsx';
+import { NowFirst } from './nowFirst.tsx';
 import type { Stood } from './order.tsx';
 
 const CURVE = { width: 42, height: 30 };
@@ -59,22 +60,6 @@ export function Weights({ stood }: { stood: Stood }) {
       <KeepOrGoBack stood={stood} />
       <NowFirst stood={stood} />
     </section>
-  );
-}
-
-/** The likeliest two for the first place in one line; the table says the same, so it is not read aloud. */
-function NowFirst({ stood }: { stood: Stood }) {
-  const likely = [...stood.order.cables].sort((a, b) => b.probability_first - a.probability_first).slice(0, 2);
-  return (
-    <p class="now-first" aria-hidden="true">
-      First:{' '}
-      {likely.map(({ cable, name, probability_first: chance }, at) => (
-        <span key={cable}>
-          {at > 0 && ', '}
-          <bdi dir="auto">{name || cable}</bdi> <b>{Math.round(100 * chance)} %</b>
-        </span>
-      ))}
-    </p>
   );
 }
 
