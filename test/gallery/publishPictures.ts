@@ -1,5 +1,6 @@
 /** Cards as committed pictures, from the hand-written findings. */
 import { type CardLook, type CardWish, cardSvg } from '../../src/report/publish/cards/card.ts';
+import { METHODS } from '../../src/report/publish/cards/methods.ts';
 import { fold } from '../../src/trial/fold.ts';
 import { quill, rudeNames, sixCables, tollgate } from '../fixtures/findings.ts';
 
@@ -29,6 +30,16 @@ export const PUBLISH_PICTURES: Readonly<Record<string, () => string>> = {
   'card-field-tall.svg': () => card({ kind: 'field' }, { size: '1080x1920' }),
   'card-field-rude-names.svg': () => card({ kind: 'field' }, { size: '1080x1080' }, rude),
   'card-table-so-far.svg': () => card({ kind: 'order' }),
-  'card-method.svg': () => card({ kind: 'method', method: 'ohms' }),
+  ...Object.fromEntries(
+    METHODS.map(({ method }) => [`card-method-${method}.svg`, () => card({ kind: 'method', method })]),
+  ),
+  'card-method-tall-dark.svg': () => card({ kind: 'method', method: 'droop' }, { size: '1080x1920', dark: true }),
+  'card-method-square-clear.svg': () =>
+    card({ kind: 'method', method: 'wall' }, { size: '1080x1080', transparent: true }),
+  'card-one-bend.svg': () => card({ cables: [quill.cable], about: 'bend' }),
+  'card-one-square.svg': () => card({ cables: [quill.cable] }, { size: '1080x1080' }),
+  'card-two-tall.svg': () => card({ kind: 'two', cables: [quill.cable, tollgate.cable] }, { size: '1080x1920' }),
+  'card-two-square-dark.svg': () =>
+    card({ kind: 'two', cables: [quill.cable, tollgate.cable] }, { size: '1080x1080', dark: true }),
   'card-lower-third.svg': () => card({ kind: 'lower-third', cables: [quill.cable] }, { transparent: true }),
 };

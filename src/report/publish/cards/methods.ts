@@ -37,6 +37,20 @@ export const METHODS: readonly MethodExplained[] = [
     note: 'Turned over and read again, so that its own curve does not count.',
   },
   {
+    method: 'push',
+    title: 'Pushed on a scale',
+    sentence:
+      'A piece lies across two supports on a scale and is pushed in the middle. The scale tells the push, a caliper how far it gives.',
+    note: 'Little by little and back, because strands that rub hold it at first.',
+  },
+  {
+    method: 'coil',
+    title: 'How tightly it coils',
+    sentence:
+      'A piece is wound as tightly as it goes without a kink. The narrower the coil, the tighter it can be laid.',
+    note: 'Turns are counted and the coil is measured across, at room temperature.',
+  },
+  {
     method: 'pairs',
     title: 'Two at a time, by hand',
     sentence:

@@ -24,6 +24,12 @@ export const SHOTS: Readonly<Record<string, readonly string[]>> = {
     'The rule at the tip',
     'The same piece turned over',
   ],
+  push: [
+    'The two supports and the distance between them',
+    'The scale’s display while the middle is pushed down, step by step',
+    'The caliper at the middle, and the way back',
+  ],
+  coil: ['The piece as it is wound', 'The coil and the rule across it', 'What it does when it is let go'],
   pairs: ['How it is hidden which piece is which', 'Both hands on one pair', 'The answer on the phone'],
   wall: ['The cut face, square', 'The caliper at each of six places', 'The thinnest place, close'],
   endurance: [
