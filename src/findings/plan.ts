@@ -8,6 +8,7 @@ import type { Cable, Trial } from '../trial/trial.ts';
 import { toCelsius } from '../units/display.ts';
 import { readLabel } from './claims/label.ts';
 import { type BenchTools, benchTools } from './plan/benchTools.ts';
+import { type BendPart, bendParts } from './plan/bendActs.ts';
 import { AREA_WHEN_UNSAID, cutListOf, outerDiameterOf, type PlannedPiece, piecesOf } from './plan/cablePieces.ts';
 import { planByChecks, toolsWithoutChecks } from './plan/planByChecks.ts';
 import { type LabelPower, planPowers, powersSentence } from './plan/planPowers.ts';
@@ -41,6 +42,8 @@ export interface CablePlan {
 
 export interface PlannedStep extends WorkStep {
   words: string;
+  /** What it is made of, where it is made of several acts; empty otherwise. */
+  parts: BendPart[];
 }
 
 export interface TrialPlan {
@@ -188,7 +191,11 @@ export function planOf(trial: Trial, { draws = DRAWS, withSmallest = false, onTr
   return {
     settings,
     cables,
-    steps: order.steps.map((step) => ({ ...step, words: STEP_WORDS[step.step] })),
+    steps: order.steps.map((step) => ({
+      ...step,
+      words: STEP_WORDS[step.step],
+      parts: step.step === 'bend' ? bendParts(pieces, settings) : [],
+    })),
     order: order.tasks,
     minutes: order.minutes,
     conditioning,

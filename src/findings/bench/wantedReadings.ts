@@ -2,9 +2,9 @@ import type { QuantityName } from '../../journal/quantities.ts';
 import type { Step } from '../../methods/decide/workMinutes.ts';
 import type { Trial } from '../../trial/trial.ts';
 import type { BenchTools } from '../plan/benchTools.ts';
+import { COILS, droopsWanted, PUSHES } from '../plan/bendActs.ts';
 import { STRANDS_MEASURED } from '../plan/plannedWork.ts';
 import type { PlanSettings } from '../plan/settings.ts';
-import { FACES } from '../plan/stepWishes.ts';
 import { FOUR_WIRE_PAIRS, isFourWire } from './fourWireSet.ts';
 
 /** What is read in one go on one piece: quantities of one set share a position of the piece. */
@@ -24,13 +24,10 @@ const SIDES = 2;
 const WALLS = 6;
 /** An outer diameter is read crosswise. Common practice, no source. */
 const CROSSWISE = 2;
-/** Points of a push: fewer make no line that could bend. Ours. */
-const PUSHES = 4;
-/** A coil is wound and measured so often. Common practice, no source. */
-const COILS = 2;
 
 /** Every group of readings that the settings want, in the order of the work. */
-export function wantedGroups({ methods, bendWishes, fourWire, repeats }: PlanSettings): WantedGroup[] {
+export function wantedGroups(settings: PlanSettings): WantedGroup[] {
+  const { methods, bendWishes, fourWire, repeats } = settings;
   const group = (step: Step, wanted: number, onAll: boolean, ...quantities: QuantityName[]): WantedGroup => ({
     step,
     quantities,
@@ -46,7 +43,7 @@ export function wantedGroups({ methods, bendWishes, fourWire, repeats }: PlanSet
       ? [group('bend', 1, true, 'specimen_length'), group('bend', 1, true, 'specimen_mass')]
       : []),
     ...(bends && !methods.has('wall') ? [group('bend', CROSSWISE, true, 'outer_diameter')] : []),
-    ...(methods.has('bend') ? [group('bend', Math.max(FACES, repeats), true, 'overhang', 'tip_drop')] : []),
+    ...(methods.has('bend') ? [group('bend', droopsWanted(settings), true, 'overhang', 'tip_drop')] : []),
     ...(bendWishes.has('push')
       ? [group('bend', 1, true, 'push_span'), group('bend', PUSHES, true, 'push_deflection', 'push_force')]
       : []),

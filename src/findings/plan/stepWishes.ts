@@ -1,12 +1,13 @@
 import type { Step } from '../../methods/decide/workMinutes.ts';
 import type { StepWish } from '../../methods/decide/workOrder.ts';
+import { bendParts, droopsWanted } from './bendActs.ts';
 import type { PlannedPiece } from './cablePieces.ts';
 import type { PlanSettings } from './settings.ts';
 
 /** What each step is, in the imperative, for the list of work. */
 export const STEP_WORDS: Readonly<Record<Step, string>> = {
   ohms: 'Read the ohms of every whole length, before the first cut',
-  bend: 'Cut the pieces to bend and let them droop, turned over',
+  bend: 'Bend, before anything is cut down',
   cut: 'Cut the other pieces',
   strip: 'Strip the pieces to take apart',
   weigh: 'Weigh whole, conductor and jacket; measure the bare conductor',
@@ -26,9 +27,6 @@ export function onePerCable(pieces: readonly PlannedPiece[]): PlannedPiece[] {
   });
 }
 
-/** Faces of a piece that droops: as it lies, and turned over. */
-export const FACES = 2;
-
 /** Which pieces each step is done on, and how often. */
 export function stepWishes(pieces: readonly PlannedPiece[], settings: PlanSettings): StepWish[] {
   const { methods, repeats } = settings;
@@ -36,10 +34,13 @@ export function stepWishes(pieces: readonly PlannedPiece[], settings: PlanSettin
   const wish = (step: Step, on: readonly PlannedPiece[], rounds = 1): StepWish[] =>
     on.length > 0 ? [{ step, specimens: on.map((p) => p.specimen), repeats: rounds }] : [];
   const apart = of('apart');
+  const acts = bendParts(pieces, settings);
+  const bending = (each: StepWish): StepWish[] =>
+    acts.length === 0 ? [] : [{ ...each, minutes: acts.reduce((sum, { minutes }) => sum + minutes, 0) }];
   const opened = methods.has('weigh') || methods.has('strands') || methods.has('wall');
   return [
     ...(methods.has('ohms') ? wish('ohms', of('whole'), repeats) : []),
-    ...(methods.has('bend') ? wish('bend', of('bend'), Math.max(FACES, repeats)) : []),
+    ...wish('bend', of('bend'), methods.has('bend') ? droopsWanted(settings) : 1).flatMap(bending),
     ...wish('cut', [...(opened ? apart : []), ...of('abuse', 'kept')]),
     ...(methods.has('weigh') || methods.has('strands') ? wish('strip', apart) : []),
     ...(methods.has('weigh') ? wish('weigh', apart, repeats) : []),

@@ -9,7 +9,10 @@ export interface StepMinutes {
   repeat: number;
 }
 
-/** Estimates for one person at a bench, to be changed by whoever knows better. Common practice, no source. */
+/**
+ * Estimates for one person at a bench, to be changed by whoever knows better. Common practice, no source. Bending is counted by
+ * its acts where they are known (`bendMinutes.ts`); here stands a droop alone.
+ */
 export const USUAL_MINUTES: Readonly<Record<Step, StepMinutes>> = {
   ohms: { setUp: 10, piece: 5, repeat: 1.5 },
   bend: { setUp: 10, piece: 2, repeat: 2 },
@@ -22,9 +25,11 @@ export const USUAL_MINUTES: Readonly<Record<Step, StepMinutes>> = {
   abuse: { setUp: 10, piece: 6, repeat: 0 },
 };
 
-/** Minutes of a step on so many pieces with so many repeats each: `setUp + pieces · (piece + repeats · repeat)`. */
-export function minutesOf(step: Step, pieces: number, repeats: number, minutes = USUAL_MINUTES): number {
-  if (pieces === 0) return 0;
-  const { setUp, piece, repeat } = minutes[step];
-  return setUp + pieces * (piece + repeats * repeat);
+/** Minutes on so many pieces with so many repeats each: `setUp + pieces · (piece + repeats · repeat)`; none without a piece. */
+export function minutesBy({ setUp, piece, repeat }: StepMinutes, pieces: number, repeats: number): number {
+  return pieces === 0 ? 0 : setUp + pieces * (piece + repeats * repeat);
 }
+
+/** Minutes of a step on so many pieces with so many repeats each. */
+export const minutesOf = (step: Step, pieces: number, repeats: number, minutes = USUAL_MINUTES): number =>
+  minutesBy(minutes[step], pieces, repeats);

@@ -7,6 +7,8 @@ export interface StepWish {
   specimens: readonly string[];
   /** Rounds over all pieces: the repeats. */
   repeats: number;
+  /** What it takes, where that is not the usual of the step. */
+  minutes?: number;
 }
 
 export interface WorkStep {
@@ -59,7 +61,8 @@ export function workOrder(wishes: readonly StepWish[], options: WorkOptions): Wo
     const blocks = Array.from({ length: rounds }, (_, round) =>
       stableShuffle(wish.specimens, `${seed} ${step} ${round + 1}`),
     );
-    return [{ step, blocks, minutes: minutesOf(step, wish.specimens.length, rounds, minutes) }];
+    const usual = minutesOf(step, wish.specimens.length, rounds, minutes);
+    return [{ step, blocks, minutes: wish.minutes ?? usual }];
   });
   const all = steps.flatMap(tasksOf);
   const tasks = working === 'by quantity' ? all : bySpecimen(all, seed);

@@ -43,6 +43,16 @@ function Step({ step, called }: { step: PlannedStep; called: (specimen: string) 
         </span>
         <span class="minutes">{minutesWords(step.minutes)}</span>
       </div>
+      {step.parts.length > 0 && (
+        <ul class="step-parts">
+          {step.parts.map(({ act, words, minutes }) => (
+            <li key={act}>
+              <span>{words.charAt(0).toUpperCase() + words.slice(1)}</span>
+              <span class="minutes">{minutesWords(minutes)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       {caution !== '' && <p class="caution note">{caution}</p>}
       <details>
         <summary>Order of the pieces</summary>
