@@ -18,7 +18,7 @@ const CONTENT_TYPES: Readonly<Record<string, string>> = {
 };
 
 /** Addresses that the page itself shows places for: they all get the one HTML file. */
-const PLACES = /^\/($|trial\/|(pair|phones)$)/;
+const PLACES = /^\/($|trial\/|(cables|pair|phones)$)/;
 
 /** Addresses that programs ask, and files of the page: whoever asks for one that is not there wants no page for it. */
 const NO_PAGE = /^\/(api|assets)(\/|$)/;

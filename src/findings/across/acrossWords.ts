@@ -72,6 +72,10 @@ function betweenWords(across: Omit<Across, 'sentences' | 'howWeKnow'>, asked: Ac
       : `${quoted(link.name)} was measured in ${times(between.trials)} and agrees within the doubt of its readings; an error between trials of up to ${upper} is not ruled out.`;
   const said = [first];
   said.push(shift ? shiftWords(across, link.name) : 'Every interval here is widened by what is likely of that.');
+  if (interval[0] > ONE_PIECE)
+    said.push(
+      `So large a difference says that ${quoted(link.name)} is hardly one piece in all of them: look at its rows.`,
+    );
   if (between.trials <= FEW)
     said.push(
       `${between.trials === 2 ? 'Two trials' : 'Three trials'} say little of it: the same piece in one more trial would narrow the intervals.`,
@@ -79,6 +83,8 @@ function betweenWords(across: Omit<Across, 'sentences' | 'howWeKnow'>, asked: Ac
   return said;
 }
 
+/** Trials that surely differ by more than this share did hardly measure one piece. Common practice, no source. */
+const ONE_PIECE = 0.05;
 /** With so many trials or fewer, the spread between them is hardly known. */
 const FEW = 3;
 

@@ -6,12 +6,16 @@ import { metalFill, metalKind } from '../metalKind.ts';
 import { label, line, rectangle, svgDocument } from '../svg.ts';
 import { fittedLines } from '../textFit.ts';
 import type { Theme } from '../theme.ts';
+import { warmthText } from './warmthText.ts';
 
 export interface AcrossChartOptions {
   width: number;
   theme: Theme;
-  units: FigureUnits;
+  units: AcrossUnits;
 }
+
+/** The units in which a reader wants figures, and temperatures. */
+export type AcrossUnits = FigureUnits & { temperature?: 'C' | 'F' };
 
 /** Heights, px: of the axis, of a trial's line, and of a cable's row beside or under its name. */
 const HEAD = 34;
@@ -48,14 +52,8 @@ const placed = (across: Across, figure: AcrossRow['shown'], units: FigureUnits):
   across.quantity.percent ? percentOf(figure) : { ...figure, ...converted(figure, { ...units, area: 'mm2' }) };
 
 /** What is said of a trial over its cables: title, day, temperature. */
-export function trialLine({ title, trial, day, temperature }: AcrossGroup): string {
-  const degrees = (t: number) => (Math.round(10 * t) / 10).toString().replace('-', '−');
-  const warm =
-    temperature === null
-      ? 'temperature not noted'
-      : temperature[1] - temperature[0] < 0.05
-        ? `${degrees(temperature[0])} °C`
-        : `${degrees(temperature[0])} to ${degrees(temperature[1])} °C`;
+export function trialLine({ title, trial, day, temperature }: AcrossGroup, unit?: 'C' | 'F'): string {
+  const warm = temperature === null ? 'temperature not noted' : warmthText(temperature, unit);
   return [title || trial, day ?? 'day not noted', warm].join(' · ');
 }
 
@@ -79,7 +77,7 @@ export function acrossChart(across: Across, { width, theme, units }: AcrossChart
   const marks: string[] = [axisHead(axis, columns, width, theme)];
   let y = HEAD;
   for (const group of across.groups) {
-    marks.push(trialHead(group, y, width, theme));
+    marks.push(trialHead(group, y, width, { theme, units }));
     y += TRIAL;
     for (const row of group.rows) {
       marks.push(drawnRow(across, row, y, { columns, axis, width, theme, units }));
@@ -107,8 +105,13 @@ function axisHead(axis: IntervalAxis, { left, chart }: Columns, width: number, t
   ].join('');
 }
 
-function trialHead(group: AcrossGroup, top: number, width: number, theme: Theme): string {
-  const [text = ''] = fittedLines(trialLine(group), width, TRIAL_SIZE, 1);
+function trialHead(
+  group: AcrossGroup,
+  top: number,
+  width: number,
+  { theme, units }: Pick<RowPlace, 'theme' | 'units'>,
+): string {
+  const [text = ''] = fittedLines(trialLine(group, units.temperature), width, TRIAL_SIZE, 1);
   return [
     top > HEAD ? line(0, top + 6, width, top + 6, { stroke: theme.rule, 'stroke-width': 1 }) : '',
     label(0, top + 26, text, { 'font-size': TRIAL_SIZE, fill: theme.ink2 }),
@@ -120,7 +123,7 @@ interface RowPlace {
   axis: IntervalAxis;
   width: number;
   theme: Theme;
-  units: FigureUnits;
+  units: AcrossUnits;
 }
 
 function drawnRow(across: Across, row: AcrossRow, top: number, place: RowPlace): string {
@@ -148,10 +151,10 @@ function drawnRow(across: Across, row: AcrossRow, top: number, place: RowPlace):
 }
 
 /** All that the chart shows, as one text. */
-function describe(across: Across, units: FigureUnits): string {
+function describe(across: Across, units: AcrossUnits): string {
   const said = across.groups.map((group) => {
     const rows = group.rows.map((row) => `${row.line.name} ${acrossText(across, row, units)}, ${row.way}`);
-    return `${trialLine(group)}: ${rows.join('; ')}`;
+    return `${trialLine(group, units.temperature)}: ${rows.join('; ')}`;
   });
   return `${across.quantity.name}, trial by trial. ${said.join('. ')}.`;
 }

@@ -16,6 +16,7 @@ describe('routeOf', () => {
     ['/trial/club/bend/', '#quill', { place: 'bend', trial: 'club', opened: 'quill' }],
     ['/trial/club/kitchen', '', { place: 'nowhere', path: '/trial/club/kitchen' }],
     ['/trial/%E0%A4%A/inside', '', { place: 'nowhere', path: '/trial/%E0%A4%A/inside' }],
+    ['/cables', '', { place: 'cables' }],
     ['/phones', '', { place: 'phones' }],
     ['/pair', '', { place: 'pair', code: '' }],
     ['/pair', '#K7M3QX', { place: 'pair', code: 'K7M3QX' }],

@@ -5,6 +5,7 @@ import { lotsOverTime } from '../../../src/findings/across/lots.ts';
 import { QUANTITIES, quantityOf } from '../../../src/findings/across/quantities.ts';
 import { acrossChart } from '../../../src/report/across/acrossChart.ts';
 import { driftStrip } from '../../../src/report/across/driftStrip.ts';
+import { warmthText } from '../../../src/report/across/warmthText.ts';
 import { lightTheme } from '../../../src/report/theme.ts';
 import { figure, line } from '../../findings/across/lines.ts';
 
@@ -30,7 +31,7 @@ describe('chosen cables of several trials on one axis', () => {
       theme: lightTheme,
       units: {},
     });
-    for (const part of ['Trial a · 2026-01-04 · 19.5 to 20.5 °C', 'temperature not noted', '&lt;script&gt;', way])
+    for (const part of ['Trial a · 2026-01-04 · 20 to 21\u00a0°C', 'temperature not noted', '&lt;script&gt;', way])
       expect(svg.includes(part), part).toBe(true);
     expect(svg.includes('<script>')).toBe(false);
     const ticks = [...svg.matchAll(/font-size="13"[^>]*>([\d.]+)</g)].map(([, text]) => text);
@@ -45,6 +46,17 @@ describe('chosen cables of several trials on one axis', () => {
       units: { length: 'in', perLength: 'ft', area: 'awg' },
     });
     expect(svg === '').toBe(id === 'stiffness');
+  });
+});
+
+describe('temperatures beside them', () => {
+  it.each<[readonly [number, number], 'C' | 'F', string]>([
+    [[19.6, 20.4], 'C', '20\u00a0°C'],
+    [[19, 21], 'C', '19 to 21\u00a0°C'],
+    [[-5, 20], 'F', '23 to 68\u00a0°F'],
+    [[-5, -5], 'C', '−5\u00a0°C'],
+  ])('%j in °%s reads %s', (range, unit, text) => {
+    expect(warmthText(range, unit)).toBe(text);
   });
 });
 

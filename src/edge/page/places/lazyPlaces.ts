@@ -5,6 +5,7 @@ type Named<P extends Route['place']> = Extract<Route, { place: P }>;
 
 /** A place of a trial that is fetched when somebody first goes there; its props are the route that leads to it. */
 interface LazyPlaces {
+  cables: ComponentType<Named<'cables'>>;
   plan: ComponentType<Named<'plan'>>;
   bench: ComponentType<Named<'bench'>>;
   inside: ComponentType<Named<'inside'>>;
@@ -22,6 +23,7 @@ export type LazyPlace = keyof LazyPlaces;
 
 /** Where each place's program is. Its styles come with it. */
 const FETCH: { [P in LazyPlace]: () => Promise<LazyPlaces[P]> } = {
+  cables: async () => (await import('./cables/cables.tsx')).Cables,
   plan: async () => (await import('./plan/plan.tsx')).Plan,
   bench: async () => (await import('./bench/bench.tsx')).Bench,
   inside: async () => (await import('./inside/inside.tsx')).Inside,

@@ -3,6 +3,8 @@ import type { SheetKind } from '../worker/jobs.ts';
 /** Where in the page somebody is. The address bar holds all of it, so that back, reload and a sent link work. */
 export type Route =
   | { place: 'shelf' }
+  /** Every cable of every trial. */
+  | { place: 'cables' }
   /** Adding phones, at the bench computer. */
   | { place: 'phones' }
   /** Adding this phone; `code` as it stood in the address, or empty. */
@@ -25,6 +27,7 @@ export type SubjectPlace = (typeof SUBJECT_PLACES)[number];
 /** The route that an address names. `hash` is `#` and what is open there: a cable's sheet, the slate, an earlier entry. */
 export function routeOf(path: string, hash: string, search = ''): Route {
   if (path === '/' || path === '/index.html') return { place: 'shelf' };
+  if (path === '/cables') return { place: 'cables' };
   if (path === '/phones') return { place: 'phones' };
   if (path === '/pair') return { place: 'pair', code: decoded(hash.slice(1)) ?? '' };
   const parts = /^\/trial\/([^/]+)(?:\/([^/]*))?\/?$/.exec(path);
@@ -49,6 +52,7 @@ function pieceIn(search: string): { specimen?: string } {
 /** The address of a route: the inverse of `routeOf`. */
 export function addressOf(route: Route): string {
   if (route.place === 'shelf') return '/';
+  if (route.place === 'cables') return '/cables';
   if (route.place === 'phones') return '/phones';
   if (route.place === 'pair') return `/pair${route.code === '' ? '' : `#${encodeURIComponent(route.code)}`}`;
   if (route.place === 'nowhere') return route.path;
@@ -60,7 +64,7 @@ export function addressOf(route: Route): string {
 
 const SHEETS: readonly SheetKind[] = ['labels', 'flags', 'cut-list'];
 
-function openedIn(route: Exclude<Route, { place: 'shelf' | 'phones' | 'pair' | 'nowhere' }>): string | null {
+function openedIn(route: Exclude<Route, { place: 'shelf' | 'cables' | 'phones' | 'pair' | 'nowhere' }>): string | null {
   if (route.place === 'bench') return route.slate ? 'slate' : null;
   if (route.place === 'plan') return route.sheet;
   if (route.place === 'history') return route.at;

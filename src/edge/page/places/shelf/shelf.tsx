@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { numberWordFirst } from '../../../../units/numberWords.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { loadShelf, shelf } from '../../store/shelf.ts';
+import { AllCables } from './allCables.tsx';
 import { BringIn } from './bringIn.tsx';
 import { AddPhone, NotKnownHere } from './otherDevices.tsx';
 import { SixFields } from './sixFields.tsx';
@@ -18,6 +19,7 @@ export function Shelf() {
       <h1>{sentence()}</h1>
       <NotKnownHere />
       <TrialList />
+      <AllCables />
       <StartTrial open={shelf.value.state === 'ready' && shelf.value.trials.length === 0} />
       <SixFields />
       <BringIn />

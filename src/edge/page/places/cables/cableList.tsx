@@ -1,0 +1,193 @@
+import { useComputed } from '@preact/signals';
+import { shelfKey } from '../../../../findings/across/shelfCables.ts';
+import type { ShelfCable } from '../../../../findings/shapes/shelf.ts';
+import { Name } from '../../parts/name.tsx';
+import { choose, chosenKeys } from '../../store/across/chosenCables.ts';
+import { found, type Order, order, orderBy } from '../../store/across/findCables.ts';
+import { narrow } from '../../store/media.ts';
+import { addressOf } from '../../store/routeOf.ts';
+import { units } from '../../store/units.ts';
+import { type ListColumn, listColumns } from './listColumns.tsx';
+import { useWindow } from './useWindow.ts';
+
+/** Height of a row, px: of the table, and of a block where the table has no room. Fixed, so that only rows in sight are drawn. */
+const ROW = 56;
+const BLOCK = 116;
+
+/** The cables that are looked for. However many there are, only those near what is in sight stand in the page. */
+export function CableList() {
+  const taken = useComputed(() => new Set(chosenKeys.value));
+  const rows = found.value;
+  if (rows.length === 0) return <p class="none-found">No cable is like that. Ask for less, or for another word.</p>;
+  return narrow.value ? <Blocks chosen={taken.value} /> : <Table chosen={taken.value} />;
+}
+
+function Table({ chosen }: { chosen: ReadonlySet<string> }) {
+  const rows = found.value;
+  const { frame, onScroll, first, end } = useWindow(rows.length, ROW);
+  const columns = listColumns(units.value);
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer
+    <section class="window" aria-label="Cables of all trials" tabIndex={0} ref={frame} onScroll={onScroll}>
+      <table
+        class="found"
+        aria-rowcount={rows.length + 1}
+        style={{ marginBlock: `${first * ROW}px ${(rows.length - end) * ROW}px` }}
+      >
+        <colgroup>
+          <col class="choose" />
+          <col class="name" />
+          {columns.map(({ id }) => (
+            <col key={id} class={id} />
+          ))}
+        </colgroup>
+        <thead>
+          <tr aria-rowindex={1}>
+            <th scope="col">
+              <span class="hidden">Chosen</span>
+            </th>
+            <Head id="name" head="Cable" unit="and its trial" words order={order.value} />
+            {columns.map((column) => (
+              <Head key={column.id} {...column} order={order.value} />
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.slice(first, end).map(({ line }, place) => (
+            <tr
+              key={shelfKey(line)}
+              aria-rowindex={first + place + 2}
+              class={chosen.has(shelfKey(line)) ? 'chosen' : ''}
+            >
+              <td>
+                <Choose line={line} chosen={chosen} />
+              </td>
+              <th scope="row">
+                <CableAndTrial line={line} />
+              </th>
+              {columns.map(({ id, words, cell }) => (
+                <td key={id} class={words ? 'words' : 'number'}>
+                  {cell(line)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function Head({
+  id,
+  head,
+  unit,
+  words,
+  order: now,
+}: Pick<ListColumn, 'id' | 'head' | 'unit' | 'words'> & { order: Order }) {
+  const by = now.by === id;
+  return (
+    <th
+      scope="col"
+      class={words ? '' : 'number'}
+      aria-sort={by ? (now.falling ? 'descending' : 'ascending') : undefined}
+    >
+      <button type="button" onClick={() => orderBy(id)}>
+        {head}
+        <span class="way" aria-hidden="true">
+          {by ? (now.falling ? '↓' : '↑') : ''}
+        </span>
+        {unit !== '' && <small>{unit}</small>}
+      </button>
+    </th>
+  );
+}
+
+function Choose({ line, chosen }: { line: ShelfCable; chosen: ReadonlySet<string> }) {
+  const key = shelfKey(line);
+  return (
+    <input
+      type="checkbox"
+      checked={chosen.has(key)}
+      aria-label={`Choose ${line.name || line.cable} of ${line.title || line.trial}`}
+      onChange={(event) => choose(key, event.currentTarget.checked)}
+    />
+  );
+}
+
+function CableAndTrial({ line }: { line: ShelfCable }) {
+  const { trial, cable, name, title, state, lot, shared_name: shared, role, supplied } = line;
+  const said = [
+    role === 'compared' ? '' : role === 'control' ? 'control piece' : 'reference',
+    state === 'blind' ? 'blind: by its code' : '',
+    lot === '' ? '' : `lot ${lot}`,
+    shared === '' ? '' : `known as ${shared}`,
+    supplied === true ? 'supplied' : '',
+  ].filter((words) => words !== '');
+  return (
+    <>
+      <a class="one-line" href={addressOf({ place: 'inside', trial, cable })} title={name || cable}>
+        <Name>{name || cable}</Name>
+      </a>
+      <span class="note one-line" title={[title || trial, ...said].join(', ')}>
+        <bdi dir="auto">{[title || trial, ...said].join(', ')}</bdi>
+      </span>
+    </>
+  );
+}
+
+/** The same where a table has no room: a block of fixed height for each. */
+function Blocks({ chosen }: { chosen: ReadonlySet<string> }) {
+  const rows = found.value;
+  const { frame, onScroll, first, end } = useWindow(rows.length, BLOCK);
+  const columns = listColumns(units.value);
+  const shown = columns.filter(({ inBlock }) => inBlock);
+  return (
+    <>
+      <div class="edit order">
+        <label for="find-order">In the order of</label>
+        <select
+          id="find-order"
+          value={order.value.by}
+          onChange={(event) => {
+            const by = event.currentTarget.value;
+            order.value = { by, falling: by !== 'name' && by !== 'price' };
+          }}
+        >
+          <option value="name">Cable</option>
+          {columns.map(({ id, head }) => (
+            <option key={id} value={id}>
+              {head}
+            </option>
+          ))}
+        </select>
+      </div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer */}
+      <section class="window" aria-label="Cables of all trials" tabIndex={0} ref={frame} onScroll={onScroll}>
+        <ul style={{ paddingBlock: `${first * BLOCK}px ${(rows.length - end) * BLOCK}px` }}>
+          {rows.slice(first, end).map(({ line }, place) => (
+            <li
+              key={shelfKey(line)}
+              class={chosen.has(shelfKey(line)) ? 'found-block chosen' : 'found-block'}
+              aria-setsize={rows.length}
+              aria-posinset={first + place + 1}
+            >
+              <Choose line={line} chosen={chosen} />
+              <div>
+                <CableAndTrial line={line} />
+                <p>
+                  <bdi dir="auto">{line.label.size}</bdi>
+                  {shown.map(({ id, cell, inBlockCell = cell }) => (
+                    <span key={id} class={id}>
+                      {inBlockCell(line)}
+                    </span>
+                  ))}
+                </p>
+              </div>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,43 @@
+import { quantityOf } from '../../../../findings/across/quantities.ts';
+import { driftStrip } from '../../../../report/across/driftStrip.ts';
+import { variablesTheme } from '../../../../report/theme.ts';
+import { Picture } from '../../parts/picture.tsx';
+import { lots, quantityId } from '../../store/across/chosenCables.ts';
+
+/** Width of one strip, px. */
+const STRIP = 300;
+/** More lots than this are counted, not drawn. */
+const MOST = 12;
+
+/** Lots that were measured again, each as a small strip over time. */
+export function LotsAgain() {
+  const all = lots.value;
+  const { name } = quantityOf(quantityId.value);
+  return (
+    <section class="lots-again" aria-labelledby="lots-again">
+      <h2 id="lots-again">Lots measured again: {name.toLowerCase()}</h2>
+      {all.length === 0 ? (
+        <p class="note">
+          No lot has this figure from two trials. Type the lot or date code of a cable under Plan, and measure it again
+          another day.
+        </p>
+      ) : (
+        <ul class="lots">
+          {all.slice(0, MOST).map((lot) => (
+            <li key={`${lot.name} ${lot.lot}`}>
+              <Picture silent svg={driftStrip(lot, { width: STRIP, theme: variablesTheme })} />
+              <p>
+                <bdi dir="auto">{lot.sentence}</bdi>
+              </p>
+              <details class="how">
+                <summary>How we know</summary>
+                <p>{lot.howWeKnow}</p>
+              </details>
+            </li>
+          ))}
+        </ul>
+      )}
+      {all.length > MOST && <p class="note">And {all.length - MOST} more lots without a change.</p>}
+    </section>
+  );
+}

@@ -1,0 +1,51 @@
+import type { RefObject } from 'preact';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+
+/** Rows drawn beyond what is in sight, above and below. */
+const BEYOND = 12;
+/** The window moves by so many rows at a time, so that not every pixel of scrolling draws anew. */
+const STEP = 6;
+
+export interface RowWindow {
+  frame: RefObject<HTMLDivElement | null>;
+  onScroll: () => void;
+  first: number;
+  /** One past the last. */
+  end: number;
+}
+
+/**
+ * The rows of a long list that are near what is in sight; all rows are `rowHeight` px high. When the row that has the focus leaves the
+ * window, the list itself takes it, so that the keyboard goes on from there.
+ */
+export function useWindow(count: number, rowHeight: number): RowWindow {
+  const frame = useRef<HTMLDivElement>(null);
+  const [first, setFirst] = useState(0);
+  const [height, setHeight] = useState(600);
+  const held = useRef(false);
+
+  const place = () => {
+    const now = frame.current;
+    if (now === null) return;
+    held.current = now.contains(document.activeElement) && document.activeElement !== now;
+    const top = Math.floor(now.scrollTop / rowHeight) - BEYOND;
+    setFirst(Math.max(0, Math.floor(top / STEP) * STEP));
+  };
+
+  useLayoutEffect(() => {
+    const now = frame.current;
+    if (now === null) return;
+    const watch = new ResizeObserver(([entry]) => setHeight(entry!.contentRect.height));
+    watch.observe(now);
+    return () => watch.disconnect();
+  }, []);
+  useLayoutEffect(place, [count, rowHeight]);
+  useLayoutEffect(() => {
+    const now = frame.current;
+    if (held.current && now !== null && !now.contains(document.activeElement)) now.focus({ preventScroll: true });
+  }, [first]);
+
+  const shown = Math.ceil(height / rowHeight) + 2 * BEYOND + STEP;
+  const from = Math.min(first, Math.max(0, count - 1));
+  return { frame, onScroll: place, first: count === 0 ? 0 : from, end: Math.min(count, from + shown) };
+}
