@@ -31,9 +31,9 @@ export function overloadText({ cable, current, seconds }: Overload): string {
     : `comes to ${rating} after ${timeText(seconds)} ${at}.`;
 }
 
-/** What was supposed: one run by itself, cold at first, at the careful end of every doubt. */
-export function overloadSupposed(q: RunQuestion, stated: boolean): string {
+/** What was supposed: one run by itself, cold at first, at the careful end of every doubt; and why some are missing where not all are there. */
+export function overloadSupposed(q: RunQuestion, { stated, all }: { stated: boolean; all: boolean }): string {
   const ambient = `${(q.surroundings.ambient - ZERO_CELSIUS).toFixed(0)} °C`;
   const load = stated ? 'The overload as stated' : 'The load at its peak, as if that never ended';
-  return `${load}: in one run, cold at first in ${ambient}, at the careful end of every doubt. A run that is warm already lasts less long.`;
+  return `${load}: in one run, cold at first in ${ambient}, at the careful end of every doubt. A run that is warm already lasts less long.${all ? '' : ' What a cable draws that may not feed the load is not known.'}`;
 }

@@ -38,7 +38,7 @@ describe('Bend with the invented trial', () => {
     const { page, troubles } = await bench.open(DEMO);
     await waitForStrips(page);
     expect(await page.locator('h1').textContent()).toContain('Nine Elms Cord bends most easily');
-    expect(await page.locator('.bend-lead').textContent()).toContain('judged in sleeves');
+    expect(await page.locator('.place-lead').textContent()).toContain('judged in sleeves');
     const turn = page.getByRole('button', { name: 'Quill' });
     await turn.focus();
     await page.keyboard.press('Enter');
@@ -208,7 +208,7 @@ describe('judging pairs', () => {
     await page.keyboard.press('ArrowDown');
     await storedBodies(bench.store, trial, 'judgement', 1);
     await page.goto(`${bench.address}/trial/${trial}/bend`);
-    await page.locator('.bend-lead').waitFor({ timeout: 60_000 });
+    await page.locator('.place-lead').waitFor({ timeout: 60_000 });
     expect(await page.locator('main b', { hasText: 'Rudge' }).count()).toBe(0);
     expect(await tooWide(page, width)).toBeLessThanOrEqual(0);
     expect(troubles).toEqual([]);

@@ -101,7 +101,10 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
     notes,
     overloads.length === 0
       ? []
-      : [...overloads.flatMap((o) => lines(`${o.cable.name} ${overloadText(o)}`)), ...lines(overloadSupposed(q, true))],
+      : [
+          ...overloads.flatMap((o) => lines(`${o.cable.name} ${overloadText(o)}`)),
+          ...lines(overloadSupposed(q, { stated: true, all: true })),
+        ],
     lines(
       'Volts, lost and heat are of one run at the peak of the load, from the supply at rest unless charging loses more; “to” is the far end of every doubt together; mean W is lost over the whole duty. Runs: how many side by side meet volts and heat; fuse in each of them, and mass of all of them.',
     ),

@@ -7,18 +7,19 @@ import {
   type AnswerName,
   answersFrom,
   FIRST_ANSWERS,
-  following,
-  nominalFor,
-  questionFrom,
   type RunAnswers,
-  takenFrom,
-  typedNumber,
-  unreadable,
-  withRating,
-  withUnit,
 } from '../../../src/edge/page/store/amps/runAnswers.ts';
+import {
+  nominalFor,
+  overloadFrom,
+  questionFrom,
+  takenFrom,
+  withRating,
+} from '../../../src/edge/page/store/amps/runQuestion.ts';
+import { following, understood, unreadable, withUnit } from '../../../src/edge/page/store/amps/runTyped.ts';
+import { typedNumber } from '../../../src/edge/page/store/amps/typedNumber.ts';
 import { nominalSizes } from '../../../src/methods/current/runCheck/nominal.ts';
-import { runProblems } from '../../../src/methods/current/runCheck/problems.ts';
+import { overloadProblems, runProblems } from '../../../src/methods/current/runCheck/problems.ts';
 
 const asked = (part: Partial<RunAnswers>): RunAnswers => ({ ...FIRST_ANSWERS, ...part });
 
@@ -95,7 +96,17 @@ describe('what is answered about a run', () => {
   it.each<[AnswerName, string, Partial<RunAnswers>]>([
     ['steady', '2000W', { steady: '2000', load: 'W' }],
     ['steady', '1,5 kW', { steady: '1500', load: 'W' }],
-    ['peak', '400 A', { peak: '400', load: 'A' }],
+    ['peak', '400 A', { peak: '400' }],
+    ['peak', '400 W', { peak: '400 W' }],
+    ['backLength', '16 ft', { backLength: '4.8768' }],
+    ['length', '5 ft 6 in', { length: '5.5', lengthUnit: 'ft' }],
+    ['resting', '12800 mV', { resting: '12.8' }],
+    ['ambient', '104 °F', { ambient: '40' }],
+    ['efficiency', '85%', { efficiency: '85' }],
+    ['peakSeconds', '2 min', { peakSeconds: '120' }],
+    ['ohms1', '0,4 mΩ', { ohms1: '0.4' }],
+    ['layerThickness', '1 cm', { layerThickness: '10' }],
+    ['overload', '250A', { overload: '250' }],
     ['length', '16 ft', { length: '16', lengthUnit: 'ft' }],
     ['length', '16′', { length: '16', lengthUnit: 'ft' }],
     ['length', '450 cm', { length: '4.5', lengthUnit: 'm' }],
@@ -106,7 +117,52 @@ describe('what is answered about a run', () => {
     ['length', '16 A', { length: '16 A' }],
     ['steady', '80', { steady: '80' }],
   ])('takes the unit behind a figure: %s %s', (name, typed, wanted) => {
-    expect(withUnit(name, typed)).toEqual(wanted);
+    expect(withUnit(FIRST_ANSWERS, name, typed)).toEqual(wanted);
+  });
+
+  it('keeps what other answers mean when a unit comes with one of them', () => {
+    expect(withUnit(asked({ backLength: '3.048' }), 'length', '16 ft')).toEqual({
+      length: '16',
+      lengthUnit: 'ft',
+      backLength: '10',
+    });
+    expect(withUnit(asked({ lengthUnit: 'ft' }), 'backLength', '3.048 m')).toEqual({ backLength: '10' });
+  });
+
+  it('understands a unit while the form still shows it', () => {
+    const typed = asked({ steady: '2 kW', length: '16 ft', ambient: '104 F' });
+    expect(unreadable(understood(typed))).toEqual([]);
+    expect(questionFrom(understood(typed))).toEqual(
+      questionFrom(asked({ steady: '2000', load: 'W', length: '16', lengthUnit: 'ft', ambient: '40' })),
+    );
+    expect(understood(FIRST_ANSWERS)).toBe(FIRST_ANSWERS);
+  });
+
+  it.each<[Partial<RunAnswers>, string]>([
+    [
+      { steady: '1,200' },
+      'The steady load is "1,200", which may mean 1.200 or 1200; a number was expected. Type 1.200 or 1200.',
+    ],
+    [{ length: '16 A' }, 'The length is "16 A" (a current); a number was expected.'],
+    [
+      { resting: '12 horses' },
+      'The supply at rest is "12 horses", whose unit "horses" is not known; a number was expected. Units understood here: V, mV, µV.',
+    ],
+    [{ overload: 'much' }, 'The overload is "much"; a number was expected.'],
+    [
+      { drop: '1 2' },
+      'What may be lost is "1 2", two numbers; a number was expected. Type one number, without gaps between its digits.',
+    ],
+  ])('says what was found of %j', (part, sentence) => {
+    expect(unreadable(understood(asked(part)))).toEqual([sentence]);
+  });
+
+  it('asks about an overload only where one was typed', () => {
+    expect(overloadFrom(FIRST_ANSWERS)).toBeNull();
+    expect(overloadFrom(asked({ overload: '250' }))).toBe(250);
+    expect(overloadProblems(null)).toEqual([]);
+    expect(overloadProblems(250)).toEqual([]);
+    expect(overloadProblems(-3)[0]).toBe('The overload is −3 A; expected are amps above 0 and up to 10000.');
   });
 
   it('moves the charging volts that stood there with the volts at rest, and leaves those of the person', () => {

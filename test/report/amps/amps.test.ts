@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { FIRST_ANSWERS, questionFrom } from '../../../src/edge/page/store/amps/runAnswers.ts';
+import { FIRST_ANSWERS } from '../../../src/edge/page/store/amps/runAnswers.ts';
+import { questionFrom } from '../../../src/edge/page/store/amps/runQuestion.ts';
 import { riseAt } from '../../../src/findings/current/drawn.ts';
 import { nominalSizes } from '../../../src/methods/current/runCheck/nominal.ts';
 import { runCheck } from '../../../src/methods/current/runCheck/runCheck.ts';

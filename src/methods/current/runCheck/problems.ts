@@ -48,6 +48,12 @@ export function runProblems(q: RunQuestion): string[] {
   ];
 }
 
+/** Why an overload cannot be looked at; empty when it can, and where none is asked about. A that cannot be read is for others to name. */
+export const overloadProblems = (current: number | null): string[] =>
+  current !== null && !Number.isNaN(current) && !(current > 0 && current <= MOST_AMPS)
+    ? [`The overload is ${plain(current)} A; expected are amps above 0 and up to ${MOST_AMPS}.`]
+    : [];
+
 function supplyProblems({ resting, charging, ohms, direct }: RunQuestion['supply']): string[] {
   if (!direct)
     return [

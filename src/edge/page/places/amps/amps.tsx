@@ -1,5 +1,4 @@
-import '../../styles/bend.css';
-import '../../styles/jacket.css';
+import '../../styles/placeLead.css';
 import '../../styles/amps.css';
 import '../../styles/ampsRun.css';
 import '../../styles/ampsTest.css';

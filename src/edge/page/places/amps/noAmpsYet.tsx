@@ -6,7 +6,7 @@ export function NoAmpsYet({ trial }: { trial: string }) {
   return (
     <>
       <h1>Nothing under current has been recorded yet.</h1>
-      <div class="bend-ways">
+      <div class="ways">
         <section>
           <h2>Read the ohms</h2>
           <p>

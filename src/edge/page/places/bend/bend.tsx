@@ -1,3 +1,4 @@
+import '../../styles/placeLead.css';
 import '../../styles/bend.css';
 import '../../styles/judge.css';
 import '../../styles/photoMarks.css';

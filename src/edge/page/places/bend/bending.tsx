@@ -50,7 +50,7 @@ function Lead({ trial, flex }: { trial: string; flex: Flex }) {
   const { measured, judged, agreement } = bendSentences(flex);
   const [first, second] = measured === '' ? [judged, ''] : [measured, judged];
   return (
-    <header class="bend-lead">
+    <header class="place-lead">
       <h1>{noBreak(first || noOrder(flex))}</h1>
       {(second !== '' || flex.judged !== null) && (
         <p class="said">

@@ -8,7 +8,7 @@ export function NoBendingYet({ trial }: { trial: string }) {
   return (
     <>
       <h1>Nothing about bending has been recorded yet.</h1>
-      <div class="bend-ways">
+      <div class="ways">
         <section>
           <h2>Let a piece droop</h2>
           <p>

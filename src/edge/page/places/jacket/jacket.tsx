@@ -1,4 +1,4 @@
-import '../../styles/bend.css';
+import '../../styles/placeLead.css';
 import '../../styles/jacket.css';
 import '../../styles/jacketRun.css';
 import { AssayFrame, useAssay, useOpenSheetInView } from '../../parts/assayFrame.tsx';

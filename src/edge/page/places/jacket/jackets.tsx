@@ -28,7 +28,7 @@ export function Jackets({ trial, findings, jacket, open }: JacketsProps) {
   const warnings = findings.warnings.filter((w) => ABOUT_JACKETS.test(w.code));
   return (
     <>
-      <header class="bend-lead">
+      <header class="place-lead">
         <h1>{noBreak(jacketHeading(jacket))}</h1>
         <a class="button" href={addressOf(jacketRoute(trial, { what: 'run' }))}>
           Run a test

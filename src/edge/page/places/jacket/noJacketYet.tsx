@@ -7,7 +7,7 @@ export function NoJacketYet({ trial }: { trial: string }) {
   return (
     <>
       <h1>Nothing about jackets has been recorded yet.</h1>
-      <div class="bend-ways">
+      <div class="ways">
         <section>
           <h2>Read the wall</h2>
           <p>

@@ -16,7 +16,7 @@ import { folded, sayAll } from '../journal/journal.ts';
 import { keepPhoto } from '../journal/photos.ts';
 import { sentenceOf } from '../sentenceOf.ts';
 import { behind } from './logShift.ts';
-import { typedNumber } from './runAnswers.ts';
+import { typedNumber } from './typedNumber.ts';
 
 export interface FileBrought {
   name: string;

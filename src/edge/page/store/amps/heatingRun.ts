@@ -4,7 +4,7 @@ import { folded, say } from '../journal/journal.ts';
 import { isTexts, keptSignal } from '../kept.ts';
 import { type HeatingRun, isAtStop } from './heatingStop.ts';
 import { behind } from './logShift.ts';
-import { typedNumber } from './runAnswers.ts';
+import { typedNumber } from './typedNumber.ts';
 
 const FRESH: HeatingRun = { specimen: '', current: '', ambient: '', stop: '', started: '', shift: '0' };
 

@@ -1,5 +1,5 @@
 /** What a heating test by hand is told before the current comes on, and whether it has come to its stop. */
-import { typedNumber } from './runAnswers.ts';
+import { typedNumber } from './typedNumber.ts';
 
 export interface HeatingRun {
   specimen: string;

@@ -1,6 +1,8 @@
 import { useId } from 'preact/hooks';
-import { type AnswerName, typedNumber, withUnit } from '../../../store/amps/runAnswers.ts';
-import { answer, answers } from '../../../store/amps/running.ts';
+import type { AnswerName } from '../../../store/amps/runAnswers.ts';
+import { answer, answers, answerTyped } from '../../../store/amps/running.ts';
+import { withUnit } from '../../../store/amps/runTyped.ts';
+import { typedNumber } from '../../../store/amps/typedNumber.ts';
 
 interface RunFieldProps {
   name: AnswerName;
@@ -16,10 +18,10 @@ interface RunFieldProps {
 export function RunField({ name, label, unit, unknown, slider }: RunFieldProps) {
   const id = useId();
   const typed = answers.value[name];
-  const value = typedNumber(typed);
+  const value = typedNumber(withUnit(answers.value, name, typed)[name] ?? '');
   const wrong = typed.trim() !== '' && !Number.isFinite(value);
   return (
-    <div class="run-field">
+    <div class="edit run-field">
       <label for={id}>
         {label}
         {unit !== '' && <span class="unit">, {unit}</span>}
@@ -35,7 +37,7 @@ export function RunField({ name, label, unit, unknown, slider }: RunFieldProps) 
           aria-describedby={unknown === undefined ? undefined : `${id}-unknown`}
           data-answer={name}
           onInput={(event) => answer({ [name]: event.currentTarget.value })}
-          onChange={(event) => answer(withUnit(name, event.currentTarget.value))}
+          onChange={(event) => answerTyped(name, event.currentTarget.value)}
         />
         {unknown !== undefined && typed !== '' && (
           <button
@@ -79,7 +81,7 @@ interface RunChoiceProps {
 export function RunChoice({ name, label, choices }: RunChoiceProps) {
   const id = useId();
   return (
-    <div class="run-field">
+    <div class="edit run-field">
       <label for={id}>{label}</label>
       <select
         id={id}

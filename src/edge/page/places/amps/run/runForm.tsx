@@ -1,6 +1,7 @@
 import { USUAL_JOINTS } from '../../../../../methods/current/runCheck/question.ts';
-import { type AnswerName, backSizes, TAKEN } from '../../../store/amps/runAnswers.ts';
+import { type AnswerName, TAKEN } from '../../../store/amps/runAnswers.ts';
 import { answer, answers, candidates, startOver } from '../../../store/amps/running.ts';
+import { backSizes } from '../../../store/amps/runQuestion.ts';
 import { phone } from '../../../store/media.ts';
 import { RunChoice, RunField } from './runField.tsx';
 
@@ -35,7 +36,7 @@ export function RunForm() {
             name="efficiency"
             label="Of what it draws, it gives"
             unit="%"
-            unknown="90 %, as is common; 100 % where the watts are what it draws;"
+            unknown="90 %, as is common (100 % where the watts are what it draws),"
           />
         )}
         <RunField name="peak" label="At its peak" unit={load} unknown="no peak above the steady load" />
@@ -45,6 +46,19 @@ export function RunForm() {
             <RunField name="peakShare" label="Of the time" unit="%" unknown="20 %" />
           </div>
         )}
+        <details>
+          <summary>
+            {now.overload.trim() === ''
+              ? 'How long it lasts under an overload'
+              : `Under an overload of ${now.overload.trim()}`}
+          </summary>
+          <RunField
+            name="overload"
+            label="Overload, in one run"
+            unit="A"
+            unknown="the load at its peak, as if that never ended,"
+          />
+        </details>
       </fieldset>
       <fieldset>
         <legend>Run</legend>

@@ -4,8 +4,8 @@ import { noBreak } from '../../../../../report/words/noBreak.ts';
 import { ZERO_CELSIUS } from '../../../../../units/dimension.ts';
 import { ampsData } from '../../../store/amps/ampsData.ts';
 import { ampsRoute } from '../../../store/amps/openInAmps.ts';
-import { takenFrom } from '../../../store/amps/runAnswers.ts';
-import { answers, looked, runTrial } from '../../../store/amps/running.ts';
+import { asUnderstood, looked, runTrial } from '../../../store/amps/running.ts';
+import { takenFrom } from '../../../store/amps/runQuestion.ts';
 import { assay } from '../../../store/assay.ts';
 import { phone } from '../../../store/media.ts';
 import { addressOf } from '../../../store/routeOf.ts';
@@ -43,7 +43,7 @@ export function RunPlace({ trial }: { trial: string }) {
             Back to Amps
           </a>
         </p>
-        {!refused && <p class="asked">Asked: {noBreak(questionText(question, takenFrom(answers.value)))}</p>}
+        {!refused && <p class="asked">Asked: {noBreak(questionText(question, takenFrom(asUnderstood.value)))}</p>}
         {!refused && elsewhere !== null && (
           <p class="note">
             {noBreak(

@@ -12,10 +12,11 @@ import { Minds } from '../../../parts/mind.tsx';
 import { Name } from '../../../parts/name.tsx';
 import { Picture } from '../../../parts/picture.tsx';
 import { useWidth } from '../../../parts/useWidth.ts';
-import { shownLength } from '../../../store/amps/runAnswers.ts';
-import { answers } from '../../../store/amps/running.ts';
+import { asUnderstood } from '../../../store/amps/running.ts';
+import { shownLength } from '../../../store/amps/runQuestion.ts';
 import { PAPER_WIDTH, printing } from '../../../store/media.ts';
 import { Strip } from '../amperes.tsx';
+import { Overloads } from './overloads.tsx';
 import { ProfileAnswers } from './profileAnswers.tsx';
 import { RunTable } from './runTable.tsx';
 
@@ -28,11 +29,11 @@ interface ResultsProps {
 /** Strips, curves, table and fuses of a run that can be answered. */
 export function RunResults({ question, check, missing }: ResultsProps) {
   const measured = check.answers.filter((a) => a.cable.measured);
-  const unit = answers.value.lengthUnit === 'ft' ? 'ft' : 'm';
+  const unit = asUnderstood.value.lengthUnit === 'ft' ? 'ft' : 'm';
   const rested = useRested(check);
   // The same element while the slider moves: nothing of it is gone through again.
   const atRest = useMemo(() => <AtRest check={rested} missing={missing} />, [rested, missing, printing.value]);
-  const charts = runCharts(question, check, { unit, of: (metres) => shownLength(answers.value, metres) });
+  const charts = runCharts(question, check, { unit, of: (metres) => shownLength(asUnderstood.value, metres) });
   return (
     <>
       {measured.length > 0 && (
@@ -99,6 +100,7 @@ function AtRest({ check, missing }: Pick<ResultsProps, 'check' | 'missing'>) {
         </p>
       )}
       <Fuses measured={measured} />
+      <Overloads />
       <ProfileAnswers />
       <Cautions measured={measured} />
     </>

@@ -32,17 +32,19 @@ const number = (x: number, decimals: number) =>
         .replace('-', '−')
     : NONE;
 
+/** `95 to 154`; an end that nobody knows is open. */
+function endsText(low: string, high: string): string {
+  if (low === NONE) return `${high} or less`;
+  return high === NONE ? `${low} or more` : `${low} to ${high}`;
+}
+
 /** The middle, and the ends of all doubts together below it. */
 function Ends({ of, decimals }: { of: Between; decimals: number }) {
   const [low, high] = [number(of.low, decimals), number(of.high, decimals)];
   return (
     <span class="ends">
       <b>{number(of.value, decimals)}</b>
-      {low !== high && (
-        <span>
-          {low} to {high}
-        </span>
-      )}
+      {low !== high && <span>{endsText(low, high)}</span>}
     </span>
   );
 }
@@ -197,14 +199,19 @@ function Blocks({ measured, nominal, columns }: BlocksProps) {
         <Name>{a.cable.name || a.cable.id}</Name>
       </h3>
       <dl class="figures">
-        {columns.map(({ id, head, unit, cell }) => (
-          <div key={id}>
-            <dt>
-              {IN_BLOCKS[id] ?? head} {unit}
-            </dt>
-            <dd>{shown(id, cell, a)}</dd>
-          </div>
-        ))}
+        {columns
+          .map(({ id, head, unit, cell }) => ({
+            id,
+            name: `${IN_BLOCKS[id] ?? head} ${unit}`,
+            text: shown(id, cell, a),
+          }))
+          .filter(({ text }) => text !== NONE)
+          .map(({ id, name, text }) => (
+            <div key={id}>
+              <dt>{name}</dt>
+              <dd>{text}</dd>
+            </div>
+          ))}
       </dl>
     </li>
   );
