@@ -3,6 +3,7 @@ import { jacketColour } from '../jacketColour.ts';
 import { circle, element, group, label, line, round, svgDocument } from '../svg.ts';
 import type { Theme } from '../theme.ts';
 import type { DroopFace, DroopView } from './bendViews.ts';
+import { droopLabels, type PlacedLabel } from './droopLabels.ts';
 import { hatchedClamp } from './hatchedClamp.ts';
 
 export interface DroopDrawingInput extends DroopView {
@@ -73,9 +74,23 @@ export function droopDrawing(input: DroopDrawingInput, { width, theme, scale }: 
   const origin = { x: MARGIN + CLAMP, y: MARGIN + thick / 2 + 6 };
   const depth = Math.max(20, ...faces.flatMap((f) => [...f.curve, ...(f.tip ? [f.tip] : [])].map((p) => p.drop)));
   const rise = Math.max(0, ...faces.flatMap((f) => f.curve.map((p) => -p.drop))) * perMm;
-  const top = origin.y + rise;
-  const height = top + depth * perMm + thick / 2 + FOOT;
   const x = (p: DroopPoint) => origin.x + p.reach * perMm;
+  const labels = droopLabels(
+    faces.flatMap(({ face, curve, tip }) =>
+      tip === null
+        ? []
+        : [
+            {
+              words: faceWords(face, tip, faces.length),
+              tip: { x: x(tip), y: tip.drop * perMm },
+              curve: curve.map((p) => ({ x: x(p), y: p.drop * perMm })),
+            },
+          ],
+    ),
+    { half: thick / 2, left: MARGIN, right: width - MARGIN / 2, size: NOTE },
+  );
+  const top = Math.max(origin.y + rise, ...labels.map(({ y }) => NOTE + 2 - y));
+  const height = top + Math.max(depth * perMm + thick / 2 + 16, ...labels.map((each) => each.y)) + FOOT - 16;
   const y = (p: DroopPoint) => top + p.drop * perMm;
   const path = (curve: readonly DroopPoint[]) =>
     curve.map((p, i) => `${i === 0 ? 'M' : 'L'}${round(x(p))} ${round(y(p))}`).join('');
@@ -94,7 +109,7 @@ export function droopDrawing(input: DroopDrawingInput, { width, theme, scale }: 
     ...asLaid.map((f) => outline(path(f.curve), thick, jacket.fill, theme)),
     hatchedClamp({ x: MARGIN, y: top, width: CLAMP, thick, theme }),
     ...faces.map((f) => (f.tip === null ? '' : tipMark(x(f.tip), y(f.tip), theme))),
-    ...faces.map((f) => (f.tip === null ? '' : faceWords(f, x(f.tip), y(f.tip), thick / 2, faces, theme))),
+    ...labels.map((each) => placed(each, top, theme)),
     scaleBar(width - MARGIN, height - 12, perMm, theme),
     label(MARGIN, height - 8, `${Math.round(input.overhang)} mm free`, { 'font-size': NOTE, fill: theme.ink2 }),
   );
@@ -124,24 +139,22 @@ function tipMark(x: number, y: number, theme: Theme): string {
   );
 }
 
-/** Which way up, and the drop as read, left of the tip so that it never leaves the drawing. */
-function faceWords(f: Drawn, x: number, y: number, half: number, faces: readonly Drawn[], theme: Theme): string {
-  const words = `${f.face === 'up' ? 'as laid' : 'turned over'}, ${Math.round(f.tip!.drop)} mm`;
-  const deeper = faces.every((other) => other === f || (other.tip?.drop ?? 0) <= f.tip!.drop);
-  return label(
-    x - 16,
-    deeper ? y + half + 16 : y - half - 12,
-    faces.length > 1 ? words : `${Math.round(f.tip!.drop)} mm`,
-    {
-      'font-size': NOTE,
-      fill: theme.ink,
-      'text-anchor': 'end',
-      stroke: theme.sheet,
-      'stroke-width': 4,
-      'paint-order': 'stroke',
-      'stroke-linejoin': 'round',
-    },
-  );
+/** Which way up, where there are two of them, and the drop as read. */
+function faceWords(face: DroopFace['face'], tip: DroopPoint, faces: number): string {
+  const drop = `${Math.round(tip.drop)} mm`.replace('-', '−');
+  return faces > 1 ? `${face === 'up' ? 'as laid' : 'turned over'}, ${drop}` : drop;
+}
+
+function placed({ words, x, y }: PlacedLabel, top: number, theme: Theme): string {
+  return label(x, top + y, words, {
+    'font-size': NOTE,
+    fill: theme.ink,
+    'text-anchor': 'end',
+    stroke: theme.sheet,
+    'stroke-width': 4,
+    'paint-order': 'stroke',
+    'stroke-linejoin': 'round',
+  });
 }
 
 function scaleBar(right: number, y: number, perMm: number, theme: Theme): string {

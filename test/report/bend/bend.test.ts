@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Flex } from '../../../src/findings/shapes/flex.ts';
+import { turnOfSet } from '../../../src/methods/flex/droopCurve.ts';
+import { droopOfSet } from '../../../src/methods/flex/droopWithSet.ts';
 import { bendMethods } from '../../../src/report/bend/bendMethods.ts';
 import { bandSharing, bendSentences, howJudged, rangeWords } from '../../../src/report/bend/bendSentences.ts';
 import { blindWords } from '../../../src/report/bend/blindWords.ts';
@@ -9,6 +11,7 @@ import { methodStrip } from '../../../src/report/bend/methodStrip.ts';
 import { alongside, orderBesideOrder } from '../../../src/report/bend/orderBesideOrder.ts';
 import { pushLoop } from '../../../src/report/bend/pushLoop.ts';
 import { stripAxis } from '../../../src/report/bend/stripAxis.ts';
+import { textWidth } from '../../../src/report/textFit.ts';
 import { lightTheme } from '../../../src/report/theme.ts';
 import { fourBent } from '../../fixtures/findings/flex.ts';
 import { expectClose } from '../../tolerance.ts';
@@ -219,6 +222,32 @@ describe('the drawing of a droop', () => {
       { width: 400, theme: lightTheme },
     );
     expect(named(svg, 'circle')).toHaveLength(2);
+  });
+
+  it.each([
+    { what: 'a usual droop', lambda: 2.4, set: 0.06, width: 420 },
+    { what: 'a small one', lambda: 0.7, set: 0.02, width: 420 },
+    { what: 'one that curls up', lambda: 1.2, set: 0.3, width: 360 },
+    { what: 'a deep one on a narrow page', lambda: 15, set: 0.1, width: 300 },
+    { what: 'one without a set', lambda: 6, set: 0, width: 300 },
+    { what: 'one curled the other way', lambda: 6, set: -0.1, width: 420 },
+  ])('keeps its words clear of curves, rings and edges: $what', ({ lambda, set, width }) => {
+    const tip = (side: 1 | -1) => droopOfSet(lambda, turnOfSet(set), side).drop * input.overhang;
+    const faces = [
+      { face: 'up', drop: tip(1), chordAngle: null },
+      { face: 'down', drop: tip(-1), chordAngle: null },
+    ] as const;
+    const svg = droopDrawing({ ...input, lambda, set, faces: [...faces] }, { width, theme: lightTheme });
+    const words = [...svg.matchAll(/<text x="([-\d.]+)" y="([-\d.]+)"[^>]*>((?:as laid|turned over)[^<]*)</g)];
+    expect(words).toHaveLength(2);
+    const height = Number(svg.match(/height="([\d.]+)"/)![1]);
+    const points = [...svg.matchAll(/[ML]([-\d.]+) ([-\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+    const onLabels = words.map(([, x, y, text]) => {
+      const box = { right: Number(x), left: Number(x) - textWidth(text!, 13), low: Number(y), high: Number(y) - 10 };
+      expect([box.left >= 0, box.right <= width, box.high >= 0, box.low <= height]).toEqual([true, true, true, true]);
+      return points.filter(([px, py]) => px > box.left && px < box.right && py > box.high && py < box.low).length;
+    });
+    expect(onLabels).toEqual([0, 0]);
   });
 });
 
