@@ -1,3 +1,6 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { PNG } from 'pngjs';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { piecesToWear } from './support/abuseTrial.ts';
 import { storedBodies } from './support/atBench.ts';
@@ -24,7 +27,10 @@ describe('Publish with the invented trial', () => {
     for (const place of ['bend', 'jacket', 'amps', 'standing']) await page.locator(`#part-${place}`).uncheck();
     await page.getByLabel('Title as readers see it').fill('Inside, once more');
     await page.getByRole('button', { name: 'Seal this part' }).click();
-    await page.getByText('Computed again just now: the same rows and the same digits.').waitFor({ timeout: 60_000 });
+    await page
+      .getByText('Computed again just now: the same rows and the same digits.')
+      .nth(2)
+      .waitFor({ timeout: 60_000 });
     const sealed = (await storedBodies(bench.store, 'fenwater-2-awg', 'seal', 3)).at(-1);
     expect(sealed).toMatchObject({ part: '3', title: 'Inside, once more', places: 'inside', hidden: 'no' });
 
@@ -74,6 +80,61 @@ describe('Publish with the invented trial', () => {
     for (const fold of await page.locator('main details > summary').all()) await fold.click();
     expect(await accessibilityBreaches(page)).toEqual([]);
     expect(await page.evaluate((w) => document.documentElement.scrollWidth - w, width)).toBeLessThanOrEqual(0);
+  });
+});
+
+/** Presses a button and answers the file that comes of it. */
+async function fileFrom(page: Page, button: string): Promise<Buffer> {
+  const [came] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button, exact: true }).click(),
+  ]);
+  return readFileSync(await came.path());
+}
+
+/** Mean difference of two pictures of one size, as a share of the whole range. */
+function apart(a: PNG, b: PNG): number {
+  let sum = 0;
+  for (let at = 0; at < a.data.length; at++) sum += Math.abs(a.data[at]! - b.data[at]!);
+  return sum / a.data.length / 255;
+}
+
+describe('Publish while the bench computer is away', () => {
+  it('makes the web page and the cards here, with their fonts, and says what only the bench computer makes', async () => {
+    const { page, context } = await bench.open(DEMO);
+    await page.locator('.card-frame svg').waitFor({ timeout: 120_000 });
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    const byBench = PNG.sync.read(await fileFrom(page, 'Save as PNG'));
+    await context.setOffline(true);
+    const here = PNG.sync.read(await fileFrom(page, 'Save as PNG'));
+    expect([here.width, here.height]).toEqual([1920, 1080]);
+    // Two programs round the edges of letters in two ways; another font, or none, would be some four times as far away.
+    expect(apart(here, byBench)).toBeLessThan(0.004);
+    const blank = new PNG({ width: 1920, height: 1080 });
+    blank.data.fill(Buffer.from(here.data.subarray(0, 4)));
+    expect(apart(blank, byBench)).toBeGreaterThan(0.02);
+
+    await page.getByLabel('Leave the ground out').check();
+    await page.getByLabel('Size').selectOption('1080x1080');
+    const clear = PNG.sync.read(await fileFrom(page, 'Save as PNG'));
+    expect([clear.width, clear.height, clear.data[3]]).toEqual([1080, 1080, 0]);
+
+    const html = (await fileFrom(page, 'Save as a web page')).toString('utf8');
+    expect(html).toMatch(/^<!DOCTYPE html>/);
+    expect(html.match(/@font-face/g)).toHaveLength(5);
+    expect(html).not.toMatch(/<(script|link|img)[^>]*(src|href)=/);
+    const shown = await page.locator('.publish-report .paper').innerHTML();
+    const opened = await context.newPage();
+    await opened.setContent(html);
+    expect(await opened.locator('main').innerText()).toContain(
+      await page.locator('.publish-report .paper h1').innerText(),
+    );
+    expect(await opened.locator('section').count()).toBe((shown.match(/<section/g) ?? []).length);
+    await opened.close();
+
+    await page.getByRole('button', { name: 'PDF, A4', exact: true }).click();
+    await page.getByText(/The bench computer makes this file, and it does not answer now/).waitFor();
+    await context.setOffline(false);
   });
 });
 

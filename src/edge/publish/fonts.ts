@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import type { EmbeddedFont } from '../../report/publish/html/style.ts';
+import { type EmbeddedFont, FONT_RANGES } from '../../report/publish/html/style.ts';
 
 const require = createRequire(import.meta.url);
 const folderOf = (part: string): string => dirname(require.resolve(`${part}/package.json`));
@@ -36,21 +36,21 @@ const HELD =
 /** Whether a text needs fonts that we do not bring along. */
 export const needsSystemFonts = (text: string): boolean => !HELD.test(text);
 
-/** What the files of the page's fonts hold, as their style sheets say. */
-const LATIN =
-  'U+0000-00FF,U+0131,U+0152-0153,U+02BB-02BC,U+02C6,U+02DA,U+02DC,U+2000-206F,U+20AC,U+2122,U+2191,U+2193,U+2212,U+2215,U+FEFF,U+FFFD';
-const GREEK = 'U+0370-0377,U+037A-037F,U+0384-038A,U+038C,U+038E-03A1,U+03A3-03FF';
-
 /** The fonts that travel inside a report: small files of the letters that reports need. */
 export function embeddedFonts(): EmbeddedFont[] {
   const file = (part: string, name: string) => readFileSync(join(folderOf(part), 'files', name)).toString('base64');
   const sans = (set: string, weight: number) =>
     file('@fontsource/source-sans-3', `source-sans-3-${set}-${weight}-normal.woff2`);
   return [
-    { family: 'Source Sans 3', weight: 400, data: sans('latin', 400), range: LATIN },
-    { family: 'Source Sans 3', weight: 600, data: sans('latin', 600), range: LATIN },
-    { family: 'Source Sans 3', weight: 400, data: sans('greek', 400), range: GREEK },
-    { family: 'Source Sans 3', weight: 600, data: sans('greek', 600), range: GREEK },
-    { family: 'Besley', weight: 600, data: file('@fontsource/besley', 'besley-latin-600-normal.woff2'), range: LATIN },
+    { family: 'Source Sans 3', weight: 400, data: sans('latin', 400), range: FONT_RANGES.latin },
+    { family: 'Source Sans 3', weight: 600, data: sans('latin', 600), range: FONT_RANGES.latin },
+    { family: 'Source Sans 3', weight: 400, data: sans('greek', 400), range: FONT_RANGES.greek },
+    { family: 'Source Sans 3', weight: 600, data: sans('greek', 600), range: FONT_RANGES.greek },
+    {
+      family: 'Besley',
+      weight: 600,
+      data: file('@fontsource/besley', 'besley-latin-600-normal.woff2'),
+      range: FONT_RANGES.latin,
+    },
   ];
 }

@@ -12,6 +12,7 @@ import type { LogColumn, LogLayout } from '../../../methods/current/log/columns.
 import type { Paper } from '../../../report/labels/paper.ts';
 import type { Photo } from '../../../report/package/photos.ts';
 import type { Refusal } from '../../../report/package/refusal.ts';
+import type { ReportDocument } from '../../../report/publish/document/blocks.ts';
 import type { LicenceOffered } from '../../../report/publish/licences.ts';
 import type { Reading, SealedPart, Trial } from '../../../trial/trial.ts';
 import type { DisplayUnits } from '../../../units/display.ts';
@@ -70,14 +71,12 @@ export interface PublishSubject {
   places: readonly PartPlace[];
 }
 
-/** What is published of it: what reports and cards are made of, and the report's own words as markup. */
+/** What is published of it: what cards are made of, and the report. */
 export interface PublishShown {
   trial: Trial;
   findings: Findings;
   part: SealedPart | null;
-  body: string;
-  /** One line of part, places and day. */
-  partLine: string;
+  document: ReportDocument;
 }
 
 /** What a plan prints. */

@@ -1,5 +1,4 @@
 import { reportDocument } from '../../../report/publish/document/reportDocument.ts';
-import { reportBody } from '../../../report/publish/html/reportHtml.ts';
 import { draftOf } from '../../publish/draft.ts';
 import { published } from '../../publish/published.ts';
 import type { Jobs } from './jobs.ts';
@@ -19,12 +18,10 @@ export function publishJob({ entries, subject, licence, units }: Jobs['publish']
     part === null
       ? draftOf(entries, places, asked)
       : published({ entries, sealed: new Map() }, { ...asked, part }, new Date().toISOString());
-  const document = reportDocument({ ...shown, licence, units });
   return {
     trial: shown.trial,
     findings: shown.findings,
     part: shown.part ?? null,
-    body: reportBody(document),
-    partLine: document.partLine,
+    document: reportDocument({ ...shown, licence, units }),
   };
 }

@@ -3,12 +3,19 @@ import { paperTheme } from '../../theme.ts';
 /** A font that travels inside the file. */
 export interface EmbeddedFont {
   family: 'Source Sans 3' | 'Besley';
-  weight: 400 | 600;
+  weight: 400 | 600 | 700;
   /** woff2 in base 64. */
   data: string;
   /** Characters that it holds, as a style sheet's unicode-range; all when left out. */
   range?: string;
 }
+
+/** What the font files for Latin and for Greek letters hold, as the style sheets say that come with them. */
+export const FONT_RANGES = {
+  latin:
+    'U+0000-00FF,U+0131,U+0152-0153,U+02BB-02BC,U+02C6,U+02DA,U+02DC,U+2000-206F,U+20AC,U+2122,U+2191,U+2193,U+2212,U+2215,U+FEFF,U+FFFD',
+  greek: 'U+0370-0377,U+037A-037F,U+0384-038A,U+038C,U+038E-03A1,U+03A3-03FF',
+} as const;
 
 export function fontFaces(fonts: readonly EmbeddedFont[]): string {
   return fonts

@@ -7,8 +7,9 @@ import { METHODS } from '../../../../report/publish/cards/methods.ts';
 import { Picture } from '../../parts/picture.tsx';
 import { drawing, saveAllCards, stopDrawing } from '../../store/publish/allCards.ts';
 import { boxLimit } from '../../store/publish/boxText.ts';
+import { saveCard } from '../../store/publish/cardFile.ts';
 import { cardLook, cardWish, changeLook, changeWish, wishFor } from '../../store/publish/cardWish.ts';
-import { cardQuery, handOver, plainName, saveFile } from '../../store/publish/files.ts';
+import { handOver, plainName } from '../../store/publish/files.ts';
 import { subject } from '../../store/publish/publishing.ts';
 import type { PublishShown } from '../../worker/jobs.ts';
 import { CARD_WORDS } from './cardWords.ts';
@@ -32,7 +33,7 @@ export function Cards({ trial, shown }: CardsProps) {
       return setSaid(`${name}.svg is among your downloads.`);
     }
     setSaid('Drawing …');
-    setSaid(await saveFile(`/api/card?${cardQuery(trial, subject.peek(), wish, look)}`, `${name}.png`));
+    setSaid(await saveCard({ trial, subject: subject.peek(), wish, look, svg: drawn.svg }, `${name}.png`));
   };
   const saveAll = async () => {
     setSaid('');

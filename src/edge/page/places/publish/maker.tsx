@@ -6,6 +6,7 @@ import { ofOneCable } from '../../../../report/publish/maker/ofOneCable.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { boxLinks } from '../../store/publish/boxText.ts';
 import { plainName, saveFile, subjectQuery } from '../../store/publish/files.ts';
+import { saveWebPage } from '../../store/publish/pageReport.ts';
 import { subject } from '../../store/publish/publishing.ts';
 import { makerOf } from '../../store/publish/replies.ts';
 import type { PublishShown } from '../../worker/jobs.ts';
@@ -26,13 +27,18 @@ export function Maker({ trial, shown }: MakerProps) {
   const cable = cables.find((one) => one.cable === makerOf.value) ?? cables[0];
   if (cable === undefined) return null;
   const day = new Date().toISOString().slice(0, 10);
-  const save = async (form: 'html' | 'pdf', paper: 'a4' | 'letter') => {
+  const name = `draft-${plainName(cable.cable)}`;
+  const save = async () => {
+    setSaid('Making it …');
+    setSaid(await saveWebPage(makerDocument(shown, cable.cable, day), `${name}.html`));
+  };
+  const savePdf = async (paper: 'a4' | 'letter') => {
     setSaid('Making it …');
     const query = subjectQuery(trial.trial, subject.peek());
     query.set('cable', cable.cable);
-    query.set('form', form);
+    query.set('form', 'pdf');
     query.set('paper', paper);
-    setSaid(await saveFile(`/api/report?${query}`, `draft-${plainName(cable.cable)}.${form}`));
+    setSaid(await saveFile(`/api/report?${query}`, `${name}.pdf`));
   };
   return (
     <section class="maker" aria-labelledby={`${id}-head`}>
@@ -58,13 +64,13 @@ export function Maker({ trial, shown }: MakerProps) {
         </select>
       </div>
       <div class="buttons">
-        <button type="button" class="button" onClick={() => void save('pdf', 'a4')}>
+        <button type="button" class="button" onClick={() => void savePdf('a4')}>
           Draft as PDF, A4
         </button>
-        <button type="button" class="button" onClick={() => void save('pdf', 'letter')}>
+        <button type="button" class="button" onClick={() => void savePdf('letter')}>
           Draft as PDF, Letter
         </button>
-        <button type="button" class="button" onClick={() => void save('html', 'a4')}>
+        <button type="button" class="button" onClick={() => void save()}>
           Draft as a web page
         </button>
       </div>

@@ -1,6 +1,8 @@
-import { useId, useState } from 'preact/hooks';
+import { useId, useMemo, useState } from 'preact/hooks';
+import { reportBody } from '../../../../report/publish/html/reportHtml.ts';
 import { LICENCES } from '../../../../report/publish/licences.ts';
 import { plainName, saveFile, subjectQuery } from '../../store/publish/files.ts';
+import { saveWebPage } from '../../store/publish/pageReport.ts';
 import { licence, licenceId, subject } from '../../store/publish/publishing.ts';
 import type { PublishShown } from '../../worker/jobs.ts';
 import { ReportPreview } from './reportPreview.tsx';
@@ -15,19 +17,24 @@ export function Report({ trial, shown }: ReportProps) {
   const id = useId();
   const [said, setSaid] = useState('');
   const { part } = subject.value;
-  const save = async (form: 'html' | 'pdf', paper: 'a4' | 'letter') => {
+  const body = useMemo(() => reportBody(shown.document), [shown.document]);
+  const name = `${plainName(trial)}${part === null ? '' : `-part-${plainName(part)}`}`;
+  const save = async () => {
+    setSaid('Making it …');
+    setSaid(await saveWebPage(shown.document, `${name}.html`));
+  };
+  const savePdf = async (paper: 'a4' | 'letter') => {
     setSaid('Making it …');
     const query = subjectQuery(trial, subject.peek());
-    query.set('form', form);
+    query.set('form', 'pdf');
     query.set('paper', paper);
     query.set('licence', licenceId.peek());
-    const name = `${plainName(trial)}${part === null ? '' : `-part-${plainName(part)}`}.${form}`;
-    setSaid(await saveFile(`/api/report?${query}`, name));
+    setSaid(await saveFile(`/api/report?${query}`, `${name}.pdf`));
   };
   return (
     <section class="publish-report" aria-labelledby={`${id}-head`}>
       <h2 id={`${id}-head`}>Report</h2>
-      <p class="note">{shown.partLine}</p>
+      <p class="note">{shown.document.partLine}</p>
       <div class="edit licence">
         <label for={id}>Licence of report and data</label>
         <select
@@ -46,22 +53,23 @@ export function Report({ trial, shown }: ReportProps) {
         <span class="hint">{licence.value.lets}</span>
       </div>
       <div class="buttons">
-        <button type="button" class="button main" onClick={() => void save('html', 'a4')}>
+        <button type="button" class="button main" onClick={() => void save()}>
           Save as a web page
         </button>
-        <button type="button" class="button" onClick={() => void save('pdf', 'a4')}>
+        <button type="button" class="button" onClick={() => void savePdf('a4')}>
           PDF, A4
         </button>
-        <button type="button" class="button" onClick={() => void save('pdf', 'letter')}>
+        <button type="button" class="button" onClick={() => void savePdf('letter')}>
           PDF, Letter
         </button>
       </div>
+      <p class="note">The web page is made on this device, whole; a PDF is set by the bench computer.</p>
       <p class="note" role="status">
         {said}
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer */}
       <section class="preview-window" aria-label="The report as it will look" tabIndex={0}>
-        <ReportPreview body={shown.body} />
+        <ReportPreview body={body} />
       </section>
     </section>
   );

@@ -1,7 +1,8 @@
 import { signal } from '@preact/signals';
-import { allCards, type CardLook } from '../../../../report/publish/cards/card.ts';
+import { allCards, type CardLook, cardSvg } from '../../../../report/publish/cards/card.ts';
 import type { PublishShown, PublishSubject } from '../../worker/jobs.ts';
-import { cardQuery, fetchFile, handOver, plainName, zipped } from './files.ts';
+import { cardFile } from './cardFile.ts';
+import { fetchFile, handOver, plainName, zipped } from './files.ts';
 
 /** How far the cards of a trial are; null while none are drawn. */
 export const drawing = signal<{ done: number; of: number } | null>(null);
@@ -21,16 +22,19 @@ interface AllOf {
   description: string;
 }
 
-/** Has every card drawn, one after the other, and hands over one .zip; answers a sentence on what came of it. */
+/** Makes every card, one after the other, and hands over one .zip; answers a sentence on what came of it. */
 export async function saveAllCards({ trial, subject, shown, look, description }: AllOf): Promise<string> {
   const cards = allCards(shown.findings);
   const files: [string, string | Uint8Array][] = [['description.txt', `${description}\n`]];
   stop = new AbortController();
   const { signal: stopped } = stop;
+  // Asked once, not for every card: a computer that is gone may take long not to answer.
+  const there = await fetchFile('/api/me', stopped);
+  const away = !there.ok && there.away;
   try {
     for (const { name, wish } of cards) {
       drawing.value = { done: files.length - 1, of: cards.length };
-      const found = await fetchFile(`/api/card?${cardQuery(trial, subject, wish, look)}`, stopped);
+      const found = await cardFile({ trial, subject, wish, look, svg: cardSvg(shown, wish, look) }, stopped, away);
       if (stopped.aborted) return 'Stopped; nothing was saved.';
       if (!found.ok) return found.sentence;
       files.push([`${name}.png`, new Uint8Array(await found.blob.arrayBuffer())]);

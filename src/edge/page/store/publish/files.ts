@@ -1,12 +1,14 @@
-/** Reports and cards as files: drawn by the bench computer, handed to this browser's downloads. */
+/** Files for this browser's downloads, and those among them that the bench computer makes. */
 import type { CardLook, CardWish } from '../../../../report/publish/cards/card.ts';
 import { Bench } from '../../worker/bench.ts';
 import type { PublishSubject } from '../../worker/jobs.ts';
 import { withToken } from '../api.ts';
 
-export type Fetched = { ok: true; blob: Blob } | { ok: false; sentence: string };
+/** `away`: the bench computer did not answer at all. */
+export type Fetched = { ok: true; blob: Blob } | { ok: false; sentence: string; away: boolean };
 
-const AWAY = 'The bench computer draws these files, and it does not answer now. Try again when it can be reached.';
+const AWAY =
+  'The bench computer makes this file, and it does not answer now. Try again when it can be reached; web pages and cards are made here meanwhile.';
 
 /** What of the trial is meant, in the words of the address. */
 export function subjectQuery(trial: string, { part, places }: PublishSubject): URLSearchParams {
@@ -32,9 +34,9 @@ export async function fetchFile(path: string, signal?: AbortSignal): Promise<Fet
     const answer = await fetch(path, withToken({ signal }));
     if (answer.ok) return { ok: true, blob: await answer.blob() };
     const body = (await answer.json().catch(() => null)) as { error?: { advice?: string } } | null;
-    return { ok: false, sentence: body?.error?.advice ?? AWAY };
+    return { ok: false, sentence: body?.error?.advice ?? AWAY, away: false };
   } catch {
-    return { ok: false, sentence: AWAY };
+    return { ok: false, sentence: AWAY, away: true };
   }
 }
 
