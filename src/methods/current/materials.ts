@@ -68,7 +68,8 @@ export interface Jacket {
 /**
  * Jacket of unknown material: thermal resistivity of PVC up to 3 kV, 5.0 K m/W (IEC 60287-2-1, Table 1), volumetric heat
  * capacity 1.7 MJ/(m³ K) (IEC 60853-2), both from memory. Cross-linked polyethylene conducts a little better. Emissivity of
- * dull plastic: common practice, no source.
+ * dull plastic: common practice; tables for radiation thermometers give plastics 0.8 to 0.95, and 0.1 less makes a carrying current
+ * about 2 % less.
  */
 export const USUAL_JACKET: Jacket = { conductivity: 0.2, heatCapacity: 1.7e6, emissivity: 0.9 };
 
