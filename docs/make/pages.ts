@@ -15,6 +15,8 @@ import {
   usualLimitsTable,
 } from './methodTables.ts';
 import { columnTables, filesTable, quantityTable, unitTable } from './packageTables.ts';
+import { planMethods } from './planMethods.ts';
+import { runFields } from './runFields.ts';
 import { promises, singleLots, unseenTable } from './simulatedFigures.ts';
 
 /** Reads a file of the project by its path from the top. */
@@ -36,6 +38,8 @@ function makersOf(read: ReadFile): BlockMakers {
     units: unitTable,
     refusals: refusalExamples,
     'findings-fields': findingsFields,
+    'run-fields': runFields,
+    'plan-methods': planMethods,
     metals: metalTable,
     faults: faultTable,
     'usual-limits': usualLimitsTable,

@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { RUN_FIELDS } from '../../../docs/make/runFields.ts';
 import { builtProgramIn, type Ran, ranToEnd } from '../../support/builtProgram.ts';
 import { tempFolder } from '../../support/tempFolder.ts';
 
@@ -16,6 +17,18 @@ beforeAll(() => {
 const cupel = (...args: readonly string[]): Ran =>
   ranToEnd(join(program, 'dist', 'cli.js'), args, { home: join(folder, 'shelf'), cwd: folder, env: {} });
 const run = (...args: readonly string[]) => cupel('run', demo, '--length', '4m', ...args);
+
+/** Paths of all fields of a JSON value; a figure with its interval is one. */
+function fieldsOf(value: unknown, at = '', found = new Set<string>()): Set<string> {
+  if (Array.isArray(value)) for (const item of value) fieldsOf(item, `${at}[]`, found);
+  else if (typeof value === 'object' && value !== null && !('interval' in value))
+    for (const [name, child] of Object.entries(value)) {
+      const path = at === '' ? name : `${at}.${name}`;
+      found.add(path);
+      fieldsOf(child, path, found);
+    }
+  return found;
+}
 
 describe('cupel run', () => {
   it('prints a row for each cable, an estimate, and cautions', () => {
@@ -47,6 +60,20 @@ describe('cupel run', () => {
     expect(run(...asked).stdout).toMatch(/Quill comes to its 60 °C after [\d.]+ (s|min) at 250 A\./);
     const { overload } = JSON.parse(run(...asked, '--json').stdout);
     expect(overload).toEqual([{ cable: 'quill', current_A: 250, seconds_to_rating: expect.any(Number) }]);
+  });
+
+  it('prints no field that the documents do not explain, and all that they do', () => {
+    const profile = join(folder, 'all.csv');
+    writeFileSync(profile, '0,20\n60,90\n');
+    const options = ['--load', '90A', '--profile', profile, '--overload', '250A', '--json'];
+    const printed = fieldsOf(JSON.parse(run(...options).stdout));
+    // The same fields again, told once.
+    const once = [...printed].filter((field) => !/^cables\[\]\.(charging|fuse_each)\./.test(field));
+    const explained = RUN_FIELDS.map(([field]) => field);
+    expect(once.filter((field) => !explained.includes(field))).toEqual([]);
+    // Every cable of the invented trial can be run.
+    const absent = explained.filter((field) => !printed.has(field) && !field.startsWith('left_out[].'));
+    expect(absent).toEqual([]);
   });
 
   it('runs a profile through it', () => {
