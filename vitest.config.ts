@@ -6,7 +6,12 @@ const LONG = ['amps', 'bend', 'benchSlips', 'jacket', 'looks', 'notices', 'plan'
   (place) => `test/browser/${place}.test.ts`,
 );
 
-/** Three projects: `unit` mirrors src/, `outside` holds published values, `browser` drives a real Chromium. */
+/**
+ * Three projects: `unit` mirrors src/, `outside` holds published values, `browser` drives a real Chromium.
+ *
+ * A worker keeps what it has read from one file to the next, within one project at a time: a test file that replaces a module
+ * or sets anything that is not its own puts it back.
+ */
 export default defineConfig({
   test: {
     // One for each core even where there are two: left to itself the runner would keep one back.
@@ -18,9 +23,19 @@ export default defineConfig({
           include: ['test/**/*.test.ts'],
           exclude: ['test/outside/**', 'test/browser/**'],
           testTimeout: 60_000,
+          isolate: false,
+          sequence: { groupOrder: 0 },
         },
       },
-      { test: { name: 'outside', include: ['test/outside/**/*.test.ts'], testTimeout: 60_000 } },
+      {
+        test: {
+          name: 'outside',
+          include: ['test/outside/**/*.test.ts'],
+          testTimeout: 60_000,
+          isolate: false,
+          sequence: { groupOrder: 1 },
+        },
+      },
       {
         test: {
           name: 'browser',
@@ -28,8 +43,11 @@ export default defineConfig({
           exclude: process.env.CUPEL_TESTS === 'all' ? [] : LONG,
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          // Two browsers on two cores: a machine that is busy otherwise may keep one waiting.
           retry: 2,
+          globalSetup: 'test/browser/support/buildPage.ts',
+          // One Chromium for each worker; every test opens a context of its own.
+          isolate: false,
+          sequence: { groupOrder: 2 },
         },
       },
     ],

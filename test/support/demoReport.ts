@@ -1,5 +1,6 @@
 /** The invented trial as it is published, and the same under hostile names. */
-import { demoFiles } from '../../demo/make/demoTrial.ts';
+import { demoFolder } from '../../src/edge/files/projectRoot.ts';
+import { readFolder } from '../../src/edge/files/readFolder.ts';
 import { findingsOf } from '../../src/findings/findings.ts';
 import type { Findings } from '../../src/findings/schema.ts';
 import type { Entry } from '../../src/journal/entry.ts';
@@ -24,8 +25,7 @@ function demoEntries(): Entry[] {
 }
 
 function demoWithWeights(): Entry[] {
-  const bytes = [...demoFiles()].map(([name, text]): [string, Uint8Array] => [name, new TextEncoder().encode(text)]);
-  const { entries, refusals } = readPackage(new Map(bytes), { trial: 'demo', now: NOW });
+  const { entries, refusals } = readPackage(readFolder(demoFolder()), { trial: 'demo', now: NOW });
   if (refusals.length > 0) throw new Error('the invented trial was refused');
   const say = (n: number, setting: string, value: string): Entry => ({
     id: `01ffffff-ffff-7fff-bfff-00000000000${n}`,
@@ -40,19 +40,30 @@ function demoWithWeights(): Entry[] {
 }
 
 export function demoPublished(): DemoPublished {
-  const entries = demoEntries();
-  const trial = fold(entries);
-  return { entries, trial, findings: findingsOf(trial, { draws: 0, standingDraws: 2000 }) };
+  return published('as it is', demoEntries);
 }
 
 /** The same cables under other makers' names, one after the other. */
 export function demoUnderNames(names: readonly string[]): DemoPublished {
-  let next = 0;
-  const entries = demoEntries().map((entry) => {
-    if (entry.kind !== 'cable' || entry.body.role === 'control') return entry;
-    const maker = names[next++ % names.length]!;
-    return { ...entry, body: { ...entry.body, maker, model: '' } };
+  return published(JSON.stringify(names), () => {
+    let next = 0;
+    return demoEntries().map((entry) => {
+      if (entry.kind !== 'cable' || entry.body.role === 'control') return entry;
+      const maker = names[next++ % names.length]!;
+      return { ...entry, body: { ...entry.body, maker, model: '' } };
+    });
   });
+}
+
+const made = new Map<string, DemoPublished>();
+
+/** Findings take a second or two, and several tests look at the same. */
+function published(key: string, entriesOf: () => Entry[]): DemoPublished {
+  const before = made.get(key);
+  if (before !== undefined) return before;
+  const entries = entriesOf();
   const trial = fold(entries);
-  return { entries, trial, findings: findingsOf(trial, { draws: 0, standingDraws: 2000 }) };
+  const now = { entries, trial, findings: findingsOf(trial, { draws: 0, standingDraws: 2000 }) };
+  made.set(key, now);
+  return now;
 }

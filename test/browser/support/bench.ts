@@ -1,28 +1,12 @@
-import { execFileSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { demoFolder, pageFolder, projectRoot } from '../../../src/edge/files/projectRoot.ts';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { demoFolder, pageFolder } from '../../../src/edge/files/projectRoot.ts';
 import { readFolder } from '../../../src/edge/files/readFolder.ts';
 import { type BenchParts, benchApp } from '../../../src/edge/server/app.ts';
 import { listen } from '../../../src/edge/server/listen.ts';
 import { openMemoryStore } from '../../../src/edge/store/memory/open.ts';
 import type { Store } from '../../../src/edge/store/store.ts';
 import { readPackage } from '../../../src/report/package/readPackage.ts';
-
-const BROWSER_ARGUMENTS = [
-  '--headless=new',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
-/** Places where a Chromium usually lies; CHROME_PATH comes first. */
-const USUAL_BROWSERS = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+import { theChromium } from './chromium.ts';
 
 /** A bench with the demo on its shelf, and a browser to look at it. */
 export interface Bench {
@@ -51,7 +35,7 @@ export interface Opened {
   troubles: string[];
 }
 
-/** Builds the page when its sources changed, serves it over a forgetful store, and starts the browser. */
+/** Serves the built page over a forgetful store, and has the browser look at it. */
 export async function startBench({
   demo = true,
   parts = () => ({}),
@@ -60,7 +44,6 @@ export async function startBench({
   /** What else the server is made of; it is given the port once there is one. */
   parts?: (port: () => number) => Partial<BenchParts>;
 } = {}): Promise<Bench> {
-  execFileSync(process.execPath, [join(projectRoot(), 'scripts', 'build.mjs')], { stdio: 'inherit' });
   const store = openMemoryStore();
   if (demo) {
     const read = readPackage(readFolder(demoFolder()), { now: new Date().toISOString() });
@@ -69,17 +52,18 @@ export async function startBench({
   let port = 0;
   const server = await listen(benchApp({ store, pageFolder: pageFolder(), port: () => port, ...parts(() => port) }), 0);
   port = server.port;
-  const browser = await chromium.launch({ executablePath: browserPath(), args: BROWSER_ARGUMENTS });
+  const browser = await theChromium();
+  const closePages = async () => {
+    await Promise.all(browser.contexts().map((context) => context.close()));
+  };
   return {
     address: server.address,
     store,
     browser,
     open: (path, look = {}) => openPage(browser, `${server.address}${path}`, look),
-    async closePages() {
-      await Promise.all(browser.contexts().map((context) => context.close()));
-    },
+    closePages,
     async stop() {
-      await browser.close();
+      await closePages();
       await server.stop();
     },
   };
@@ -102,10 +86,4 @@ async function openPage(browser: Browser, address: string, look: Look): Promise<
   await page.goto(address);
   await page.waitForSelector('h1');
   return { page, context, troubles };
-}
-
-function browserPath(): string {
-  const found = [process.env.CHROME_PATH ?? '', ...USUAL_BROWSERS].find((path) => path !== '' && existsSync(path));
-  if (found === undefined) throw new Error('No Chromium was found; name one in CHROME_PATH.');
-  return found;
 }

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 
 const { asked } = vi.hoisted(() => ({ asked: [] as (number | 'auto')[] }));
 
@@ -22,6 +22,13 @@ vi.mock('../../../src/edge/page/store/journal/journal.ts', async () => {
   };
 });
 
+// Other test files of the same worker have read the true modules, or will.
+vi.resetModules();
+afterAll(() => {
+  vi.doUnmock('../../../src/edge/page/worker/bench.ts');
+  vi.doUnmock('../../../src/edge/page/store/journal/journal.ts');
+  vi.resetModules();
+});
 const { closeTrial, followTrial } = await import('../../../src/edge/page/store/assay.ts');
 
 /** ms: longer than the rest before the draws. */
