@@ -1,4 +1,6 @@
 import { useComputed } from '@preact/signals';
+import { Component } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { shelfKey } from '../../../../findings/across/shelfCables.ts';
 import type { ShelfCable } from '../../../../findings/shapes/shelf.ts';
 import { Name } from '../../parts/name.tsx';
@@ -25,7 +27,7 @@ export function CableList() {
 function Table({ chosen }: { chosen: ReadonlySet<string> }) {
   const rows = found.value;
   const { frame, onScroll, first, end } = useWindow(rows.length, ROW);
-  const columns = listColumns(units.value);
+  const columns = useMemo(() => listColumns(units.value), [units.value]);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer
     <section class="window" aria-label="Cables of all trials" tabIndex={0} ref={frame} onScroll={onScroll}>
@@ -54,28 +56,52 @@ function Table({ chosen }: { chosen: ReadonlySet<string> }) {
         </thead>
         <tbody>
           {rows.slice(first, end).map(({ line }, place) => (
-            <tr
+            <TableRow
               key={shelfKey(line)}
-              aria-rowindex={first + place + 2}
-              class={chosen.has(shelfKey(line)) ? 'chosen' : ''}
-            >
-              <td>
-                <Choose line={line} chosen={chosen} />
-              </td>
-              <th scope="row">
-                <CableAndTrial line={line} />
-              </th>
-              {columns.map(({ id, words, cell }) => (
-                <td key={id} class={words ? 'words' : 'number'}>
-                  {cell(line)}
-                </td>
-              ))}
-            </tr>
+              line={line}
+              index={first + place + 2}
+              chosen={chosen.has(shelfKey(line))}
+              columns={columns}
+            />
           ))}
         </tbody>
       </table>
     </section>
   );
+}
+
+interface RowProps {
+  line: ShelfCable;
+  /** Its number among all rows, the head being 1. */
+  index: number;
+  chosen: boolean;
+  columns: readonly ListColumn[];
+}
+
+/** One row; while the list scrolls, those that stay are left as they are. */
+class TableRow extends Component<RowProps> {
+  override shouldComponentUpdate(next: RowProps): boolean {
+    const { line, index, chosen, columns } = this.props;
+    return line !== next.line || index !== next.index || chosen !== next.chosen || columns !== next.columns;
+  }
+
+  override render({ line, index, chosen, columns }: RowProps) {
+    return (
+      <tr aria-rowindex={index} class={chosen ? 'chosen' : ''}>
+        <td>
+          <Choose line={line} chosen={chosen} />
+        </td>
+        <th scope="row">
+          <CableAndTrial line={line} />
+        </th>
+        {columns.map(({ id, words, cell }) => (
+          <td key={id} class={words ? 'words' : 'number'}>
+            {cell(line)}
+          </td>
+        ))}
+      </tr>
+    );
+  }
 }
 
 function Head({
@@ -103,12 +129,12 @@ function Head({
   );
 }
 
-function Choose({ line, chosen }: { line: ShelfCable; chosen: ReadonlySet<string> }) {
+function Choose({ line, chosen }: { line: ShelfCable; chosen: boolean }) {
   const key = shelfKey(line);
   return (
     <input
       type="checkbox"
-      checked={chosen.has(key)}
+      checked={chosen}
       aria-label={`Choose ${line.name || line.cable} of ${line.title || line.trial}`}
       onChange={(event) => choose(key, event.currentTarget.checked)}
     />
@@ -172,7 +198,7 @@ function Blocks({ chosen }: { chosen: ReadonlySet<string> }) {
               aria-setsize={rows.length}
               aria-posinset={first + place + 1}
             >
-              <Choose line={line} chosen={chosen} />
+              <Choose line={line} chosen={chosen.has(shelfKey(line))} />
               <div>
                 <CableAndTrial line={line} />
                 <p>

@@ -9,6 +9,10 @@ const STRIP = 300;
 /** More lots than this are counted, not drawn. */
 const MOST = 12;
 
+/** A day, which no line may break. */
+const DAY = /\d{4}-\d\d-\d\d/g;
+const unbroken = (day: string) => day.replaceAll('-', '\u2011');
+
 /** Lots that were measured again, each as a small strip over time. */
 export function LotsAgain() {
   const all = lots.value;
@@ -27,7 +31,7 @@ export function LotsAgain() {
             <li key={`${lot.name} ${lot.lot}`}>
               <Picture silent svg={driftStrip(lot, { width: STRIP, theme: variablesTheme })} />
               <p>
-                <bdi dir="auto">{lot.sentence}</bdi>
+                <bdi dir="auto">{lot.sentence.replace(DAY, unbroken)}</bdi>
               </p>
               <details class="how">
                 <summary>How we know</summary>
@@ -37,7 +41,7 @@ export function LotsAgain() {
           ))}
         </ul>
       )}
-      {all.length > MOST && <p class="note">And {all.length - MOST} more lots without a change.</p>}
+      {all.length > MOST && <p class="note">And {all.length - MOST} more lots; those with a change stand first.</p>}
     </section>
   );
 }

@@ -2,9 +2,9 @@ import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** Rows drawn beyond what is in sight, above and below. */
-const BEYOND = 12;
+const BEYOND = 8;
 /** The window moves by so many rows at a time, so that not every pixel of scrolling draws anew. */
-const STEP = 6;
+const STEP = 2;
 
 export interface RowWindow {
   frame: RefObject<HTMLDivElement | null>;

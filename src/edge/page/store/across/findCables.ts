@@ -75,7 +75,8 @@ export function orderBy(by: string): void {
   order.value = { by, falling: now.by === by ? !now.falling : false };
 }
 
+/** The whole shelf in order: a key in the search field then only leaves some out. */
+const ordered = computed<IndexedCable[]>(() => orderShelf(indexed.value, order.value.by, order.value.falling));
+
 /** The cables that are looked for, in their order. */
-export const found = computed<IndexedCable[]>(() =>
-  orderShelf(searchShelf(indexed.value, wish.value), order.value.by, order.value.falling),
-);
+export const found = computed<IndexedCable[]>(() => searchShelf(ordered.value, wish.value));
