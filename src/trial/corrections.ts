@@ -141,10 +141,28 @@ function retagged(retag: Retag, trial: Trial): Told {
 /** What an act was about, as a person calls it: `Look 3fa2, cable quill`, `Cable quill`. */
 function thingNamed({ about, which, triedWith }: Withdrawal, trial: Trial): string {
   if (about === 'trial') return 'The trial';
+  if (about === 'judgement' || about === 'endurance') return rowNamed(about, which, trial);
   const cable = about === 'evidence' ? lookedAt(which, trial) : '';
   const tried = triedWith === null ? '' : `, as tried with ${triedWith}`;
   const named = about === 'evidence' ? which : called(about, which, {}, trial);
   return `${KIND_NAMES[about] ?? about} ${named}${cable === '' ? '' : ` at cable ${cable}`}${tried}`;
+}
+
+/** A judgement or an outcome by what it says: `Judgement of KR and VN`, `Outcome of KR in scrape, 120 strokes`. */
+function rowNamed(about: 'judgement' | 'endurance', which: string, trial: Trial): string {
+  const row = rowWith(about, which, trial);
+  if (row === undefined) return `${KIND_NAMES[about]} ${which}`;
+  const sign = (column: string) => pieceSign(trial, cell(row, column));
+  return about === 'judgement'
+    ? `Judgement of ${sign('left')} and ${sign('right')}`
+    : `Outcome of ${sign('specimen')} in ${cell(row, 'test')}, ${cell(row, 'amount')} ${cell(row, 'unit')}`;
+}
+
+/** The row of that name, whether it stands aside or not. */
+function rowWith(about: 'judgement' | 'endurance', which: string, trial: Trial): Row | undefined {
+  if (about === 'judgement')
+    return withAside(trial, about, trial.judgements).find(({ row }) => cell(row, 'judgement') === which)?.row;
+  return withAside(trial, about, trial.endurance).find(({ row }) => rowName(about, row) === which)?.row;
 }
 
 /** The cable that a look of that name was at; empty when it is not on record. */
@@ -160,6 +178,10 @@ function putAside(act: Withdrawal, trial: Trial, cableOf: CableOf): Told {
     cable: act.which,
     specimen: cableOf.piece.get(act.which) ?? '',
     evidence: act.about === 'evidence' ? lookedAt(act.which, trial) : '',
+    endurance:
+      act.about === 'endurance'
+        ? (cableOf.piece.get(cell(rowWith('endurance', act.which, trial) ?? {}, 'specimen')) ?? '')
+        : '',
   };
   const text = `${thingNamed(act, trial)} was ${what}.${because(act.why)}`;
   return { what, cable: ofCable[act.about] || null, readings: [], text };

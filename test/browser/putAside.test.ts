@@ -59,7 +59,7 @@ describe('what was entered by mistake', () => {
     );
     const { page, troubles } = await bench.open(`/trial/${bent}/bend`);
     const answers = page.locator('.rows-on-record');
-    await answers.getByText('All 2 answers, as they were given').click();
+    await answers.getByText('2 answers, as they were given').click();
     await answers.getByRole('button', { name: 'Put aside: KR bends more easily than VN' }).click();
     await page.getByRole('dialog').getByLabel('the other hand was meant').check();
     await page.getByRole('dialog').getByRole('button', { name: 'Put aside', exact: true }).click();

@@ -185,12 +185,23 @@ describe('what is put aside', () => {
   });
 
   it('is told among the corrections and in the life of each reading', () => {
-    const entries = [...everything(), act('specimen', 'q1'), again('specimen', 'q1'), act('evidence', 'e2')];
+    const entries = [
+      ...everything(),
+      act('specimen', 'q1'),
+      again('specimen', 'q1'),
+      act('evidence', 'e2'),
+      act('judgement', 'j1'),
+      act('endurance', 'x1'),
+      act('endurance', 'x9'),
+    ];
     const trial = fold(entries);
     expect(corrections(entries, trial).map(({ what, cable, text }) => [what, cable, text])).toEqual([
       ['put aside', 'quill', 'Piece q1 was put aside. Reason given: typed twice'],
       ['taken up again', 'quill', 'Piece q1 was taken up again. Reason given: typed twice'],
       ['put aside', 'sedge', 'Look e2 at cable sedge was put aside. Reason given: typed twice'],
+      ['put aside', null, 'Judgement of q1 and s1 was put aside. Reason given: typed twice'],
+      ['put aside', 'quill', 'Outcome of q1 in scrape, 40 strokes was put aside. Reason given: typed twice'],
+      ['put aside', null, 'Endurance row x9 was put aside. Reason given: typed twice'],
     ]);
     expect(
       readingLives(entries, trial)

@@ -1,4 +1,3 @@
-import { rangeText } from '../../units/rangeText.ts';
 import type { EnduranceTest } from '../shapes/jacket.ts';
 import { pairKey } from './amountPairs.ts';
 
@@ -11,7 +10,7 @@ export function smallSamples(test: EnduranceTest, neighbours: ReadonlySet<string
   const most = Math.max(0, ...compared.map((c) => c.n));
   const least = Math.min(most, ...compared.map((c) => c.n));
   if (most === 0 || least >= FEW) return '';
-  const count = least === most ? `${most}` : rangeText(least, most);
+  const count = least === most ? `${most}` : `${least} to ${most}`;
   const differ = compared.length > 1 ? ', and cables that are not parted may well differ' : '';
   const few = `${count} ${most === 1 ? 'piece of a cable is' : 'pieces of a cable are'} few: the intervals are wide${differ}.`;
   const name = new Map(test.cables.map((c) => [c.cable, c.name]));

@@ -27,7 +27,9 @@ function testsSentence(tests: readonly EnduranceTest[]): string {
   if (paired.length === 0) return '';
   const parts = paired.map(({ test, pairs }, i) => {
     const parted = pairs.filter((p) => p.parted).length;
-    const of = `${numberWord(parted)} of ${numberWord(pairs.length)}${i === 0 ? ` ${pairs.length === 1 ? 'pair' : 'pairs'} of cables` : ''}`;
+    if (i === 0 && pairs.length === 1)
+      return `The ${test} test ${parted === 1 ? 'parts' : 'does not part'} the two cables`;
+    const of = `${numberWord(parted)} of ${numberWord(pairs.length)}${i === 0 ? ' pairs of cables' : ''}`;
     return i === 0 ? `The ${test} test parts ${of}` : `${test} ${of}`;
   });
   return `${andList(parts)}.`;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { smallSamples } from '../../../src/findings/jacket/smallSamples.ts';
 import { Findings } from '../../../src/findings/schema.ts';
 import { ENDURANCE_TABLE } from '../../../src/journal/kinds/endurance.ts';
 import { checkRow } from '../../../src/journal/rowCheck.ts';
@@ -123,6 +124,11 @@ describe('what it lasts', () => {
 
   it('says that few are few, and how many pieces would part neighbours', () => {
     expect(test.small_samples).toMatch(/^3 pieces of a cable are few/);
+    const uneven = {
+      ...test,
+      cables: test.cables.map((c: { n: number }, i: number) => (i === 0 ? { ...c, n: 2 } : c)),
+    };
+    expect(smallSamples(uneven)).toMatch(/^2 to 3 pieces of a cable are few/);
     expect(test.small_samples).toMatch(/would part b and c with about \d+ pieces of each/);
     expect(test.how_we_know.join(' ')).toMatch(/exact test of a pair cannot come below 0\.10/);
   });

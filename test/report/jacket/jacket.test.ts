@@ -175,6 +175,15 @@ describe('the heading', () => {
     );
   });
 
+  it.each([
+    [true, 'The scrape test parts the two cables.'],
+    [false, 'The scrape test does not part the two cables.'],
+  ])('of two cables says whether they are parted: %s', (parted, sentence) => {
+    const [scrape] = fourJackets.endurance;
+    const endurance = [{ ...scrape!, pairs: [{ ...scrape!.pairs[0]!, parted }] }];
+    expect(jacketHeading({ ...fourJackets, sentence: '', endurance })).toBe(sentence);
+  });
+
   it('falls back on what there is', () => {
     const one = { ...fourJackets, cables: [sedge!], endurance: [], sentence: '' };
     expect(jacketHeading(one)).toBe(sedge!.sentence);

@@ -23,7 +23,7 @@ export function AsideList({ trial, kind, nameOf }: AsideListProps) {
       <ul>
         {aside.map(({ entry, row, why, withdrawal }) => (
           <li key={entry}>
-            <Name>{nameOf(row)}</Name>{' '}
+            {kind === 'cable' ? <Name>{nameOf(row)}</Name> : <bdi dir="auto">{nameOf(row)}</bdi>}{' '}
             <span class="why">
               “<bdi dir="auto">{why}</bdi>”
             </span>{' '}

@@ -26,7 +26,7 @@ export function JudgementsOnRecord({ trial: id }: { trial: string }) {
     <RowsOnRecord
       trial={trial}
       kind="judgement"
-      summary={rows.length === 1 ? 'The one answer, as it was given' : `All ${rows.length} answers, as they were given`}
+      summary={rows.length === 1 ? 'The one answer, as it was given' : `${rows.length} answers, as they were given`}
       rows={rows}
       usual={USUAL}
       nameOf={(row) => words(row, { left: row.left ?? '', right: row.right ?? '' })}

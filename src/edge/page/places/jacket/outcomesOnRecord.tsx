@@ -27,7 +27,7 @@ export function OutcomesOnRecord({ trial: id }: { trial: string }) {
     <RowsOnRecord
       trial={trial}
       kind="endurance"
-      summary={rows.length === 1 ? 'The one outcome, as it was kept' : `All ${rows.length} outcomes, as they were kept`}
+      summary={rows.length === 1 ? 'The one outcome, as it was kept' : `${rows.length} outcomes, as they were kept`}
       rows={rows}
       usual={USUAL}
       nameOf={(row) => outcomeWords(trial, row.specimen ?? '', row)}
