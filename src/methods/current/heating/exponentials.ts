@@ -1,5 +1,6 @@
 import { choleskyInPlace, inverseSymmetric } from '../../../numerics/dense.ts';
 import { levenbergMarquardt } from '../../../numerics/levenbergMarquardt.ts';
+import { amplitudesOf, dot, pairOfAmplitudes } from './amplitudes.ts';
 import { type Whitening, whiten } from './noise.ts';
 
 /** Time constants may lie between these shares of the log's length. */
@@ -8,6 +9,10 @@ const MOST_TAU = 8;
 /** Standard deviation of ln τ beforehand, and its middle as a share of the log: weak, so that a log speaks for itself. */
 const PRIOR_SD = 1.5;
 const PRIOR_MIDDLE = { one: [1 / 3], two: [1 / 15, 1 / 3] };
+/** Keeps the information of an amplitude of zero from being none. */
+const LEAST_INFORMATION = 1e-12;
+/** No curve leaves less than this share of a log: keeps its logarithm finite. */
+const LEAST_LEFT = 1e-12;
 /** Points of ln τ at which a fit looks for its start. */
 const GRID = 36;
 
@@ -72,11 +77,11 @@ export class WhitenedLog {
     const start = count === 1 ? this.bestOfGrid(middles[0]) : this.bestPairOfGrid(middles);
     const m = this.y.length;
     const p = 2 * count;
-    const projected = (lns: readonly number[]) => {
-      const curves = lns.map((ln) => this.curve(ln));
-      const amplitudes = amplitudesOf(curves, this.y);
-      return { amplitudes, residual: residualOf(curves, amplitudes, this.y) };
-    };
+    const projected = (lns: readonly number[]) =>
+      amplitudesOf(
+        lns.map((ln) => this.curve(ln)),
+        this.y,
+      );
     const s = Math.sqrt(Math.max(dot(projected(start).residual), Number.MIN_VALUE) / (m - p));
     const bounded = (ln: number) => Math.min(Math.log(MOST_TAU * end), Math.max(Math.log(LEAST_TAU * end), ln));
     const lns = refined(
@@ -97,22 +102,12 @@ export class WhitenedLog {
     const p = 2 * count;
     const squares = Math.max(dot(residual), Number.MIN_VALUE);
     const variance = squares / (m - p);
-    const columns = [
-      ...lns.map((ln) => this.curve(ln)),
-      ...lns.map((ln, k) => this.slope(ln).map((v) => amplitudes[k] * v)),
-    ];
-    const information = new Float64Array(p * p);
-    for (let i = 0; i < p; i++)
-      for (let j = 0; j < p; j++) {
-        information[i * p + j] = dot(columns[i], columns[j]) / variance;
-        if (i === j) information[i * p + j] += i >= count ? 1 / PRIOR_SD ** 2 : 1e-12 / variance;
-      }
+    const information = this.informationOf(lns, amplitudes, variance);
     const covariance = inverseSymmetric(information, p);
     let steadyVariance = 0;
     for (let i = 0; i < count; i++) for (let j = 0; j < count; j++) steadyVariance += covariance[i * p + j];
-    const slowest = lns.reduce((best, ln, k) => (amplitudes[k] > 0 && (best < 0 || ln > lns[best]) ? k : best), -1);
-    const k = Math.max(slowest, 0);
-    const lnPrior = lns.reduce((sum, ln, i) => sum - 0.5 * ((ln - middles[i]) / PRIOR_SD) ** 2, 0);
+    const k = slowestOf(lns, amplitudes);
+    const lnPrior = lns.reduce((sum, ln, i) => sum - farFrom(middles[i], ln), 0);
     const lnInformation = choleskyInPlace(Float64Array.from(information), p) + p * Math.log(variance);
     const half = -0.5 * this.whitening.lnDeterminant;
     return {
@@ -129,6 +124,23 @@ export class WhitenedLog {
     };
   }
 
+  /** Information on amplitudes, then on ln τ, row by row: JᵀJ/s² and what was believed of τ beforehand. */
+  private informationOf(lns: readonly number[], amplitudes: readonly number[], variance: number): Float64Array {
+    const count = lns.length;
+    const p = 2 * count;
+    const columns = [
+      ...lns.map((ln) => this.curve(ln)),
+      ...lns.map((ln, k) => this.slope(ln).map((v) => amplitudes[k] * v)),
+    ];
+    const information = new Float64Array(p * p);
+    for (let i = 0; i < p; i++)
+      for (let j = 0; j < p; j++) {
+        information[i * p + j] = dot(columns[i], columns[j]) / variance;
+        if (i === j) information[i * p + j] += i >= count ? 1 / PRIOR_SD ** 2 : LEAST_INFORMATION / variance;
+      }
+    return information;
+  }
+
   private bestOfGrid(middle: number): number[] {
     const m = this.y.length;
     const yy = dot(this.y);
@@ -136,8 +148,8 @@ export class WhitenedLog {
     this.lnTaus.forEach((ln, i) => {
       const c = this.grid[i];
       const cy = Math.max(0, dot(c, this.y));
-      const left = Math.max(yy - (cy * cy) / dot(c), 1e-12 * yy);
-      const cost = 0.5 * (m - 2) * Math.log(left) + 0.5 * ((ln - middle) / PRIOR_SD) ** 2;
+      const left = Math.max(yy - (cy * cy) / dot(c), LEAST_LEFT * yy);
+      const cost = 0.5 * (m - 2) * Math.log(left) + farFrom(middle, ln);
       if (cost < best.cost) best = { at: i, cost };
     });
     return [this.lnTaus[best.at]];
@@ -151,16 +163,26 @@ export class WhitenedLog {
     let best = { a: 0, b: 1, cost: Number.POSITIVE_INFINITY };
     for (let a = 0; a < GRID; a++)
       for (let b = a + 1; b < GRID; b++) {
-        const ab = dot(this.grid[a], this.grid[b]);
-        const left = Math.max(yy - explained(cy[a], cy[b], cc[a], cc[b], ab), 1e-12 * yy);
-        const far = (ln: number, k: number) => 0.5 * ((ln - middles[k]) / PRIOR_SD) ** 2;
-        const cost = 0.5 * (m - 4) * Math.log(left) + far(this.lnTaus[a], 0) + far(this.lnTaus[b], 1);
+        const [ofA, ofB] = pairOfAmplitudes(cy[a], cy[b], cc[a], cc[b], dot(this.grid[a], this.grid[b]));
+        const left = Math.max(yy - ofA * cy[a] - ofB * cy[b], LEAST_LEFT * yy);
+        const far = farFrom(middles[0], this.lnTaus[a]) + farFrom(middles[1], this.lnTaus[b]);
+        const cost = 0.5 * (m - 4) * Math.log(left) + far;
         if (cost < best.cost) best = { a, b, cost };
       }
     return [this.lnTaus[best.a], this.lnTaus[best.b]];
   }
 }
 
+/** −ln of what was believed of a time constant beforehand, but for a constant. */
+const farFrom = (middle: number, lnTau: number): number => 0.5 * ((lnTau - middle) / PRIOR_SD) ** 2;
+
+/** Place of the slowest time constant that has an amplitude. */
+function slowestOf(lns: readonly number[], amplitudes: readonly number[]): number {
+  const slowest = lns.reduce((best, ln, k) => (amplitudes[k] > 0 && (best < 0 || ln > lns[best]) ? k : best), -1);
+  return Math.max(slowest, 0);
+}
+
+/** Refined from a start by least squares, the faster first; the start itself where that fails. */
 function refined(start: number[], residuals: (lns: readonly number[]) => number[], bounded: (ln: number) => number) {
   try {
     const fit = levenbergMarquardt(residuals, start, { tolerance: 1e-6, maximumSteps: 60 });
@@ -170,41 +192,4 @@ function refined(start: number[], residuals: (lns: readonly number[]) => number[
     if (error instanceof RangeError) return start;
     throw error;
   }
-}
-
-/** Sum of squares that two curves explain, their amplitudes not negative. */
-function explained(ay: number, by: number, aa: number, bb: number, ab: number): number {
-  const determinant = aa * bb - ab * ab;
-  const alone = Math.max(ay > 0 ? (ay * ay) / aa : 0, by > 0 ? (by * by) / bb : 0);
-  if (!(determinant > 1e-12 * aa * bb)) return alone;
-  const a = (ay * bb - by * ab) / determinant;
-  const b = (by * aa - ay * ab) / determinant;
-  return a >= 0 && b >= 0 ? a * ay + b * by : alone;
-}
-
-function amplitudesOf(curves: readonly Float64Array[], y: Float64Array): number[] {
-  const [c, d] = curves;
-  const cy = dot(c, y);
-  const cc = dot(c);
-  if (!d) return [Math.max(0, cy / cc)];
-  const [dy, dd, cd] = [dot(d, y), dot(d), dot(c, d)];
-  const determinant = cc * dd - cd * cd;
-  if (determinant > 1e-12 * cc * dd) {
-    const a = (cy * dd - dy * cd) / determinant;
-    const b = (dy * cc - cy * cd) / determinant;
-    if (a >= 0 && b >= 0) return [a, b];
-  }
-  return (cy > 0 ? cy ** 2 / cc : 0) > (dy > 0 ? dy ** 2 / dd : 0)
-    ? [Math.max(0, cy / cc), 0]
-    : [0, Math.max(0, dy / dd)];
-}
-
-function residualOf(curves: readonly Float64Array[], amplitudes: readonly number[], y: Float64Array): Float64Array {
-  return y.map((v, i) => v - curves.reduce((sum, c, k) => sum + amplitudes[k] * c[i], 0));
-}
-
-function dot(a: Float64Array, b: Float64Array = a): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i] * b[i];
-  return sum;
 }
