@@ -43,7 +43,7 @@ export function OpeningCables<C extends { cable: string; name: string }>(props: 
 function Blocks<C extends { cable: string; name: string }>(props: OpeningCablesProps<C>) {
   const { subject, cables, columns, open, sheet } = props;
   return (
-    <ul class={`blocks ${subject}-cables`}>
+    <ul class={`blocks opening ${subject}-cables`}>
       {cables.map((cable, place) => (
         <li key={cable.cable} class={openClass(open === cable.cable)}>
           <Turn {...props} cable={cable} id={`${subject}-${place}`} />
@@ -70,7 +70,7 @@ function Blocks<C extends { cable: string; name: string }>(props: OpeningCablesP
 function Table<C extends { cable: string; name: string }>(props: OpeningCablesProps<C>) {
   const { subject, caption, cables, columns, open, sheet } = props;
   return (
-    <table class={`cables ${subject}-cables`}>
+    <table class={`cables opening ${subject}-cables`}>
       <caption class="hidden">{caption}</caption>
       <colgroup>
         <col class={`${subject}-cable`} />
