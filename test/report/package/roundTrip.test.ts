@@ -31,7 +31,14 @@ function sorted(value: unknown): unknown {
 
 const EVERYTHING: Entry[] = [
   ...onePiece(),
-  entry('cable', { cable: 'salt', claimed_size: '2 AWG', maker: '=HYPERLINK("x")', shelf: 'B, "top"\nleft' }),
+  entry('cable', {
+    cable: 'salt',
+    claimed_size: '2 AWG',
+    maker: '=HYPERLINK("x")',
+    lot: '24-07',
+    shared_name: 'house wire',
+    shelf: 'B, "top"\nleft',
+  }),
   entry('specimen', { specimen: 's1', cable: 'salt', cut_from: 's0' }),
   entry('specimen', { specimen: 's0', cable: 'salt', kind: 'whole' }),
   reading('r1', 'conductor_mass', '93.1', 'g', { instrument: 'scale', at: '2026-10-03 11:00' }),
