@@ -169,6 +169,8 @@ describe('answering a maker, and filming', () => {
     const row = { reading: 'r1', specimen: 'c1-a', quantity: 'conductor_mass', value: '95.6', unit: 'g' };
     await bench.store.append(trial, [said(trial, 'reading', row, 500)]);
     await page.locator('.film-value', { hasText: /^95\.6\sg$/ }).waitFor({ timeout: 30_000 });
+    const high = await page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+    if (width > 1000) expect(high, 'filmed without a scroll bar').toBeLessThanOrEqual(0);
     expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe(
       { film: 'rgb(229, 232, 229)', 'film-key': 'rgb(0, 177, 64)', 'film-clear': 'rgba(0, 0, 0, 0)' }[ground],
     );

@@ -117,7 +117,7 @@ function Face({ cable, cables }: { cable: CableFindings; cables: readonly CableF
 function SoFar({ cables, here }: { cables: readonly CableFindings[]; here: string }) {
   if (cables.length === 0) return null;
   return (
-    <table class="film-table">
+    <table class="film-table" style={{ '--film-rows': cables.length + 1 }}>
       <thead>
         <tr>
           <th scope="col">Cable</th>
