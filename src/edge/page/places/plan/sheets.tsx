@@ -63,7 +63,9 @@ export function Sheets({ trial, what }: { trial: Trial; what: SheetKind }) {
         </div>
         <div class="buttons">
           <button type="button" class="button main" disabled={now.svgs.length === 0} onClick={() => print()}>
-            Print {now.svgs.length === 1 ? 'one sheet' : `${now.svgs.length} sheets`}
+            {now.busy && now.svgs.length === 0
+              ? 'Drawing the sheets'
+              : `Print ${now.svgs.length === 1 ? 'one sheet' : `${now.svgs.length} sheets`}`}
           </button>
           <a class="button" href={addressOf({ place: 'plan', trial: trial.trial, sheet: null })}>
             Back to the plan
