@@ -96,11 +96,23 @@ export const pasted = computed<PastedReady | null>(() => {
   };
 });
 
-/** Adds the rows that could be read; answers how many. */
-export async function addPasted(): Promise<number> {
+/** What stays of a pasted text once its good rows are added: its headings and the rows that were refused, to be put right. */
+export function refusedText(text: string, good: number, refused: readonly { line: number }[]): string {
+  const lines = text.split(/\r?\n/);
+  const wrong = new Set(refused.map(({ line }) => line));
+  // A cell in quotation marks may run over several lines, whose numbers are then those of rows.
+  if (wrong.size === 0 || text.includes('"')) return '';
+  const filled = lines.filter((line) => line.trim() !== '').length;
+  const headings = filled > good + wrong.size ? [lines.find((line) => line.trim() !== '')!] : [];
+  return [...headings, ...lines.filter((_, i) => wrong.has(i + 1))].join('\n');
+}
+
+/** Adds the rows that could be read, and leaves the others where they were pasted; answers how many of each. */
+export async function addPasted(): Promise<{ added: number; left: number }> {
   const ready = pasted.peek();
-  if (ready === null) return 0;
-  pastedText.value = '';
+  if (ready === null) return { added: 0, left: 0 };
+  const rest = refusedText(pastedText.peek(), ready.rows.length, ready.refused);
+  pastedText.value = rest;
   for (const row of ready.rows) await say('cable', row);
-  return ready.rows.length;
+  return { added: ready.rows.length, left: rest === '' ? 0 : new Set(ready.refused.map(({ line }) => line)).size };
 }

@@ -22,8 +22,9 @@ export function PasteRows({ trial, said, onSaid }: PasteRowsProps) {
   const ready = pasted.value;
   const [open, setOpen] = useState(false);
   const add = async () => {
-    const added = await addPasted();
-    onSaid(added === 1 ? 'One row is in the table.' : `${numberWordFirst(added)} rows are in the table.`);
+    const { added, left } = await addPasted();
+    const there = added === 1 ? 'One row is in the table' : `${numberWordFirst(added)} rows are in the table`;
+    onSaid(left === 0 ? `${there}.` : `${there}; ${left === 1 ? 'one stays' : `${left} stay`} here to be put right.`);
   };
   return (
     <details class="paste" open={open || ready !== null} onToggle={(event) => setOpen(event.currentTarget.open)}>
