@@ -1,14 +1,12 @@
 import type { Current } from '../../../../findings/shapes/current.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { HowFold } from '../../parts/howFold.tsx';
 
 /** The physics and statistics behind the place, for those who want them. */
 export function HowWeKnowAmps({ current }: { current: Current }) {
   const tests = current.cables.flatMap((c) => c.heating_tests.map((test) => ({ name: c.name || c.cable, test })));
   return (
-    <details class="how">
-      <summary>
-        <h2>How we know</h2>
-      </summary>
+    <HowFold>
       <p>
         Ohms by four wires are the slope of volts over amps, so that what two warm metals make by themselves stays in
         the intercept. A heating is fitted by one and by two exponentials under several suppositions about scatter and
@@ -26,7 +24,7 @@ export function HowWeKnowAmps({ current }: { current: Current }) {
           ))}
         </ul>
       )}
-    </details>
+    </HowFold>
   );
 }
 

@@ -3,15 +3,14 @@ import type { Flex, FlexCable, Judged } from '../../../../findings/shapes/flex.t
 import { WEAK_PRIOR } from '../../../../methods/flex/pairs/tiedPreference.ts';
 import { blindWords } from '../../../../report/bend/blindWords.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { HowFold } from '../../parts/howFold.tsx';
 import { Name } from '../../parts/name.tsx';
+import { WideRegion } from '../../parts/wideRegion.tsx';
 
 /** The physics and statistics behind the place, for those who want them. */
 export function HowWeKnowBending({ flex, findings }: { flex: Flex; findings: Findings }) {
   return (
-    <details class="how">
-      <summary>
-        <h2>How we know</h2>
-      </summary>
+    <HowFold>
       <p>
         A droop is solved as an elastic rod bent by its own weight without taking it for a small one: λ = w L³ / EI from
         the drop or the angle, inverted for EI, both ways up together. It is used from λ 0.5 to 20; about 6 is read
@@ -21,13 +20,13 @@ export function HowWeKnowBending({ flex, findings }: { flex: Flex; findings: Fin
       </p>
       {flex.cables.some((c) => c.droops.length > 0) && <Droops cables={flex.cables} />}
       {flex.judged !== null && <Pairs judged={flex.judged} />}
-    </details>
+    </HowFold>
   );
 }
 
 function Droops({ cables }: { cables: readonly FlexCable[] }) {
   return (
-    <div class="wide">
+    <WideRegion name="Droops">
       <table class="small">
         <thead>
           <tr>
@@ -62,7 +61,7 @@ function Droops({ cables }: { cables: readonly FlexCable[] }) {
           )}
         </tbody>
       </table>
-    </div>
+    </WideRegion>
   );
 }
 
@@ -113,7 +112,7 @@ function Pairs({ judged }: { judged: Judged }) {
           </div>
         ))}
       </dl>
-      <div class="wide">
+      <WideRegion name="Judges">
         <table class="small">
           <thead>
             <tr>
@@ -146,8 +145,8 @@ function Pairs({ judged }: { judged: Judged }) {
             ))}
           </tbody>
         </table>
-      </div>
-      <div class="wide">
+      </WideRegion>
+      <WideRegion name="Ease and band of each cable">
         <table class="small">
           <thead>
             <tr>
@@ -176,7 +175,7 @@ function Pairs({ judged }: { judged: Judged }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </WideRegion>
     </>
   );
 }

@@ -1,16 +1,15 @@
 import type { CableFindings, Findings } from '../../../../findings/schema.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import { wholeText } from '../../../../units/wholeText.ts';
+import { HowFold } from '../../parts/howFold.tsx';
 import { Name } from '../../parts/name.tsx';
+import { WideRegion } from '../../parts/wideRegion.tsx';
 
 /** The statistics behind the page, for those who want them. */
 export function HowWeKnow({ findings, entries }: { findings: Findings; entries: number }) {
   const engine = findings.engine;
   return (
-    <details class="how">
-      <summary>
-        <h2>How we know</h2>
-      </summary>
+    <HowFold>
       <p>
         Area, metal, lay and conductivity of each cable are solved for together from all its readings, once for each
         metal that it could be; every tool’s limit of error is carried as one unknown that all its readings share.
@@ -18,7 +17,7 @@ export function HowWeKnow({ findings, entries }: { findings: Findings; entries: 
         below {percent(engine.short_below)}, and anything between is not settled. Intervals hold the true value{' '}
         {Math.round(100 * engine.level)} times in 100.
       </p>
-      <div class="wide">
+      <WideRegion name="How the readings of each cable agree">
         <table class="small">
           <thead>
             <tr>
@@ -38,7 +37,7 @@ export function HowWeKnow({ findings, entries }: { findings: Findings; entries: 
           </thead>
           <tbody>{findings.cables.map(Row)}</tbody>
         </table>
-      </div>
+      </WideRegion>
       <dl class="figures">
         <div>
           <dt>Method</dt>
@@ -68,7 +67,7 @@ export function HowWeKnow({ findings, entries }: { findings: Findings; entries: 
       <p class="note">
         The seed comes from the content, so whoever computes the same entries again gets the same digits.
       </p>
-    </details>
+    </HowFold>
   );
 }
 

@@ -2,16 +2,14 @@ import type { Findings } from '../../../../findings/schema.ts';
 import type { EnduranceTest, Jacket } from '../../../../findings/shapes/jacket.ts';
 import { plainText } from '../../../../report/figures.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { HowFold } from '../../parts/howFold.tsx';
 import { Name } from '../../parts/name.tsx';
 import { WideRegion } from '../../parts/wideRegion.tsx';
 
 /** The standards and statistics behind the place, for those who want them. */
 export function HowWeKnowJackets({ jacket, findings }: { jacket: Jacket; findings: Findings }) {
   return (
-    <details class="how">
-      <summary>
-        <h2>How we know</h2>
-      </summary>
+    <HowFold>
       <p>
         {noBreak(
           'A wall is the mean of readings round a cut face in the manner of IEC 60811-201, stated to a hundredth of a millimetre, with its least reading. Shares of the face are areas: metal from mass or resistance, the whole from the outer diameter, the jacket from diameter and wall, and what is left is air. Density is jacket mass over jacket volume, or by weighing under water.',
@@ -21,7 +19,7 @@ export function HowWeKnowJackets({ jacket, findings }: { jacket: Jacket; finding
       {jacket.endurance.map((test) => (
         <OneTest key={`${test.test} ${test.stress} ${test.exposure}`} test={test} />
       ))}
-    </details>
+    </HowFold>
   );
 }
 

@@ -1,15 +1,13 @@
 import type { Decide } from '../../../../findings/shapes/decide.ts';
 import { wholeText } from '../../../../units/wholeText.ts';
+import { HowFold } from '../../parts/howFold.tsx';
 
 const PERCENT = 100;
 
 /** The statistics behind the place, for those who want them. */
 export function HowWeKnowStanding({ decide }: { decide: Decide }) {
   return (
-    <details class="how">
-      <summary>
-        <h2>How we know</h2>
-      </summary>
+    <HowFold>
       <p>
         Every cable is drawn {wholeText(decide.draws)} times from its findings. One draw takes the errors of the tools,
         the metals, the judged ease of bending (a multivariate normal of the paired comparisons) and everything else for
@@ -29,6 +27,6 @@ export function HowWeKnowStanding({ decide }: { decide: Decide }) {
         matter more is the nearest set of weights (least sum of changes, a linear program) at which the mean worth is
         the greatest. A figure nobody measured may lie anywhere on its scale; it never counts as nothing.
       </p>
-    </details>
+    </HowFold>
   );
 }

@@ -1,4 +1,5 @@
 import { LOG_UNITS, type LogPreview, type LogRole } from '../../../../../methods/current/log/columns.ts';
+import { WideRegion } from '../../../parts/wideRegion.tsx';
 import { setRole, setUnit } from '../../../store/amps/bringLog.ts';
 
 const ROLES: readonly (readonly [LogRole, string])[] = [
@@ -14,7 +15,7 @@ const ROLES: readonly (readonly [LogRole, string])[] = [
 /** The first rows of a log under its columns, each with what it seems to hold; the person changes what is wrong. */
 export function ColumnMap({ preview }: { preview: LogPreview }) {
   return (
-    <div class="wide">
+    <WideRegion name="Columns of the log">
       <table class="small log-map">
         <thead>
           <tr>
@@ -64,6 +65,6 @@ export function ColumnMap({ preview }: { preview: LogPreview }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </WideRegion>
   );
 }
