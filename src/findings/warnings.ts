@@ -2,7 +2,7 @@ import { isKnownSight, knownSights } from '../methods/metal/eye.ts';
 import { pieceSign, quantityWords } from '../trial/plainWords.ts';
 import type { Trial } from '../trial/trial.ts';
 import { strandWarnings } from './cable/strands.ts';
-import { BEND_QUANTITIES } from './flex/bendReadings.ts';
+import { BENT } from './flex/bendReadings.ts';
 import { timesText } from './flex/words.ts';
 import { doubtfulLengths } from './rows/doubtfulLengths.ts';
 import type { CableReadings, TrialRows } from './rows/rowsOfTrial.ts';
@@ -25,7 +25,7 @@ function aboutSpecimens(c: CableReadings): Warning[] {
 /** Repeats far out of those of the other pieces by the same tool: they widen this cable's figures alone. */
 function aboutScatter(c: CableReadings): Warning[] {
   return c.groups.all
-    .filter((g) => g.apart !== null && !BEND_QUANTITIES.has(g.quantity))
+    .filter((g) => g.apart !== null && !BENT.has(g.quantity))
     .map((g) => ({
       code: 'repeats-scatter-apart',
       cable: c.cable.cable,

@@ -82,6 +82,17 @@ export const QUANTITY_NAMES = Object.keys(QUANTITIES) as QuantityName[];
 
 const BY_NAME: ReadonlyMap<string, Quantity> = new Map(Object.entries(QUANTITIES));
 
+/** Quantities that are read in one act of bending, by what the act is. */
+export const BEND_ACTS = {
+  droop: ['overhang', 'tip_drop', 'chord_angle'],
+  push: ['push_span', 'push_deflection', 'push_force'],
+  coil: ['coil_diameter', 'coil_turns'],
+  spring: ['spring_back'],
+} as const satisfies Record<string, readonly QuantityName[]>;
+
+/** Everything that is read by bending. */
+export const BEND_QUANTITIES: readonly QuantityName[] = Object.values(BEND_ACTS).flat();
+
 /** The quantity of that name, or null when there is none. */
 export function quantityNamed(name: string): Quantity | null {
   return BY_NAME.get(name) ?? null;

@@ -2,7 +2,7 @@
 import type { Entry } from '../journal/entry.ts';
 import type { PartPlace } from '../journal/kinds/seal.ts';
 import { mergeEntries } from '../journal/merge.ts';
-import type { QuantityName } from '../journal/quantities.ts';
+import { BEND_QUANTITIES, type QuantityName } from '../journal/quantities.ts';
 import { cell } from './cells.ts';
 import { heldAmong } from './heldRows.ts';
 
@@ -34,20 +34,7 @@ const INSIDE: readonly QuantityName[] = [
 /** The readings that the figures of each place rest on; none for the standing, which rests on those of the others. */
 const QUANTITIES_OF: Readonly<Record<PartPlace, readonly QuantityName[]>> = {
   inside: INSIDE,
-  bend: [
-    'specimen_length',
-    'specimen_mass',
-    'outer_diameter',
-    'overhang',
-    'tip_drop',
-    'chord_angle',
-    'coil_turns',
-    'coil_diameter',
-    'push_force',
-    'push_deflection',
-    'push_span',
-    'spring_back',
-  ],
+  bend: ['specimen_length', 'specimen_mass', 'outer_diameter', ...BEND_QUANTITIES],
   jacket: [
     ...LENGTHS,
     ...DIAMETERS,

@@ -1,14 +1,7 @@
+import { BEND_ACTS } from '../../journal/quantities.ts';
 import { mean } from '../../numerics/describe.ts';
 import type { Reading, Trial } from '../../trial/trial.ts';
 import { isDown } from '../flex/droops.ts';
-
-/** Quantities that are read in one act of bending, by what the act is. */
-export const BEND_ACTS = {
-  droop: ['overhang', 'tip_drop', 'chord_angle'],
-  push: ['push_span', 'push_deflection', 'push_force'],
-  coil: ['coil_diameter', 'coil_turns'],
-  spring: ['spring_back'],
-} as const;
 
 export type BendAct = keyof typeof BEND_ACTS;
 

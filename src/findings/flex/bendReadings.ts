@@ -1,4 +1,5 @@
 import { group } from 'd3-array';
+import { BEND_QUANTITIES } from '../../journal/quantities.ts';
 import { mean } from '../../numerics/describe.ts';
 import { type ScatterOfOne, scatterOfEach } from '../../numerics/scatterApart.ts';
 import type { ErrorLimit, Reading, Trial } from '../../trial/trial.ts';
@@ -13,17 +14,8 @@ import { readingsThatSettleNothing } from './settleNothing.ts';
 export const GRAVITY_HALF_WIDTH = 0.0027;
 const ROOT_THREE = Math.sqrt(3);
 
-export const BEND_QUANTITIES: ReadonlySet<string> = new Set([
-  'overhang',
-  'tip_drop',
-  'chord_angle',
-  'coil_turns',
-  'coil_diameter',
-  'push_force',
-  'push_deflection',
-  'push_span',
-  'spring_back',
-]);
+/** Everything that is read by bending. */
+export const BENT: ReadonlySet<string> = new Set(BEND_QUANTITIES);
 
 /** Read point by point along a push: what follows is no repeat of what went before. */
 const POINTS: ReadonlySet<string> = new Set(['push_force', 'push_deflection']);
@@ -63,7 +55,7 @@ export class BendReadings {
 
   constructor(trial: Trial, tools: ToolBox) {
     this.tools = tools;
-    this.all = trial.readings.filter((r) => r.standing === 'counted' && BEND_QUANTITIES.has(r.quantity));
+    this.all = trial.readings.filter((r) => r.standing === 'counted' && BENT.has(r.quantity));
     this.weighsForce = new Set(
       trial.instruments.filter((i) => findUnit(i.row.unit ?? '')?.dimension === 'mass').map((i) => i.instrument),
     );

@@ -1,5 +1,5 @@
-import { BEND_QUANTITIES } from '../../../../findings/flex/bendReadings.ts';
 import type { Findings } from '../../../../findings/schema.ts';
+import { BEND_QUANTITIES } from '../../../../journal/quantities.ts';
 import { quantityHead } from '../../../../trial/plainWords.ts';
 import { Warnings } from '../inside/warnings.tsx';
 
@@ -7,7 +7,7 @@ import { Warnings } from '../inside/warnings.tsx';
 const ABOUT_BENDING = /^(?:flex|droop|push|judge[ds]?|judgements?|stiffness|side|weight)-/;
 
 /** Temperatures far from the others' are of bending where the quantity that they stand with is. */
-const BENDING_HEADS = [...BEND_QUANTITIES].map((quantity) => `${quantityHead(quantity)} `);
+const BENDING_HEADS = BEND_QUANTITIES.map((quantity) => `${quantityHead(quantity)} `);
 const isOfBending = ({ code, text }: Findings['warnings'][number]) =>
   ABOUT_BENDING.test(code) || (code === 'temperature-apart' && BENDING_HEADS.some((head) => text.startsWith(head)));
 
