@@ -1,5 +1,4 @@
 import { shelfCables } from '../../findings/across/shelfCables.ts';
-import { findingsOf } from '../../findings/findings.ts';
 import type { ShelfCable } from '../../findings/shapes/shelf.ts';
 import { ENGINE_VERSION } from '../../findings/version.ts';
 import type { Entry } from '../../journal/entry.ts';
@@ -8,7 +7,7 @@ import { fold } from '../../trial/fold.ts';
 import { sealedForReaders } from '../server/publish/sealedForReaders.ts';
 
 /** Share of cases in which the intervals of the shelf hold the true value. */
-export const SHELF_LEVEL = 0.95;
+const SHELF_LEVEL = 0.95;
 /** Changes whenever a line of the shelf is made in another way, so that nothing kept from before is taken for it. */
 const LINES = 1;
 
@@ -27,7 +26,7 @@ export function trialLines(entries: readonly Entry[], whom: ForWhom): ShelfCable
   const open = whom === 'reader' ? fold(seen) : whole;
   // Names that are hidden now stay hidden here, even where a part was sealed with them in sight.
   const trial = whole.blinding.blind ? fold(entriesByCode(seen, open)) : open;
-  return shelfCables(trial, findingsOf(trial, { level: SHELF_LEVEL, draws: 0, standingDraws: 0 }));
+  return shelfCables(trial, SHELF_LEVEL);
 }
 
 /** What the lines of a trial rest on: as long as this stays the same, so do they. */

@@ -1,9 +1,12 @@
+import { DEFAULT_LEVELS } from '../../methods/assay/conformity.ts';
 import { cell } from '../../trial/cells.ts';
 import type { Cable, Reading, Trial } from '../../trial/trial.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
 import { saidClaim } from '../cableOutcome.ts';
 import { temperatureRange } from '../flex/atTemperature.ts';
-import type { CableFindings, Findings } from '../schema.ts';
+import { assayGroundOf } from '../ground.ts';
+import type { CableFindings } from '../schema.ts';
+import type { Flex } from '../shapes/flex.ts';
 import type { ShelfCable } from '../shapes/shelf.ts';
 import { valueOfCable } from '../standing/money.ts';
 
@@ -28,10 +31,10 @@ function suppliedIn(cable: Cable): boolean | null {
 const stateOf = ({ blinding, parts }: Trial): ShelfCable['state'] =>
   blinding.blind ? 'blind' : parts.some(({ hidden }) => !hidden) ? 'sealed in part' : 'open';
 
-function lineOf(trial: Trial, findings: Findings, found: CableFindings, cable: Cable): ShelfCable {
+function lineOf(trial: Trial, bending: Flex | null, found: CableFindings, cable: Cable): ShelfCable {
   const readings = trial.readings.filter((r) => r.cable === cable.cable && r.standing === 'counted');
   const range = temperatureRange(readings);
-  const flex = findings.flex?.cables.find((c) => c.cable === cable.cable) ?? null;
+  const flex = bending?.cables.find((c) => c.cable === cable.cable) ?? null;
   const value = valueOfCable(cable, found, trial.cables);
   return {
     trial: trial.trial,
@@ -62,15 +65,16 @@ function lineOf(trial: Trial, findings: Findings, found: CableFindings, cable: C
 }
 
 /**
- * What the shelf remembers of each cable of a trial. Nothing of a trial that was put away. A blind trial must come by its codes
- * (see `trial/byCode.ts`): this hides nothing by itself.
+ * What the shelf remembers of each cable of a trial, in closed form: jackets and current are not worked out for it. Nothing of a
+ * trial that was put away. A blind trial must come by its codes (see `trial/byCode.ts`): this hides nothing by itself.
  */
-export function shelfCables(trial: Trial, findings: Findings): ShelfCable[] {
+export function shelfCables(trial: Trial, level: number): ShelfCable[] {
   if (trial.putAway !== null) return [];
+  const { cables: found, bending } = assayGroundOf(trial, level, DEFAULT_LEVELS);
   const cables = new Map(trial.cables.map((cable) => [cable.cable, cable]));
-  return findings.cables.flatMap((found) => {
-    const cable = cables.get(found.cable);
-    return cable === undefined ? [] : [lineOf(trial, findings, found, cable)];
+  return found.flatMap((each) => {
+    const cable = cables.get(each.cable);
+    return cable === undefined ? [] : [lineOf(trial, bending.flex, each, cable)];
   });
 }
 
