@@ -31,7 +31,7 @@ describe('inside a trial', () => {
   });
 
   it('holds the figures against random draws, which can be stopped and taken up again', async () => {
-    const { page } = await bench.open(INSIDE);
+    const { page } = await bench.open(INSIDE, { draws: true });
     await waitForFindings(page);
     await page.getByRole('button', { name: 'Stop' }).click();
     await page.getByText(/not yet held against random draws/).waitFor();
@@ -91,7 +91,7 @@ describe('inside a trial', () => {
   });
 
   it('hands out the data as a .zip with its findings', async () => {
-    const { page } = await bench.open(INSIDE);
+    const { page } = await bench.open(INSIDE, { draws: true });
     await waitForDraws(page);
     const [download] = await Promise.all([
       page.waitForEvent('download'),

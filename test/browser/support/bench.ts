@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { demoFolder, pageFolder } from '../../../src/edge/files/projectRoot.ts';
 import { readFolder } from '../../../src/edge/files/readFolder.ts';
+import { REST_BEFORE_DRAWS_MS } from '../../../src/edge/page/store/restBeforeDraws.ts';
 import { type BenchParts, benchApp } from '../../../src/edge/server/app.ts';
 import { listen } from '../../../src/edge/server/listen.ts';
 import { openMemoryStore } from '../../../src/edge/store/memory/open.ts';
@@ -26,6 +27,8 @@ export interface Look {
   colorScheme?: 'light' | 'dark';
   /** No service worker, as over plain http from another computer; requests can then be held up or turned away. */
   plain?: boolean;
+  /** Let random draws begin as they do for everybody. Without it the page never comes to rest before them, which spares seconds. */
+  draws?: boolean;
 }
 
 export interface Opened {
@@ -77,6 +80,7 @@ async function openPage(browser: Browser, address: string, look: Look): Promise<
     acceptDownloads: true,
     serviceWorkers: look.plain ? 'block' : 'allow',
   });
+  if (!look.draws) await context.addInitScript(neverRest, REST_BEFORE_DRAWS_MS);
   const page = await context.newPage();
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(error.message));
@@ -86,4 +90,12 @@ async function openPage(browser: Browser, address: string, look: Look): Promise<
   await page.goto(address);
   await page.waitForSelector('h1');
   return { page, context, troubles };
+}
+
+/** Runs in the page: timers of just this length never ring. */
+function neverRest(rest: number): void {
+  const later = globalThis.setTimeout;
+  const unlessRest = (act: TimerHandler, wait?: number, ...more: unknown[]) =>
+    wait === rest ? 0 : later(act, wait, ...more);
+  globalThis.setTimeout = unlessRest as typeof setTimeout;
 }

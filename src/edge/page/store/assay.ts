@@ -5,6 +5,7 @@ import { entriesByCode } from '../../../trial/byCode.ts';
 import type { Reading } from '../../../trial/trial.ts';
 import { Bench, Stopped } from '../worker/bench.ts';
 import { folded, held, openJournal } from './journal/journal.ts';
+import { REST_BEFORE_DRAWS_MS } from './restBeforeDraws.ts';
 import { sentenceOf } from './sentenceOf.ts';
 
 /** How far the computing is: nothing yet, the closed form, or the closed form held against random draws. */
@@ -112,8 +113,6 @@ async function compute(trial: string, entries: readonly Entry[]): Promise<void> 
   await drawOnceSettled(trial, entries);
 }
 
-/** Nobody waits for the draws: they begin once the person has settled here, and spare the battery of whoever only passes through. */
-const REST_BEFORE_DRAWS_MS = 1500;
 const restBeforeDraws = () => new Promise((resume) => setTimeout(resume, REST_BEFORE_DRAWS_MS));
 
 /** Draws after the rest, unless the answer was stopped, replaced or left meanwhile; what was left goes on when it is followed again. */
