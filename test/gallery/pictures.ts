@@ -17,6 +17,7 @@ import { measured } from '../fixtures/findings/build.ts';
 import { harrowAndSedge, quill, rudeNames, saltmarsh, sixCables, tollgate, unmeasured } from '../fixtures/findings.ts';
 import { AMPS_PICTURES } from './ampsPictures.ts';
 import { BEND_PICTURES } from './bendPictures.ts';
+import { DEMO_PICTURES } from './demoReports.ts';
 import { JACKET_PICTURES } from './jacketPictures.ts';
 import { PLAN_PICTURES } from './planPictures.ts';
 import { PUBLISH_PICTURES } from './publishPictures.ts';
@@ -126,6 +127,7 @@ export const PICTURES: Readonly<Record<string, () => string>> = {
   'assay-rude-names.txt': () => assayTable(rudeNames),
   ...PLAN_PICTURES,
   ...PUBLISH_PICTURES,
+  ...DEMO_PICTURES,
   ...BEND_PICTURES,
   ...JACKET_PICTURES,
   ...STANDING_PICTURES,

@@ -19,6 +19,7 @@ import { figureRows } from '../../src/report/publish/document/cables.ts';
 import { reportDocument } from '../../src/report/publish/document/reportDocument.ts';
 import { reportHtml } from '../../src/report/publish/html/reportHtml.ts';
 import { reportTypst } from '../../src/report/publish/print/reportTypst.ts';
+import { DEMO_DOCUMENTS } from '../gallery/demoReports.ts';
 import { demoPublished, demoUnderNames } from '../support/demoReport.ts';
 import { HOSTILE_NAMES } from '../support/hostile.ts';
 import { tempFolder } from '../support/tempFolder.ts';
@@ -41,6 +42,10 @@ const missing = (tool: string | null, name: string) =>
 
 /** Text as a reader pulls it out: lines and columns run together, no-break spaces as plain ones. */
 const flat = (text: string): string => text.replace(/[\s\u00a0\u202f\u200b]+/g, '');
+
+/** Words, figures and signs as they stand between blanks. */
+const wordsOf = (text: string): Set<string> =>
+  new Set(text.split(/[\s\u00a0\u202f|]+/).filter((word) => /[\p{L}\p{N}]/u.test(word)));
 
 describe('the PDF', () => {
   const folder = tempFolder();
@@ -69,6 +74,21 @@ describe('the PDF', () => {
       const judged = demo.findings.cables.filter((c) => c.role !== 'control');
       for (const claim of judged.flatMap((c) => c.claims)) expect(text).toContain(flat(claim.asks));
       expect(text).toContain(demo.findings.engine.content);
+    },
+  );
+
+  it.skipIf(pdftotext === null).each(Object.keys(DEMO_DOCUMENTS))(
+    `holds every word of the gallery’s %s, on both papers${missing(pdftotext, 'pdftotext')}`,
+    (name) => {
+      const committed = readFileSync(new URL(`../gallery/${name}`, import.meta.url), 'utf8');
+      // A page lists its sections at the top, a PDF beside it; what a drawing says to a screen reader is not set as text.
+      const wanted = wordsOf(committed.replace(/^\(drawing\).*$/gm, ''));
+      for (const paper of ['a4', 'letter'] as const) {
+        writeFileSync(file('gallery.pdf'), reportPdf(reportTypst(DEMO_DOCUMENTS[name]!(), paper), MADE));
+        const text = flat(textOf('gallery.pdf'));
+        const lost = [...wanted].filter((word) => !text.includes(word));
+        expect(lost, `${paper}: ${lost.slice(0, 8).join(' ')}`).toEqual([]);
+      }
     },
   );
 

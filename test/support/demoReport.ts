@@ -19,7 +19,7 @@ export interface DemoPublished {
 let read: Entry[] | null = null;
 
 /** Entries of the invented trial with weights stated, so that there is an order to publish; read once. */
-function demoEntries(): Entry[] {
+export function demoEntries(): Entry[] {
   read ??= demoWithWeights();
   return read;
 }

@@ -7,7 +7,7 @@ import { reach, sectionRadii } from '../../section/sectionRadii.ts';
 import { group } from '../../svg.ts';
 import { type About, FIELD_TITLES, type Shown, shownOf } from './aspects.ts';
 import type { Canvas } from './canvas.ts';
-import { brokenLines, fitName } from './fitName.ts';
+import { brokenLines, type FittedName, fitName, heightBelow } from './fitName.ts';
 import { type CardFoot, foot, footRoom, nameLines, outcomeLine } from './pieces.ts';
 import { uprightStrips } from './uprightStrips.ts';
 
@@ -68,9 +68,12 @@ export function fieldCard(
     nameLines(canvas, safe.left, headTop, head),
     ...sub.map((text, i) => canvas.text(safe.left, subY + i * 36, text, { size: 28, fill: canvas.quiet })),
   ];
+  const names = cables.map(({ name }) => fitName(name, column - 16, { largest: 34, most: 2 }));
   cables.forEach((cable, i) => {
+    const line = Math.floor(i / columns);
+    const beside = names.slice(line * columns, (line + 1) * columns);
     const cx = safe.left + ((i % columns) + 0.5) * column;
-    const cy = top + Math.floor(i / columns) * row + r + 14;
+    const cy = top + line * row + r + 14;
     const drawing = sectionDrawing(sectionInput(cable), {
       scalePxPerMm: r / widest,
       theme,
@@ -80,7 +83,12 @@ export function fieldCard(
     });
     parts.push(
       group({ transform: `translate(${cx - drawing.width / 2} ${cy - drawing.height / 2})` }, drawing.svg),
-      faceWords(canvas, cable, shown[i]!, cx, cy + r + 40, column - 16),
+      faceWords(canvas, names[i]!, shown[i]!, {
+        x: cx,
+        y: cy + r + 40,
+        width: column - 16,
+        figureBelow: Math.max(...beside.map(heightBelow)) + 40,
+      }),
     );
   });
   if (chart >= LEAST_CHART) parts.push(uprightStrips(canvas, shown, top + row + 6, chart - 34));
@@ -99,9 +107,16 @@ function subOf(about: About, shown: readonly Shown[]): string {
   return `Cut faces at one scale; ${FIELD_TITLES[about]}${unit === '' ? '' : ` in ${unit}`}${under}.${asks}`;
 }
 
-function faceWords(canvas: Canvas, cable: CableFindings, shown: Shown, x: number, y: number, width: number): string {
-  const name = fitName(cable.name, width, { largest: 34, most: 2 });
-  const figureAt = y + (name.lines.length - 1) * name.lineHeight + 40;
+interface WordsPlace {
+  x: number;
+  y: number;
+  width: number;
+  /** From the name's first line to the figure's, the same for all faces of a row. */
+  figureBelow: number;
+}
+
+function faceWords(canvas: Canvas, name: FittedName, shown: Shown, { x, y, width, figureBelow }: WordsPlace): string {
+  const figureAt = y + figureBelow;
   const small: Shown = shown.outcome ? { ...shown, outcome: { ...shown.outcome, note: '' } } : { ...shown, remark: '' };
   return group(
     {},

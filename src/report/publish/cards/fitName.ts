@@ -48,6 +48,9 @@ export function fitName(
   return { size, lines: kept, lineHeight: size * LINE };
 }
 
+/** How far the last line of a name stands below its first. */
+export const heightBelow = ({ lines, lineHeight }: FittedName): number => (lines.length - 1) * lineHeight;
+
 /** Text of no fixed length in lines of a width, words broken only where they alone are wider. */
 export function brokenLines(typed: string, width: number, size: number): string[] {
   const lines: string[] = [];

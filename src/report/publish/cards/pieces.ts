@@ -128,7 +128,7 @@ function remarkLines(
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Text of the screen's strips is made for 13 px: enlarged so that it is read on film. */
-const ENLARGED = 2;
+export const ENLARGED = 2;
 
 /** Strips on one axis, all at the text's width, enlarged for film. */
 export function strips(

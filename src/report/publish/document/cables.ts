@@ -9,7 +9,10 @@ import { shownCables } from './overview.ts';
 
 type FigureRow = [what: string, cell: Cell, interval: string, from: string];
 
-const words = (from: readonly string[]): string => from.map((quantity) => quantity.replaceAll('_', ' ')).join(', ');
+/** Shorter words than the quantity's own, where many figures rest on it. */
+const SHORTLY: Readonly<Record<string, string>> = { conductor_mass: 'mass', resistance: 'ohms' };
+const words = (from: readonly string[]): string =>
+  from.map((quantity) => SHORTLY[quantity] ?? quantity.replaceAll('_', ' ')).join(', ');
 
 /** Every figure of one cable, each with its interval and the readings that it rests on. */
 export function figureRows(c: CableFindings, units: FigureUnits): FigureRow[] {
@@ -20,8 +23,8 @@ export function figureRows(c: CableFindings, units: FigureUnits): FigureRow[] {
   const count = (what: string, figure: Measured | null): FigureRow[] =>
     figure ? [[what, countText(figure), intervalCell(figure), words(figure.from)]] : [];
   return [
-    ...share('Copper, of what the label claims', c.copper_of_claim),
-    ...share('Metal, of the area that the label claims', c.metal_of_claim),
+    ...share('Copper, of what is claimed', c.copper_of_claim),
+    ...share('Metal, of the area claimed', c.metal_of_claim),
     ...plain('Metal area', c.conductor_area),
     ...plain('Resistance at 20 °C', c.resistance_20C),
     ...plain('Mass per length times resistance per length', c.mass_resistivity),

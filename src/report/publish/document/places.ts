@@ -62,7 +62,7 @@ export function jacketSection({ jacket }: Findings): Section[] {
   if (cables.length > 0)
     blocks.push({
       kind: 'table',
-      caption: 'The jackets.',
+      caption: 'The jackets: their walls, and where the whole cut face goes.',
       head: [
         'Cable',
         'wall, mean, mm',
@@ -85,7 +85,10 @@ export function jacketSection({ jacket }: Findings): Section[] {
         percentCell(c.shares?.jacket ?? null),
       ]),
     });
-  const said = cables.filter(({ sentence }) => sentence !== '').map(({ name, sentence }) => `${name}: ${sentence}`);
+  // Where a wall was read, the table says all that its sentence does.
+  const said = cables
+    .filter(({ sentence, wall }) => sentence !== '' && wall === null)
+    .map(({ name, sentence }) => `${name}: ${sentence}`);
   if (said.length > 0) blocks.push({ kind: 'list', items: said });
   for (const test of jacket.endurance)
     blocks.push(
@@ -122,7 +125,7 @@ export function ampsSection({ current }: Findings): Section[] {
           sides: ['left', 'right', 'right', 'right', 'right', 'left', 'left'],
           rows: cables.map(({ name, carrying: c }) => [
             name,
-            figureCell(c?.current_A ?? null),
+            figureCell(c ? { ...c.current_A, condition: undefined } : null),
             intervalCell(c?.current_A ?? null),
             c?.ambient_C.toFixed(0) ?? UNKNOWN,
             c?.rating_C.toFixed(0) ?? UNKNOWN,

@@ -2,7 +2,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { escapeText } from '../../svg.ts';
 import { noBreak } from '../../words/noBreak.ts';
-import type { Block, Cell, ReportDocument, Section } from '../document/blocks.ts';
+import { type Block, type Cell, cellText, type ReportDocument, type Section } from '../document/blocks.ts';
 import { datasetJsonLd, scriptJson } from './jsonLd.ts';
 import { type EmbeddedFont, fontFaces, REPORT_STYLE } from './style.ts';
 
@@ -19,8 +19,13 @@ function cell(content: Cell): string {
   return `<b>${text(content.value)}</b>${content.after === '' ? '' : `<span>${text(content.after)}</span>`}`;
 }
 
+/** A column with a cell of so many characters is never squeezed to single words. */
+const LONG_CELL = 48;
+
 function table({ head, sides, rows, caption }: Extract<Block, { kind: 'table' }>): string {
+  const long = head.map((_, i) => rows.some((row) => cellText(row[i] ?? '').length >= LONG_CELL));
   const side = (i: number) => (sides[i] === 'right' ? ' class="right"' : '');
+  const wide = (i: number) => (long[i] && side(i) === '' ? ' class="long"' : side(i));
   const named = head.some((title) => title !== '');
   const heads = named
     ? `<thead><tr>${head.map((title, i) => `<th scope="col"${side(i)}>${text(title)}</th>`).join('')}</tr></thead>`
@@ -28,7 +33,7 @@ function table({ head, sides, rows, caption }: Extract<Block, { kind: 'table' }>
   const body = rows
     .map((row) => {
       const cells = row.map((content, i) =>
-        i === 0 ? `<th scope="row"><bdi>${cell(content)}</bdi></th>` : `<td${side(i)}>${cell(content)}</td>`,
+        i === 0 ? `<th scope="row"><bdi>${cell(content)}</bdi></th>` : `<td${wide(i)}>${cell(content)}</td>`,
       );
       return `<tr>${cells.join('')}</tr>`;
     })
@@ -45,7 +50,7 @@ function block(one: Block): string {
     case 'list':
       return `<ul>${one.items.map((item) => `<li>${text(item)}</li>`).join('')}</ul>`;
     case 'picture':
-      return `<figure>${one.svg}<figcaption>${text(one.caption)}</figcaption></figure>`;
+      return `<figure><div class="scroll" tabindex="0" role="group" aria-label="${text(one.caption)}">${one.svg}</div><figcaption>${text(one.caption)}</figcaption></figure>`;
     case 'quote':
       return `<blockquote><p><bdi>${text(one.text)}</bdi></p></blockquote><p class="quiet"><bdi>${text(one.by)}</bdi></p>`;
     case 'writing':
@@ -94,7 +99,7 @@ export function reportHtml(document: ReportDocument, { fonts = [] }: HtmlOptions
 <script type="application/ld+json">${scriptJson(datasetJsonLd(dataset, licence))}</script>
 </head>
 <body${tight ? ' class="tight"' : ''}>
-<header class="top"><span>${MARK} <span class="wordmark">Cupel</span></span><span class="quiet">${text(partLine)}</span></header>
+<header class="top"><span class="mark">${MARK}<span class="wordmark">Cupel</span></span><span class="quiet">${text(partLine)}</span></header>
 <main>
 ${reportBody(document)}
 </main>

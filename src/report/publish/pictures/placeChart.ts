@@ -4,8 +4,8 @@ import { group, label, line, rectangle, svgDocument } from '../../svg.ts';
 import type { Theme } from '../../theme.ts';
 import type { ChartPicture } from './nameChart.ts';
 
-const ROW = 64;
-const TALLEST = 40;
+const ROW = 52;
+const TALLEST = 32;
 const HEAD = 26;
 const NAME = 15;
 const NOTE = 13;

@@ -30,10 +30,12 @@ function cell(content: Cell): string {
 
 /** A column whose cells are all this short, in characters, is as wide as they are; the others share what is left. */
 const SHORT_CELL = 26;
+/** Capitals of a short unit are broader than most letters. */
+const LEAST_CELL = 7;
 /** Characters that short columns may take together: about two thirds of a line. */
 const SHORT_TOGETHER = 76;
 /** Width of a strong character, em, of Source Sans 3; digits are narrower. */
-const CHARACTER = 0.53;
+const CHARACTER = 0.51;
 
 /** Short columns as wide as what they hold, long ones by how much they hold, so that words get the room that figures leave. */
 function columnsOf({ head, rows }: Extract<Block, { kind: 'table' }>): string {
@@ -44,9 +46,13 @@ function columnsOf({ head, rows }: Extract<Block, { kind: 'table' }>): string {
   const short = longest.map((length, i) => length <= SHORT_CELL && (i > 0 || longest.some((l) => l > SHORT_CELL)));
   const together = longest.reduce((sum, length, i) => sum + (short[i] ? length : 0), 0);
   const squeezed = together > SHORT_TOGETHER;
-  const share = (length: number) => `${Math.sqrt(Math.max(4, length)).toFixed(2)}fr`;
   return array(
-    longest.map((length, i) => (short[i] && !squeezed ? `${(CHARACTER * length).toFixed(2)}em + 8pt` : share(length))),
+    longest.map((length, i) => {
+      if (short[i] && !squeezed) return `${(CHARACTER * Math.max(LEAST_CELL, length)).toFixed(2)}em + 8pt`;
+      // Where all are squeezed, names come first; elsewhere long texts break well, and get less than they hold.
+      if (squeezed) return `${(Math.min(18, Math.max(5, length)) * (i === 0 ? 1.3 : 1)).toFixed(1)}fr`;
+      return `${Math.sqrt(Math.max(4, length)).toFixed(2)}fr`;
+    }),
   );
 }
 
@@ -70,7 +76,7 @@ function table(one: Extract<Block, { kind: 'table' }>, setting: Setting): string
     'table',
     {
       columns: columnsOf(one),
-      align: array(sides.map((side) => `${side} + top`)),
+      align: `(x, y) => ${array(sides.map((side) => side))}.at(x) + if y == 0 and ${named} { bottom } else { top }`,
       stroke: `(x, y) => if y > ${named ? 0 : -1} { (bottom: 0.5pt + ${colour(rule)}) }`,
       inset: setting.cellInset,
     },
@@ -170,6 +176,12 @@ function footer(): string {
   );
 }
 
+/** A title of more characters is set smaller, so that one line usually takes it. */
+const LONG_TITLE = 36;
+
+const titleSize = (title: string, { title: usual, longTitle }: Setting): string =>
+  [...title].length > LONG_TITLE ? longTitle : usual;
+
 /**
  * The report in Typst's language, for a PDF with real text, bookmarks, tags and page numbers. All of it is code with literals;
  * nothing that a person typed can change how it is set.
@@ -200,7 +212,11 @@ export function reportTypst(document: ReportDocument, paper: ReportPaper): strin
     call(
       'block',
       { above: setting.aboveTitle, below: setting.belowTitle },
-      call('title', {}, text(title, { font: '("Besley", "Source Sans 3")', size: setting.title, weight: '600' })),
+      call(
+        'title',
+        {},
+        text(title, { font: '("Besley", "Source Sans 3")', size: titleSize(title, setting), weight: '600' }),
+      ),
     ),
     call(
       'block',

@@ -9,6 +9,7 @@ export interface Setting {
   tableText: string;
   cellInset: string;
   title: string;
+  longTitle: string;
   titleLeading: string;
   aboveTitle: string;
   belowTitle: string;
@@ -35,9 +36,10 @@ export const USUAL: Setting = {
   tableText: '9pt',
   cellInset: '(x: 3pt, y: 4pt)',
   title: '23pt',
+  longTitle: '20pt',
   titleLeading: '8pt',
   aboveTitle: '18pt',
-  belowTitle: '8pt',
+  belowTitle: '12pt',
   lead: '11.5pt',
   leadLeading: '6pt',
   leadWidth: '82%',
@@ -61,9 +63,10 @@ export const TIGHT: Setting = {
   tableText: '8.5pt',
   cellInset: '(x: 2.5pt, top: 3pt, bottom: 2.4pt)',
   title: '15pt',
+  longTitle: '15pt',
   titleLeading: '5pt',
   aboveTitle: '9pt',
-  belowTitle: '5pt',
+  belowTitle: '7pt',
   lead: '9.5pt',
   leadLeading: '4pt',
   leadWidth: '100%',
