@@ -1,6 +1,7 @@
 import { quantityOf } from '../../../../findings/across/quantities.ts';
 import { driftStrip } from '../../../../report/across/driftStrip.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
+import { HowFold } from '../../parts/howFold.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { lots, quantityId } from '../../store/across/chosenCables.ts';
 
@@ -33,10 +34,9 @@ export function LotsAgain() {
               <p>
                 <bdi dir="auto">{lot.sentence.replace(DAY, unbroken)}</bdi>
               </p>
-              <details class="how">
-                <summary>How we know</summary>
+              <HowFold within>
                 <p>{lot.howWeKnow}</p>
-              </details>
+              </HowFold>
             </li>
           ))}
         </ul>

@@ -2,6 +2,7 @@ import { QUANTITIES } from '../../../../findings/across/quantities.ts';
 import { shelfKey } from '../../../../findings/across/shelfCables.ts';
 import { acrossChart } from '../../../../report/across/acrossChart.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
+import { HowFold } from '../../parts/howFold.tsx';
 import { Name } from '../../parts/name.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
@@ -37,12 +38,11 @@ export function SideBySide() {
           </div>
           <Chart />
           {now.howWeKnow.length > 0 && (
-            <details class="how">
-              <summary>How we know</summary>
+            <HowFold within>
               {now.howWeKnow.map((sentence) => (
                 <p key={sentence}>{sentence}</p>
               ))}
-            </details>
+            </HowFold>
           )}
         </>
       )}
