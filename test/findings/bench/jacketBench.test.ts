@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { piecesToAbuse } from '../../../src/findings/bench/piecesToAbuse.ts';
 import { hourOf, nextWallHour, WALL_HOURS, wallsRead } from '../../../src/findings/bench/wallHours.ts';
-import { cautionsByStep } from '../../../src/methods/jacket/protocols/cautionsByStep.ts';
 import { PROTOCOLS } from '../../../src/methods/jacket/protocols/protocols.ts';
 import type { Reading, Trial } from '../../../src/trial/trial.ts';
 
@@ -75,10 +74,10 @@ describe('pieces of a test', () => {
 });
 
 describe('cautions beside their steps', () => {
-  it.each(PROTOCOLS.map((p) => [p.name, p] as const))('%s has each exactly once', (_, protocol) => {
-    const beside = cautionsByStep(protocol);
-    expect(beside.map(({ step }) => step)).toEqual(protocol.steps);
-    expect(beside.flatMap(({ cautions }) => cautions).sort()).toEqual([...protocol.cautions].sort());
+  it.each(PROTOCOLS.map((p) => [p.name, p] as const))('%s has some, and each once', (_, { steps }) => {
+    const cautions = steps.flatMap((each) => each.cautions);
+    expect(cautions.length).toBeGreaterThan(0);
+    expect(new Set(cautions).size).toBe(cautions.length);
   });
 
   it.each([
@@ -90,8 +89,8 @@ describe('cautions beside their steps', () => {
     ['cut-through', 'Fingers clear', 'Lower the edge'],
     ['hot iron', 'fumes of PVC', 'settle at one temperature'],
   ])('%s: “%s” stands beside “%s”', (name, caution, step) => {
-    const beside = cautionsByStep(PROTOCOLS.find((p) => p.name === name)!);
-    const found = beside.find(({ cautions }) => cautions.some((text) => text.includes(caution)))!;
-    expect(found.step).toContain(step);
+    const { steps } = PROTOCOLS.find((p) => p.name === name)!;
+    const found = steps.find(({ cautions }) => cautions.some((text) => text.includes(caution)))!;
+    expect(found.text).toContain(step);
   });
 });

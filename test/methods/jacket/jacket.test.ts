@@ -166,12 +166,13 @@ describe('described tests', () => {
       expect(p.apparatus.length, p.name).toBeGreaterThan(1);
       expect(p.steps.length, p.name).toBeGreaterThan(2);
       expect(p.stop && p.record && p.unit && p.asks, p.name).toBeTruthy();
-      expect(p.cautions.length, p.name).toBeGreaterThan(0);
+      expect(p.steps.flatMap(({ cautions }) => cautions).length, p.name).toBeGreaterThan(0);
     }
   });
 
   it('shows copper by a coin cell wherever it may show, burns nothing and uses no kitchen oven', () => {
-    const text = (p: (typeof PROTOCOLS)[number]) => [...p.apparatus, ...p.steps, p.stop, ...p.cautions].join(' ');
+    const text = ({ apparatus, steps, stop }: (typeof PROTOCOLS)[number]) =>
+      [...apparatus, ...steps.flatMap((each) => [each.text, ...each.cautions]), stop].join(' ');
     for (const p of PROTOCOLS.filter((x) => x.kind === 'amount')) {
       expect(text(p), p.name).toContain('coin cell');
       expect(text(p), p.name).toContain('never from a vehicle battery');

@@ -1,4 +1,4 @@
-import { APART, EYES, HEAT, type Protocol } from './protocol.ts';
+import { APART, EYES, HEAT, type Protocol, step } from './protocol.ts';
 
 /** Tests of one fixed exposure: the piece comes through or does not. */
 export const EXPOSING: readonly Protocol[] = [
@@ -16,12 +16,11 @@ export const EXPOSING: readonly Protocol[] = [
       'A clamp for one end',
     ],
     steps: [
-      'Let pieces and mandrel lie at one noted temperature for at least four hours.',
-      'Clamp one end and bend half a turn within about ten seconds of taking it out.',
-      'Let it warm up, then look for cracks with a lens, in the bend and at the ends.',
+      step('Let pieces and mandrel lie at one noted temperature for at least four hours.'),
+      step('Clamp one end and bend half a turn within about ten seconds of taking it out.', EYES),
+      step('Let it warm up, then look for cracks with a lens, in the bend and at the ends.'),
     ],
     stop: 'One bend a piece. A crack that can be seen with a lens is a failure.',
-    cautions: [EYES],
     record: 'Amount 1, failed or survived; temperature; diameter of the mandrel.',
     counter: null,
   },
@@ -38,12 +37,14 @@ export const EXPOSING: readonly Protocol[] = [
       'A rack so that pieces hang free, a mandrel for the bend afterwards',
     ],
     steps: [
-      'Weigh and measure each piece, and note it as before.',
-      'Hang the pieces for the hours and at the temperature noted; 240 h at 25 °C above the claimed class is usual for road vehicles.',
-      'Let them cool for a day, weigh and measure again, then bend round the mandrel and look for cracks.',
+      step('Weigh and measure each piece, and note it as before.', APART),
+      step(
+        'Hang the pieces for the hours and at the temperature noted; 240 h at 25 °C above the claimed class is usual for road vehicles.',
+        HEAT,
+      ),
+      step('Let them cool for a day, weigh and measure again, then bend round the mandrel and look for cracks.'),
     ],
     stop: 'Stop the oven at once if anything smokes. A crack that can be seen with a lens is a failure.',
-    cautions: [HEAT, APART],
     record: 'Hours, failed or survived; temperature; mass and diameter before and after.',
     counter: 'timer',
   },
@@ -61,17 +62,19 @@ export const EXPOSING: readonly Protocol[] = [
       'Scale and caliper',
     ],
     steps: [
-      'Weigh each piece and measure its diameter in two directions; note both as before.',
-      'Hang it in the fluid for the hours noted, ends out. Twenty hours is usual.',
-      'Wipe, wait for half an hour, weigh and measure again, noted as after.',
-      'Bend once round a mandrel and look for cracks.',
+      step(
+        'Weigh each piece and measure its diameter in two directions; note both as before.',
+        APART,
+        'Scale, jars and tray do not go back to the kitchen. Hand the fluids in where waste oil is taken.',
+      ),
+      step(
+        'Hang it in the fluid for the hours noted, ends out. Twenty hours is usual.',
+        'Outdoors, in small amounts, gloves, lids on. Chlorinated cleaner near heat gives poison gas: do not use it.',
+      ),
+      step('Wipe, wait for half an hour, weigh and measure again, noted as after.'),
+      step('Bend once round a mandrel and look for cracks.'),
     ],
     stop: 'One exposure a piece. A crack is a failure; swelling is a figure of its own.',
-    cautions: [
-      APART,
-      'Outdoors, in small amounts, gloves, lids on. Chlorinated cleaner near heat gives poison gas: do not use it.',
-      'Scale, jars and tray do not go back to the kitchen. Hand the fluids in where waste oil is taken.',
-    ],
     record: 'Hours, failed or survived; name of the fluid in the test; mass and diameter before and after.',
     counter: 'timer',
   },

@@ -1,3 +1,11 @@
+/** One thing to do, with the cautions that concern it. */
+export interface Step {
+  text: string;
+  cautions: readonly string[];
+}
+
+export const step = (text: string, ...cautions: string[]): Step => ({ text, cautions });
+
 /** One endurance test as a bench can run it: what to build, what to do, when to stop, what to beware of, what to write down. */
 export interface Protocol {
   /** Short name, as written in the column `test`. */
@@ -15,9 +23,8 @@ export interface Protocol {
   /** What the piece is for: one question in plain words. */
   asks: string;
   apparatus: readonly string[];
-  steps: readonly string[];
+  steps: readonly Step[];
   stop: string;
-  cautions: readonly string[];
   /** What is written down. */
   record: string;
   /** Counted by hand or run by the clock. */

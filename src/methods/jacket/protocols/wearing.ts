@@ -1,4 +1,4 @@
-import { DUST, type Protocol, SHOW_THROUGH } from './protocol.ts';
+import { DUST, type Protocol, SHOW_THROUGH, step } from './protocol.ts';
 
 /** Tests that wear or press through the wall. */
 export const WEARING: readonly Protocol[] = [
@@ -16,14 +16,13 @@ export const WEARING: readonly Protocol[] = [
       'A channel that keeps the piece straight, and two stops for a stroke of 15 to 20 mm',
     ],
     steps: [
-      'Clamp the piece in the channel and set the wire on the jacket, away from its print.',
-      'Set stops and weight once and leave them for all cables.',
-      'Stroke evenly, about one a second, there and back counting two.',
-      'Count until copper shows. Note the count, then take a fresh piece.',
-      'Change the wire when its edge has worn, and take the cables in mixed order.',
+      step('Clamp the piece in the channel and set the wire on the jacket, away from its print.'),
+      step('Set stops and weight once and leave them for all cables.'),
+      step('Stroke evenly, about one a second, there and back counting two.', DUST, 'Keep fingers out of the stroke.'),
+      step('Count until copper shows. Note the count, then take a fresh piece.', SHOW_THROUGH),
+      step('Change the wire when its edge has worn, and take the cables in mixed order.'),
     ],
     stop: 'Stop when copper shows, or at a count fixed beforehand for all cables; then the piece survived that count.',
-    cautions: [SHOW_THROUGH, DUST, 'Keep fingers out of the stroke.'],
     record:
       'Strokes until copper showed, or strokes survived; load; how often it was looked at, where that was not every stroke.',
     counter: 'strokes',
@@ -42,13 +41,12 @@ export const WEARING: readonly Protocol[] = [
       'A board with a groove for the piece and stops for one stroke length',
     ],
     steps: [
-      'Fix the piece in the groove and a fresh strip on the block.',
-      'Stroke at one pace over the same length; a fresh strip after a count that is the same for all.',
-      'Look after every so many strokes and note how many that is.',
-      'Note the count at which copper was first seen, then take a fresh piece.',
+      step('Fix the piece in the groove and a fresh strip on the block.'),
+      step('Stroke at one pace over the same length; a fresh strip after a count that is the same for all.', DUST),
+      step('Look after every so many strokes and note how many that is.'),
+      step('Note the count at which copper was first seen, then take a fresh piece.', SHOW_THROUGH),
     ],
     stop: 'Stop when copper shows, or at a count fixed beforehand for all cables.',
-    cautions: [SHOW_THROUGH, DUST],
     record:
       'Strokes until copper was seen, or strokes survived; strokes between two looks in `inspected_every`; load and grit.',
     counter: 'strokes',
@@ -67,13 +65,17 @@ export const WEARING: readonly Protocol[] = [
       'A stop that catches the plunger a millimetre above the anvil',
     ],
     steps: [
-      'Lay the piece on the anvil and set the scale to zero.',
-      'Lower the edge slowly, at one pace for all cables, and watch the scale.',
-      'Note the greatest reading until copper shows. Grams times 0.0098 are newtons.',
-      'Turn the piece and move on along it only if it is one piece for one reading; take a fresh piece for the next.',
+      step('Lay the piece on the anvil and set the scale to zero.'),
+      step(
+        'Lower the edge slowly, at one pace for all cables, and watch the scale.',
+        'Fingers clear of the edge; a stop under the plunger.',
+      ),
+      step('Note the greatest reading until copper shows. Grams times 0.0098 are newtons.', SHOW_THROUGH),
+      step(
+        'Turn the piece and move on along it only if it is one piece for one reading; take a fresh piece for the next.',
+      ),
     ],
     stop: 'Stop when copper shows, or at the end of the scale: then the piece survived that force.',
-    cautions: [SHOW_THROUGH, 'Fingers clear of the edge; a stop under the plunger.'],
     record: 'Force at which copper showed, or force survived.',
     counter: null,
   },
@@ -91,12 +93,14 @@ export const WEARING: readonly Protocol[] = [
       'A buzzer from a coin cell between rod and conductor',
     ],
     steps: [
-      'Lay the piece across the rod and press it down with a flat block, slowly and at one pace.',
-      'Note the force when the buzzer sounds.',
-      'Take a fresh piece for the next reading.',
+      step(
+        'Lay the piece across the rod and press it down with a flat block, slowly and at one pace.',
+        'Feet and fingers clear of weight and lever.',
+      ),
+      step('Note the force when the buzzer sounds.', SHOW_THROUGH),
+      step('Take a fresh piece for the next reading.'),
     ],
     stop: 'Stop when the buzzer sounds, or at the end of the scale.',
-    cautions: [SHOW_THROUGH, 'Feet and fingers clear of weight and lever.'],
     record: 'Force at which the conductor touched the rod, or force survived; diameter of the rod.',
     counter: null,
   },
@@ -114,16 +118,15 @@ export const WEARING: readonly Protocol[] = [
       'A stand for the piece that does not burn, outdoors or under an extractor',
     ],
     steps: [
-      'Let the tip settle at one temperature and wipe it.',
-      'Let it down on the piece and start the timer.',
-      'Stop the timer when copper shows. Wipe the tip, let it settle, take a fresh piece.',
+      step(
+        'Let the tip settle at one temperature and wipe it.',
+        'Outdoors or with an extractor: fumes of PVC are acid, those of fluoropolymers are toxic.',
+        'Nothing that burns below or beside; fluids are put away in another room on another day.',
+      ),
+      step('Let it down on the piece and start the timer.'),
+      step('Stop the timer when copper shows. Wipe the tip, let it settle, take a fresh piece.', SHOW_THROUGH),
     ],
     stop: 'Stop when copper shows, or after a time fixed beforehand for all cables. Stop at once if it flames.',
-    cautions: [
-      SHOW_THROUGH,
-      'Outdoors or with an extractor: fumes of PVC are acid, those of fluoropolymers are toxic.',
-      'Nothing that burns below or beside; fluids are put away in another room on another day.',
-    ],
     record: 'Seconds until copper showed, or seconds survived; temperature of the tip.',
     counter: 'timer',
   },

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { noBreak } from '../../../../../report/words/noBreak.ts';
 import { Minds } from '../../../parts/mind.tsx';
+import { StepList } from '../../../parts/stepList.tsx';
 import { heating, heatTrial, setHeating, switchOn } from '../../../store/amps/heatingRun.ts';
 import { missingBefore } from '../../../store/amps/heatingStop.ts';
 import { ampsRoute } from '../../../store/amps/openInAmps.ts';
@@ -31,14 +31,7 @@ export function HeatPlace({ trial }: { trial: string }) {
         {run.started === '' ? <SetUp /> : <Watching />}
         <section class="heat-steps" aria-labelledby="heat-steps">
           <h2 id="heat-steps">Steps</h2>
-          <ol>
-            {HEAT_STEPS.map(({ text, cautions }) => (
-              <li key={text}>
-                <p>{noBreak(text)}</p>
-                <Minds texts={cautions} />
-              </li>
-            ))}
-          </ol>
+          <StepList steps={HEAT_STEPS} />
           <Minds texts={FURTHER_CAUTIONS} />
         </section>
       </div>
