@@ -237,6 +237,7 @@ describe('blind', () => {
   it('shows no code beside a name, until the names are revealed on record', async () => {
     const { page, trial } = await atPlan();
     expect(await page.locator('.pieces .code').allInnerTexts()).toContain('VN');
+    const pieces = (await stored(trial, 'specimen', 1)).length;
     await page.locator('.blinding summary').click();
     await page.getByLabel('How nobody is to know').selectOption('sleeve');
     await page.getByRole('button', { name: 'Go by codes from here on' }).click();
@@ -245,8 +246,8 @@ describe('blind', () => {
     const onPage = async () => (await page.locator('body').textContent()) ?? '';
     for (const maker of makers) expect(await onPage()).not.toContain(maker);
     // The codes stood beside the names, so new ones were drawn once the names were hidden.
-    const pieces = (await stored(trial, 'specimen', 1)).length;
     const codes = (await stored(trial, 'specimen', 2 * pieces)).slice(pieces).map((row) => row.code);
+    expect(codes).toHaveLength(pieces);
     expect(codes).not.toContain('VN');
     await page.getByRole('button', { name: 'Show names to the one who cuts' }).click();
     await page.getByText('Names are shown on this device although the trial goes by codes.').waitFor();
