@@ -36,14 +36,18 @@ export async function waitForAllThere(page: Page): Promise<void> {
 export const bodiesOf = (entries: readonly Entry[], kind: string) =>
   entries.filter((entry) => entry.kind === kind).map((entry) => entry.body);
 
-/** Bodies of a kind that the store holds, once there are so many. */
+/** Longest that an entry may take to the store, ms: it is told as kept before it is there. */
+const PATIENCE = 30_000;
+
+/** Bodies of a kind that the store holds, once there are so many. @throws when there never are */
 export async function storedBodies(store: Store, trial: string, kind: string, count: number) {
-  for (let tries = 0; tries < 200; tries += 1) {
+  for (const end = Date.now() + PATIENCE; ; ) {
     const bodies = bodiesOf(await store.entries(trial), kind);
     if (bodies.length >= count) return bodies;
+    if (Date.now() > end)
+      throw new Error(`the store has ${bodies.length} ${kind} entries of ${trial}, expected ${count}`);
     await new Promise((settle) => setTimeout(settle, 50));
   }
-  return bodiesOf(await store.entries(trial), kind);
 }
 
 let trials = 0;
