@@ -23,7 +23,7 @@ describe('Publish with the invented trial', () => {
   it('seals what was chosen, shows it as it will look, and hands over report, cards and data', async () => {
     const { page, troubles } = await bench.open(DEMO);
     await page.locator('.card-frame svg').waitFor({ timeout: 120_000 });
-    expect(await page.locator('h1').first().textContent()).toMatch(/^2 parts are sealed/);
+    expect(await page.locator('h1').first().textContent()).toMatch(/^Two parts are sealed/);
     for (const place of ['bend', 'jacket', 'amps', 'standing']) await page.locator(`#part-${place}`).uncheck();
     await page.getByLabel('Title as readers see it').fill('Inside, once more');
     await page.getByRole('button', { name: 'Seal this part' }).click();

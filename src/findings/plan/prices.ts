@@ -96,7 +96,17 @@ export interface PriceFlag {
 }
 
 const money = (amount: number, currency: string) => `${amount.toFixed(2)}${currency ? ` ${currency}` : ''}`;
-const perFoot = (perMetre: number) => perMetre * FOOT;
+
+/** Lengths that a row counts in feet or inches. */
+const IN_FEET = /^(?:ft|foot|feet|in|inch|inches|['′"″])$/i;
+
+/** A price for one length as the cable's own row counts lengths: `1.44 EUR a foot`, or a metre. */
+function priceOfLength({ row }: Cable): (perMetre: number, currency: string) => string {
+  const units = [row.price_per, row.price_length_unit, row.bought_length_unit];
+  const feet = units.some((unit) => IN_FEET.test((unit ?? '').trim()));
+  return (perMetre, currency) =>
+    feet ? `${money(perMetre * FOOT, currency)} a foot` : `${money(perMetre, currency)} a metre`;
+}
 
 function underMetal(cable: Cable, perMetre: number, currency: string, set: number | null): PriceFlag[] {
   const perKg = set ?? (CURRENCIES_ALIKE.test(currency) ? USUAL_COPPER_PRICE : null);
@@ -105,11 +115,12 @@ function underMetal(cable: Cable, perMetre: number, currency: string, set: numbe
   const worth = copperPerMetre(label.area) * perKg;
   if (perMetre >= worth) return [];
   const assumed = set === null ? ' (assumed; set copper_price_per_kg)' : '';
+  const of = priceOfLength(cable);
   return [
     {
       code: 'price-under-metal',
       cable: cable.cable,
-      text: `${cable.name} costs ${money(perFoot(perMetre), currency)} a foot; the copper that its label asks for would cost ${money(perFoot(worth), currency)} at ${money(perKg, currency)} a kg${assumed}. Check the price, its length and its unit.`,
+      text: `${cable.name} costs ${of(perMetre, currency)}; the copper that its label asks for would cost ${of(worth, currency)} at ${money(perKg, currency)} a kg${assumed}. Check the price, its length and its unit.`,
     },
   ];
 }
@@ -146,10 +157,11 @@ export function priceFlags(cables: readonly Cable[], copperPricePerKg: number | 
     if (fellows.length < 2) continue;
     const middle = median(fellows);
     if (p.perMetre <= FAR * middle && p.perMetre * FAR >= middle) continue;
+    const of = priceOfLength(p.cable);
     flags.push({
       code: 'price-apart',
       cable: p.cable.cable,
-      text: `${p.cable.name} costs ${money(perFoot(p.perMetre), p.currency)} a foot, its fellows about ${money(perFoot(middle), p.currency)}. Check the price, its length and its unit.`,
+      text: `${p.cable.name} costs ${of(p.perMetre, p.currency)}, its fellows about ${of(middle, p.currency)}. Check the price, its length and its unit.`,
     });
   }
   return flags;

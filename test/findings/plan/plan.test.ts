@@ -193,6 +193,16 @@ describe('warnings of the plan', () => {
     expect(totals(['4,29 €', ''], ['5', 'USD'], ['6', ''])).toEqual([['EUR', 'USD', ''], true]);
   });
 
+  it('say a price for the length that the row counts in', () => {
+    const said = (more: object) => {
+      const cables = ['5', '5', '12'].map((price, i) => priced(`c${i}`, price, more));
+      return planOf(trialOf(...cables), NO_POWER).warnings.find((w) => w.code === 'price-apart')?.text;
+    };
+    expect(said({})).toMatch(/costs 12\.00 USD a foot, its fellows about 5\.00 USD a foot\./);
+    expect(said({ price_per: 'metre' })).toMatch(/costs 12\.00 USD a metre, its fellows about 5\.00 USD a metre\./);
+    expect(said({ price_per: '', bought_length: '2', bought_length_unit: 'm' })).toMatch(/costs 6\.00 USD a metre/);
+  });
+
   it('ask about a price far from its fellows, once there are two', () => {
     expect(warned(priced('a', '4'), priced('b', '5'), priced('c', '12'))).toContain('price-apart');
     expect(warned(priced('a', '4'), priced('c', '12'))).not.toContain('price-apart');

@@ -71,7 +71,9 @@ function Part({ part, checked }: { part: SealedPart; checked: PartChecked | null
             document.querySelector('.what-is-shown')?.scrollIntoView({ block: 'start' });
           }}
         >
-          Look at part <bdi dir="auto">{part.part}</bdi>
+          <span>
+            Look at part <bdi dir="auto">{part.part}</bdi>
+          </span>
         </button>
         <button type="button" class="button" onClick={() => void hide()}>
           {part.hidden ? 'Show it to readers' : 'Keep it from readers'}

@@ -1,6 +1,7 @@
 import '../../styles/publish.css';
 import { useEffect } from 'preact/hooks';
 import type { Trial } from '../../../../trial/trial.ts';
+import { numberWord, numberWordFirst } from '../../../../units/numberWords.ts';
 import { Frame } from '../../parts/frame.tsx';
 import { NothingToSay } from '../../parts/nothingToSay.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
@@ -103,9 +104,10 @@ function sentence({ parts }: Trial): string {
     return 'Nothing is sealed yet. Choose places, look at them as they will look, and seal them as a part.';
   const checked = checkedParts.value?.parts ?? [];
   const changed = checked.filter(({ changed: since }) => since !== null && since.changes.length > 0).length;
-  const sealed = parts.length === 1 ? `Part ${parts[0]!.part} is sealed` : `${parts.length} parts are sealed`;
+  const sealed =
+    parts.length === 1 ? `Part ${parts[0]!.part} is sealed` : `${numberWordFirst(parts.length)} parts are sealed`;
   if (checked.length === 0) return `${sealed}.`;
   if (changed === 0) return `${sealed}; nothing of it would read otherwise today.`;
   if (parts.length === 1) return `${sealed}; it would read otherwise today.`;
-  return `${sealed}; ${changed === 1 ? 'one of them would' : `${changed} of them would`} read otherwise today.`;
+  return `${sealed}; ${changed === 1 ? 'one of them would' : `${numberWord(changed)} of them would`} read otherwise today.`;
 }
