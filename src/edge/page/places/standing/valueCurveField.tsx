@@ -155,7 +155,7 @@ function Knob({ name, value, range, step, shown, place, figureAt, onHold, onMove
       onPointerDown={(event) => {
         if (event.button !== 0) return;
         event.preventDefault();
-        event.currentTarget.focus();
+        event.currentTarget.focus({ preventScroll: true });
         event.currentTarget.setPointerCapture(event.pointerId);
         grip.current = xOf(event) - place.left;
         onHold(true);
