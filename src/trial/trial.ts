@@ -1,5 +1,18 @@
-import type { PartPlace } from '../journal/kinds/seal.ts';
-import type { WithdrawnKind } from '../journal/kinds/withdrawal.ts';
+import type { Cable, Fitting } from './records/cables.ts';
+import type { Aside, Blinding, Note, Withdrawal } from './records/notes.ts';
+import type { Evidence, Specimen } from './records/pieces.ts';
+import type { Reply, SealedPart } from './records/publishing.ts';
+import type { Judgement, OnPiece, Reading, Retag } from './records/readings.ts';
+import type { Check, Instrument } from './records/tools.ts';
+import type { TypedRow } from './records/typedRow.ts';
+
+export type * from './records/cables.ts';
+export type * from './records/notes.ts';
+export type * from './records/pieces.ts';
+export type * from './records/publishing.ts';
+export type * from './records/readings.ts';
+export type * from './records/tools.ts';
+export type * from './records/typedRow.ts';
 
 /**
  * What the journal means: a trial as plain data, in SI units (m, kg, Ω, K), with what was typed kept beside each number.
@@ -55,12 +68,6 @@ export interface Trial {
   remarks: Remark[];
 }
 
-/** A row as typed, with the entry it came from. */
-export interface TypedRow {
-  entry: string;
-  row: Readonly<Record<string, string>>;
-}
-
 export interface Remark {
   /** Stable, kebab-case: 'ten-times-its-fellows', 'looks-like-ounces', 'temperature-apart', 'not-yet-described' … */
   code: string;
@@ -70,270 +77,4 @@ export interface Remark {
   readings: string[];
   /** One plain sentence: what was found, what was expected, what to do. */
   text: string;
-}
-
-export type CableRole = 'compared' | 'control' | 'reference';
-
-export interface Cable extends TypedRow {
-  cable: string;
-  /** Maker and model as shown to people; the id when both are blank. */
-  name: string;
-  /** `control`: plain solid copper building wire that checks the tools; `reference`: stands outside the order. */
-  role: CableRole;
-  label: Label;
-  /** Length bought, m. */
-  boughtLength: number | null;
-  jacketColour: string;
-}
-
-/** What the label and the seller claim; text verbatim, numbers in SI. `null`: the label does not say. */
-export interface Label {
-  /** Verbatim: `2 AWG`, `1/0 true spec`, `35 mm2`, `0 gauge`. */
-  size: string;
-  /** Verbatim: `OFC`, `100 % copper`, `CCA`, or empty. */
-  metal: string;
-  strands: number | null;
-  /** m */
-  strandDiameter: number | null;
-  /** K */
-  temperature: number | null;
-  /** Ω/m */
-  ohmsPerMetre: number | null;
-  /** kg/m */
-  massPerMetre: number | null;
-  /** m */
-  outerDiameter: number | null;
-  printedOnJacket: string;
-}
-
-export interface Fitting extends TypedRow {
-  fitting: string;
-  kind: string;
-  /** m */
-  bore: number;
-  triedWith: string | null;
-  tried: string | null;
-}
-
-export interface Instrument extends TypedRow {
-  instrument: string;
-  /** As typed: 'kitchen scale', 'digital caliper', 'four-wire meter' … */
-  kind: string;
-  /** SI unit of what it reads. */
-  resolution: number;
-  limit: ErrorLimit;
-  /** As stated or assumed, before any check; only on a tool that was checked. */
-  ownLimit?: ErrorLimit;
-  /** K; the span in which the limit holds, null when the box does not say. */
-  validFrom: number | null;
-  validTo: number | null;
-}
-
-/** Limit of error at reading x: ±(absolute + fraction · x), taken as uniform. `absolute` has counts already folded in. */
-export interface ErrorLimit {
-  /** SI unit of what it reads. */
-  absolute: number;
-  fraction: number;
-  /** True when nothing was stated and the usual limit for the kind of tool was taken; every finding that leans on it says so. */
-  assumed: boolean;
-  /** True when the limit comes from a check against something known; findings that lean on it say so. */
-  checked?: boolean;
-}
-
-/** One check of a tool. SI units of what the tool reads. */
-export interface Check extends TypedRow {
-  check: string;
-  instrument: string;
-  /** In lower case; `zero` shows drift, everything else is a known value; empty when not stated. */
-  against: string;
-  zero: boolean;
-  known: number;
-  /** How far the known thing may be from `known`. */
-  knownError: number;
-  read: number;
-  /** K */
-  temperature: number | null;
-}
-
-export type SpecimenKind = 'whole' | 'bend' | 'apart' | 'abuse' | 'kept' | '';
-
-export interface Specimen extends TypedRow {
-  specimen: string;
-  cable: string;
-  code: string;
-  /** m, as cut; null when not stated. */
-  cutLength: number | null;
-  /** m, one step of the typed cut length; 0 when not stated. */
-  cutLengthStep: number;
-  cutFrom: string | null;
-  kind: SpecimenKind;
-}
-
-export interface Evidence extends TypedRow {
-  cable: string;
-  look: string;
-  where: string;
-  /** How many strands were looked at, and how many of them showed it; null when not stated. */
-  count: number | null;
-  seenIn: number | null;
-  seen: string;
-}
-
-/** Where a reading stands: counted, struck out with a reason, replaced by a later one, or aside with its piece or cable. */
-export type Standing = 'counted' | 'struck' | 'replaced' | 'aside';
-
-export interface Reading extends TypedRow, Repointed {
-  reading: string;
-  /** The piece that it means; the piece as typed is in `row.specimen`. */
-  specimen: string;
-  /** Cable of the specimen. */
-  cable: string;
-  quantity: string;
-  /** SI unit of the quantity's dimension. */
-  value: number;
-  /** SI: one step of what was typed (39.27 g → 0.01 g; 3/8 in → 1/8 in). */
-  step: number;
-  instrument: string | null;
-  /** K; of the copper for a resistance. null when not stated. */
-  temperature: number | null;
-  /** m; distance between the voltage contacts. */
-  atLength: number | null;
-  /** m, one step of the typed distance; 0 when not stated. */
-  atLengthStep: number;
-  /** The earlier reading that this one corrects. */
-  replaces: string | null;
-  set: string;
-  position: string;
-  standing: Standing;
-  /** Why it does not count, in the recorder's words; empty when it counts. */
-  why: string;
-}
-
-/** What a repair of a mix-up leaves on whatever it moved. */
-export interface Repointed {
-  /** Names of the repairs that gave it another piece than was typed, in the order in which they were applied; usually none. */
-  retagged: readonly string[];
-}
-
-/** Two pieces bent by hand; `row` holds the result and the rest as typed. */
-export interface Judgement extends TypedRow, Repointed {
-  judgement: string;
-  /** The pieces that are meant; as typed they are in `row`. */
-  left: string;
-  right: string;
-}
-
-/** A row about one piece, kept as typed otherwise. */
-export interface OnPiece extends TypedRow, Repointed {
-  /** The piece that it means; as typed it is in `row`. */
-  specimen: string;
-}
-
-/** A mix-up of pieces put right for what was read in a span of time, both ends included. */
-export interface Retag extends TypedRow {
-  retag: string;
-  /** `swap`: the two pieces change places; `tag`: what was recorded on `specimen` belongs to `becomes`. */
-  kind: 'swap' | 'tag';
-  specimen: string;
-  becomes: string;
-  /** Milliseconds since 1970; −∞ and ∞ where the span is open. */
-  from: number;
-  until: number;
-  why: string;
-}
-
-export type NoteSubject = 'trial' | 'cable' | 'specimen' | 'reading';
-
-/** Words or a photo about something. */
-export interface Note extends TypedRow {
-  note: string;
-  about: NoteSubject;
-  /** Name of what it is about; the trial's own name for the trial. */
-  which: string;
-  text: string;
-  /** As typed: SHA-256 of a blob in hexadecimal, or a file name; empty when there is none. */
-  photo: string;
-  /** What the photo shows, in lower case; empty when nobody said. */
-  shot: string;
-  at: string | null;
-  by: string;
-  footage: string;
-  timecode: string;
-}
-
-/** One thing put aside, or taken up again. */
-export interface Withdrawal extends TypedRow {
-  withdrawal: string;
-  /** True where it takes up again what was put aside. */
-  again: boolean;
-  about: WithdrawnKind;
-  /** Name of the thing; the trial's own name for the trial. */
-  which: string;
-  /** Of a fitting: only where this cable was tried in it; null: everywhere. */
-  triedWith: string | null;
-  why: string;
-  at: string | null;
-  by: string;
-}
-
-/** Tables of which rows can stand aside. */
-export type AsideKind = Exclude<WithdrawnKind, 'trial'> | 'current';
-
-/** A row that stands aside, as typed. */
-export interface Aside extends TypedRow {
-  kind: AsideKind;
-  /** Its place among all rows of its table. */
-  place: number;
-  /** Name of the act that put it aside, or put aside what it hangs on. */
-  withdrawal: string;
-  why: string;
-}
-
-/** Whether names are hidden behind codes. */
-export interface Blinding {
-  /** Only codes may be shown now. */
-  blind: boolean;
-  /** How nobody was to know, as said when it was last blinded; empty when not stated. */
-  how: string;
-  /** When it was last blinded, as typed; null when never, or not stated. */
-  since: string | null;
-  /** It was blind once, and the names were shown since. */
-  revealed: boolean;
-  /** When, as typed; null when not revealed, or not stated. */
-  revealedAt: string | null;
-  /** Every act as typed, so that export gives them back. */
-  acts: TypedRow[];
-}
-
-/** A part as it was sealed. The first row of its name counts; title and hiding are as said last. */
-export interface SealedPart extends TypedRow {
-  part: string;
-  title: string;
-  places: readonly PartPlace[];
-  /** Id of the last entry when it was sealed. */
-  upTo: string;
-  /** How many rows of each mark it holds (see `heldRows.ts`); null when the seal does not say. */
-  holds: ReadonlyMap<string, number> | null;
-  /** SHA-256 of its content and of its findings as text, hexadecimal. */
-  content: string;
-  findings: string;
-  level: number;
-  draws: number;
-  version: string;
-  hidden: boolean;
-  at: string | null;
-  by: string;
-}
-
-/** A maker asked for a word on one cable. Days as typed. */
-export interface Reply extends TypedRow {
-  reply: string;
-  cable: string;
-  askedOn: string | null;
-  deadline: string;
-  receivedOn: string | null;
-  noReply: boolean;
-  text: string;
-  answer: string;
-  by: string;
 }
