@@ -88,6 +88,8 @@ const EVERYTHING: Entry[] = [
     shot: 'scale display',
     at: '2026-10-03 09:01',
   }),
+  entry('note', { note: 'n3', about: 'specimen', which: 'q1', shot: 'droop', photo: 'droop.jpg' }),
+  entry('note', { note: 'n4', about: 'reading', which: 'r1', answers: 'far-off', text: 'Asked and kept as it is.' }),
   entry('note', { note: 'n2', text: 'rain,\n"all" day', footage: 'card 1', timecode: '1:02:31' }),
   entry('setting', { setting: 'repeats', value: '3' }),
   entry('setting', { setting: 'methods', value: 'ohms, weigh' }),
