@@ -61,7 +61,7 @@ describe('a trial published in parts', () => {
     const spoilt = cupel('verify', 'out');
     expect(spoilt.code).toBe(1);
     expect(spoilt.stderr).toContain('Part 3, Inside, once more: its rows are not those that were sealed.');
-  });
+  }, 240_000);
 
   it('has a report of the part, with what changed since, and one of the whole', () => {
     done(cupel('report', trial, '-o', 'part.html', '--part', '3'));
