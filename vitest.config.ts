@@ -1,11 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
-/** Drives of the page that take minutes: run with CUPEL_TESTS=all. What they drive is held to tests of its own in the rooms. */
-const LONG = ['amps', 'bend', 'benchSlips', 'jacket', 'looks', 'notices', 'plan', 'publish', 'standing'].map(
-  (place) => `test/browser/${place}.test.ts`,
-);
-
 /**
  * Three projects: `unit` mirrors src/, `outside` holds published values, `browser` drives a real Chromium.
  *
@@ -40,10 +35,8 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['test/browser/**/*.test.ts'],
-          exclude: process.env.CUPEL_TESTS === 'all' ? [] : LONG,
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          retry: 2,
           globalSetup: 'test/browser/support/buildPage.ts',
           // One Chromium for each worker; every test opens a context of its own.
           isolate: false,
