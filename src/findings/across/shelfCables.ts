@@ -1,7 +1,6 @@
 import { DEFAULT_LEVELS } from '../../methods/assay/conformity.ts';
 import { cell } from '../../trial/cells.ts';
 import type { Cable, Reading, Trial } from '../../trial/trial.ts';
-import { ZERO_CELSIUS } from '../../units/dimension.ts';
 import { saidClaim } from '../cableOutcome.ts';
 import { temperatureRange } from '../flex/atTemperature.ts';
 import { assayGroundOf } from '../ground.ts';
@@ -33,7 +32,6 @@ const stateOf = ({ blinding, parts }: Trial): ShelfCable['state'] =>
 
 function lineOf(trial: Trial, bending: Flex | null, found: CableFindings, cable: Cable): ShelfCable {
   const readings = trial.readings.filter((r) => r.cable === cable.cable && r.standing === 'counted');
-  const range = temperatureRange(readings);
   const flex = bending?.cables.find((c) => c.cable === cable.cable) ?? null;
   const value = valueOfCable(cable, found, trial.cables);
   return {
@@ -59,7 +57,7 @@ function lineOf(trial: Trial, bending: Flex | null, found: CableFindings, cable:
     price_per_m: value.price_per_m,
     currency: value.currency,
     price_at_one_mohm: value.price_per_m_at_one_mohm,
-    temperature_C: range && [range[0] - ZERO_CELSIUS, range[1] - ZERO_CELSIUS],
+    temperature_C: temperatureRange(readings),
     bent_at_C: flex?.bending_stiffness ? flex.temperature_C : null,
   };
 }

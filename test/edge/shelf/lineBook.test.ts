@@ -22,7 +22,9 @@ function measured(): Bench {
       price_per: 'metre',
     })
     .piece('p', 'quill')
-    .everything('p', 33.9);
+    .everything('p', 33.9)
+    .read('p', 'outer_diameter', '12.1', 'mm', { temperature: '21', at: '2026-10-03 10:00' })
+    .read('p', 'outer_diameter', '12.1', 'mm', { temperature: '19', at: '2026-10-01 10:00' });
 }
 
 /** The same entries as another trial. */
@@ -40,6 +42,9 @@ describe('what the shelf remembers of a trial', () => {
     const [line] = trialLines(measured().entries, 'bench');
     expect(ShelfCable.parse(line)).toEqual(line);
     expect(line).toMatchObject({ name: 'Quill', lot: '24-07', shared_name: 'house', price_per_m: 20, state: 'open' });
+    expect(line!.day).toBe('2026-10-03');
+    expect(line!.temperature_C![0]).toBeCloseTo(19, 9);
+    expect(line!.temperature_C![1]).toBeCloseTo(21, 9);
     expect(line!.conductor_area!.value).toBeGreaterThan(33);
     expect(line!.resistance_20C!.unit).toBe('mohm/m');
   });

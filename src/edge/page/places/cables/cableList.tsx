@@ -31,18 +31,7 @@ function Table({ chosen }: { chosen: ReadonlySet<string> }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer
     <section class="window" aria-label="Cables of all trials" tabIndex={0} ref={frame} onScroll={onScroll}>
-      <table
-        class="found"
-        aria-rowcount={rows.length + 1}
-        style={{ marginBlock: `${first * ROW}px ${(rows.length - end) * ROW}px` }}
-      >
-        <colgroup>
-          <col class="choose" />
-          <col class="name" />
-          {columns.map(({ id }) => (
-            <col key={id} class={id} />
-          ))}
-        </colgroup>
+      <table class="found" aria-rowcount={rows.length + 1}>
         <thead>
           <tr aria-rowindex={1}>
             <th scope="col">
@@ -54,12 +43,12 @@ function Table({ chosen }: { chosen: ReadonlySet<string> }) {
             ))}
           </tr>
         </thead>
-        <tbody>
+        <tbody style={{ blockSize: `${rows.length * ROW}px` }}>
           {rows.slice(first, end).map(({ line }, place) => (
             <TableRow
               key={shelfKey(line)}
               line={line}
-              index={first + place + 2}
+              place={first + place}
               chosen={chosen.has(shelfKey(line))}
               columns={columns}
             />
@@ -70,10 +59,13 @@ function Table({ chosen }: { chosen: ReadonlySet<string> }) {
   );
 }
 
+/** Rows stand at their places by themselves: none of the others is laid out anew when one comes or goes. */
+const placedAt = (place: number, rowHeight: number) => ({ transform: `translateY(${place * rowHeight}px)` });
+
 interface RowProps {
   line: ShelfCable;
-  /** Its number among all rows, the head being 1. */
-  index: number;
+  /** Its number among all cables, from 0. */
+  place: number;
   chosen: boolean;
   columns: readonly ListColumn[];
 }
@@ -81,13 +73,13 @@ interface RowProps {
 /** One row; while the list scrolls, those that stay are left as they are. */
 class TableRow extends Component<RowProps> {
   override shouldComponentUpdate(next: RowProps): boolean {
-    const { line, index, chosen, columns } = this.props;
-    return line !== next.line || index !== next.index || chosen !== next.chosen || columns !== next.columns;
+    const { line, place, chosen, columns } = this.props;
+    return line !== next.line || place !== next.place || chosen !== next.chosen || columns !== next.columns;
   }
 
-  override render({ line, index, chosen, columns }: RowProps) {
+  override render({ line, place, chosen, columns }: RowProps) {
     return (
-      <tr aria-rowindex={index} class={chosen ? 'chosen' : ''}>
+      <tr aria-rowindex={place + 2} class={chosen ? 'chosen' : ''} style={placedAt(place, ROW)}>
         <td>
           <Choose line={line} chosen={chosen} />
         </td>
@@ -155,8 +147,8 @@ function CableAndTrial({ line }: { line: ShelfCable }) {
       <a class="one-line" href={addressOf({ place: 'inside', trial, cable })} title={name || cable}>
         <Name>{name || cable}</Name>
       </a>
-      <span class="note one-line" title={[title || trial, ...said].join(', ')}>
-        <bdi dir="auto">{[title || trial, ...said].join(', ')}</bdi>
+      <span class="note one-line" title={[...said, title || trial].join(', ')}>
+        <bdi dir="auto">{[...said, title || trial].join(', ')}</bdi>
       </span>
     </>
   );
@@ -190,11 +182,12 @@ function Blocks({ chosen }: { chosen: ReadonlySet<string> }) {
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer */}
       <section class="window" aria-label="Cables of all trials" tabIndex={0} ref={frame} onScroll={onScroll}>
-        <ul style={{ paddingBlock: `${first * BLOCK}px ${(rows.length - end) * BLOCK}px` }}>
+        <ul style={{ blockSize: `${rows.length * BLOCK}px` }}>
           {rows.slice(first, end).map(({ line }, place) => (
             <li
               key={shelfKey(line)}
               class={chosen.has(shelfKey(line)) ? 'found-block chosen' : 'found-block'}
+              style={placedAt(first + place, BLOCK)}
               aria-setsize={rows.length}
               aria-posinset={first + place + 1}
             >

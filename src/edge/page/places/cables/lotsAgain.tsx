@@ -8,7 +8,7 @@ import { lots, quantityId } from '../../store/across/chosenCables.ts';
 /** Width of one strip, px. */
 const STRIP = 300;
 /** More lots than this are counted, not drawn. */
-const MOST = 12;
+const MOST = 6;
 
 /** A day, which no line may break. */
 const DAY = /\d{4}-\d\d-\d\d/g;
