@@ -56,7 +56,7 @@ describe('Publish with the invented trial', () => {
     await page.getByLabel('Card', { exact: true }).selectOption('two');
     await page.getByLabel('Second cable').selectOption({ label: 'Quill' });
     expect(await page.locator('.card-frame').textContent()).toContain('Quill');
-    await page.getByLabel('Size').selectOption('1080x1920');
+    await page.getByLabel('Size', { exact: true }).selectOption('1080x1920');
     await page.getByLabel('Leave the ground out').check();
     expect(await page.locator('.card-frame.see-through svg').getAttribute('viewBox')).toBe('0 0 1080 1920');
 
@@ -115,7 +115,7 @@ describe('Publish while the bench computer is away', () => {
     expect(apart(blank, byBench)).toBeGreaterThan(0.02);
 
     await page.getByLabel('Leave the ground out').check();
-    await page.getByLabel('Size').selectOption('1080x1080');
+    await page.getByLabel('Size', { exact: true }).selectOption('1080x1080');
     const clear = PNG.sync.read(await fileFrom(page, 'Save as PNG'));
     expect([clear.width, clear.height, clear.data[3]]).toEqual([1080, 1080, 0]);
 
@@ -135,6 +135,22 @@ describe('Publish while the bench computer is away', () => {
     await page.getByRole('button', { name: 'PDF, A4', exact: true }).click();
     await page.getByText(/The bench computer makes this file, and it does not answer now/).waitFor();
     await context.setOffline(false);
+  });
+});
+
+describe('Publish for a device that only reads', () => {
+  it('shows sealed parts, and offers nothing that it may not do', async () => {
+    const { page, troubles } = await bench.open('/', { plain: true });
+    await page.route('**/api/me', (route) => route.fulfill({ json: { role: 'reader', device: null } }));
+    await page.goto(`${bench.address}${DEMO}`);
+    await page.getByText(/^Part 2: .* · sealed/).waitFor({ timeout: 120_000 });
+    const buttons = await page.locator('main button').allTextContents();
+    expect(buttons).toContain('Save as a web page');
+    expect(buttons.filter((words) => /Seal|Keep it|readers|Draft/.test(words))).toEqual([]);
+    expect(await page.getByLabel('Part', { exact: true }).locator('option').allTextContents()).not.toContain(
+      'A draft, not sealed',
+    );
+    expect(troubles).toEqual([]);
   });
 });
 

@@ -50,7 +50,7 @@ function block(one: Block): string {
     case 'list':
       return `<ul>${one.items.map((item) => `<li>${text(item)}</li>`).join('')}</ul>`;
     case 'picture':
-      return `<figure><div class="scroll" tabindex="0" role="group" aria-label="${text(one.caption)}">${one.svg}</div><figcaption>${text(one.caption)}</figcaption></figure>`;
+      return `<figure><div class="scroll" tabindex="0" role="group" aria-label="Drawing">${one.svg}</div><figcaption>${text(one.caption)}</figcaption></figure>`;
     case 'quote':
       return `<blockquote><p><bdi>${text(one.text)}</bdi></p></blockquote><p class="quiet"><bdi>${text(one.by)}</bdi></p>`;
     case 'writing':
