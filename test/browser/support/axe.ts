@@ -24,3 +24,13 @@ export async function accessibilityBreaches(page: Page): Promise<string[]> {
     );
   }, TAGS);
 }
+
+/** The same in both colour schemes, each breach with its scheme; the page is left in the dark one. */
+export async function breachesLightAndDark(page: Page): Promise<string[]> {
+  const breaches: string[] = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    breaches.push(...(await accessibilityBreaches(page)).map((breach) => `${colorScheme}: ${breach}`));
+  }
+  return breaches;
+}
