@@ -33,6 +33,8 @@ export interface LogSetup {
   lengths: number;
   /** K: standard deviation of drift left after the surroundings are subtracted. */
   drift: number;
+  /** How long drift lasts, in slowest time constants; {@link DRIFT_LASTS} where nothing is said. */
+  driftLasts?: number;
 }
 
 const STEADY = 40; // K
@@ -41,13 +43,14 @@ const BLOCKS = 48;
 const READINGS_IN_A_BLOCK = 5;
 const SCATTER = 0.2; // K, of one reading
 /** Drift lasts half the slowest time constant. */
-const DRIFT_LASTS = 0.5;
+export const DRIFT_LASTS = 0.5;
 
 /** A log of 240 readings with white scatter and drift that comes and goes (Ornstein and Uhlenbeck). */
-export function drawnLog({ truth, lengths, drift }: LogSetup, draws: Draws): { time: number[]; rise: number[] } {
+export function drawnLog(setup: LogSetup, draws: Draws): { time: number[]; rise: number[] } {
+  const { truth, lengths, drift, driftLasts = DRIFT_LASTS } = setup;
   const count = BLOCKS * READINGS_IN_A_BLOCK;
   const step = (lengths * SLOWEST) / count;
-  const kept = Math.exp(-step / (DRIFT_LASTS * SLOWEST));
+  const kept = Math.exp(-step / (driftLasts * SLOWEST));
   let wandering = draws.scatter(drift);
   const time: number[] = [];
   const rise: number[] = [];

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fitHeating, type Heating } from '../../../src/methods/current/heating/fitHeating.ts';
 import { type CurrentLog, heatingsOf, impossibleInLog } from '../../../src/methods/current/heating/heatings.ts';
+import { NOISES } from '../../../src/methods/current/heating/noise.ts';
 import { conductorMetal } from '../../../src/methods/current/materials.ts';
 import { drawsFrom } from '../../simulate/random.ts';
 import { expectClose } from '../../tolerance.ts';
@@ -63,6 +64,47 @@ describe('a heating log', () => {
     expectClose(b.steadyRise, 2 * a.steadyRise, { relative: 1e-6 });
     const c = answered(fitHeating({ time: l.time.map((t) => 3 * t), rise: l.rise }));
     expectClose(c.slowest, 3 * a.slowest, { relative: 1e-4 });
+  });
+});
+
+describe('suppositions about drift', () => {
+  it('are believed to one altogether, and one in five beforehand that nothing drifts', () => {
+    expectClose(
+      NOISES.reduce((sum, { belief }) => sum + belief, 0),
+      1,
+      { relative: 1e-12 },
+    );
+    expectClose(
+      NOISES.filter(({ share }) => share === 0).reduce((sum, n) => sum + n.belief, 0),
+      0.2,
+      { relative: 1e-12 },
+    );
+  });
+
+  it('are believed as their size in kelvin, whatever their duration', () => {
+    const drifting = NOISES.filter(({ share }) => share > 0);
+    const [first] = drifting;
+    for (const n of drifting)
+      expectClose(n.belief / first.belief, Math.sqrt(n.share / first.share), { relative: 1e-12 });
+  });
+
+  it('widen the interval where a log drifts, and hardly where it does not', () => {
+    const still = log(3000, one(40, 600));
+    const draws = drawsFrom(3);
+    let wandering = 0;
+    const drifting = {
+      time: still.time,
+      rise: still.rise.map((r) => {
+        wandering = 0.97 * wandering + draws.scatter(0.07);
+        return r + wandering;
+      }),
+    };
+    const half = (l: { time: number[]; rise: number[] }) => {
+      const { interval } = answered(fitHeating(l));
+      return (interval[1] - interval[0]) / 2;
+    };
+    expect(half(still)).toBeLessThan(0.04);
+    expect(half(drifting)).toBeGreaterThan(5 * half(still));
   });
 });
 

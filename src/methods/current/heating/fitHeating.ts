@@ -86,9 +86,7 @@ const lnSumExp = (terms: readonly number[]): number => {
 };
 
 function fitsOf(time: Float64Array, value: Float64Array): Weighed {
-  // No drift stands in the grid once and counts for as many durations as drift has.
-  const durations = new Set(NOISES.map((noise) => noise.lasts)).size;
-  const lnPrior = NOISES.map((noise) => (noise.share === 0 ? Math.log(durations) : 0));
+  const lnPrior = NOISES.map((noise) => Math.log(noise.belief));
   const logs = NOISES.map((noise) => new WhitenedLog(time, value, whiteningOf(time, noise)));
   const model = (count: 1 | 2) => {
     const fits = logs.map((log) => log.fit(count));
