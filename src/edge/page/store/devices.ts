@@ -1,5 +1,5 @@
 /** Which devices may ask the bench computer, told to somebody who sits at it; and how this one becomes one of them. */
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import { type Answer, ask, keepToken, turnedAway } from './api.ts';
 
 export type Role = 'keeper' | 'recorder' | 'reader';
@@ -39,6 +39,9 @@ export interface Sharing {
 
 /** Null until it is known. */
 export const me = signal<Me | null>(null);
+
+/** Whether this page may only read, and sees sealed parts alone. */
+export const readsOnly = computed(() => me.value?.role === 'reader');
 
 /** Asks who this page is taken for; without an answer it stays as it was. */
 export async function askWhoIAm(): Promise<void> {

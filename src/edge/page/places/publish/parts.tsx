@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { SealedPart, Trial } from '../../../../trial/trial.ts';
 import type { PartChecked } from '../../../publish/checkedParts.ts';
 import { Trouble } from '../../parts/trouble.tsx';
+import { readsOnly } from '../../store/devices.ts';
 import { checkedParts, lookAtPart } from '../../store/publish/publishing.ts';
 import { hideFromReaders } from '../../store/publish/sealing.ts';
 import { sentenceOf } from '../../store/sentenceOf.ts';
@@ -75,9 +76,11 @@ function Part({ part, checked }: { part: SealedPart; checked: PartChecked | null
             Look at part <bdi dir="auto">{part.part}</bdi>
           </span>
         </button>
-        <button type="button" class="button" onClick={() => void hide()}>
-          {part.hidden ? 'Show it to readers' : 'Keep it from readers'}
-        </button>
+        {!readsOnly.value && (
+          <button type="button" class="button" onClick={() => void hide()}>
+            {part.hidden ? 'Show it to readers' : 'Keep it from readers'}
+          </button>
+        )}
       </div>
       <Trouble>{trouble}</Trouble>
     </>

@@ -6,6 +6,7 @@ import { Frame } from '../../parts/frame.tsx';
 import { NothingToSay } from '../../parts/nothingToSay.tsx';
 import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { Trouble } from '../../parts/trouble.tsx';
+import { askWhoIAm, readsOnly } from '../../store/devices.ts';
 import { entries, folded, held, openJournal } from '../../store/journal/journal.ts';
 import {
   checkedParts,
@@ -38,6 +39,9 @@ function PublishPlace({ trial }: { trial: string }) {
     void openJournal(trial);
   }, [trial]);
   useEffect(() => leavePublish, [trial]);
+  useEffect(() => {
+    void askWhoIAm();
+  }, []);
   const now = folded.value?.trial === trial ? folded.value : null;
   const title = now?.title || trial;
   const away = held.value?.trial === trial && held.value.asked && held.value.link === 'away';
@@ -91,7 +95,7 @@ function Published({ trial }: { trial: Trial }) {
           <Cards trial={trial.trial} shown={now.shown} />
           <BoxText shown={now.shown} parts={trial.parts} />
           <DataPackage trial={trial} />
-          {!trial.blinding.blind && <Maker trial={trial} shown={now.shown} />}
+          {!trial.blinding.blind && !readsOnly.value && <Maker trial={trial} shown={now.shown} />}
           <Filming trial={trial} />
         </div>
       )}

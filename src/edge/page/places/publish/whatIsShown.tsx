@@ -2,6 +2,7 @@ import { useEffect, useId, useState } from 'preact/hooks';
 import { PART_PLACES } from '../../../../journal/kinds/seal.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Trouble } from '../../parts/trouble.tsx';
+import { readsOnly } from '../../store/devices.ts';
 import { choosePlace, lookAtPart, subject } from '../../store/publish/publishing.ts';
 import { nextPartName, sealPart } from '../../store/publish/sealing.ts';
 import { PLACE_NAMES } from './placeWords.ts';
@@ -14,6 +15,10 @@ interface WhatIsShownProps {
 export function WhatIsShown({ trial }: WhatIsShownProps) {
   const id = useId();
   const { part } = subject.value;
+  const last = trial.parts.at(-1)?.part ?? null;
+  useEffect(() => {
+    if (readsOnly.value && part === null && last !== null) lookAtPart(last);
+  }, [readsOnly.value, part, last]);
   return (
     <section class="what-is-shown" aria-labelledby={`${id}-head`}>
       <h2 id={`${id}-head`}>What is shown below</h2>
@@ -21,7 +26,7 @@ export function WhatIsShown({ trial }: WhatIsShownProps) {
         <div class="edit">
           <label for={id}>Part</label>
           <select id={id} value={part ?? ''} onChange={(event) => lookAtPart(event.currentTarget.value || null)}>
-            <option value="">A draft, not sealed</option>
+            {!readsOnly.value && <option value="">A draft, not sealed</option>}
             {trial.parts.map((each) => (
               <option key={each.part} value={each.part}>
                 {`Part ${each.part}${each.title === '' ? '' : `: ${each.title}`}`}
@@ -30,7 +35,7 @@ export function WhatIsShown({ trial }: WhatIsShownProps) {
           </select>
         </div>
       )}
-      {part === null && <Draft trial={trial} />}
+      {part === null && !readsOnly.value && <Draft trial={trial} />}
     </section>
   );
 }
