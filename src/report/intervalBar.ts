@@ -39,7 +39,7 @@ export function intervalRow(
   const marks = group(
     {},
     line(0, height / 2, width, height / 2, { stroke: theme.rule, 'stroke-width': 1 }),
-    bar(figure, metal, x, height / 2, theme),
+    metalBar(figure, metal, x, height / 2, theme),
     claimLines(axis, x, 0, height, theme),
     figure === null ? '' : tick(x(figure.value), height / 2, theme),
   );
@@ -103,7 +103,14 @@ export function intervalColumn(
   return { svg, width, height };
 }
 
-function bar(figure: Measured | null, metal: MetalKind, x: (v: number) => number, y: number, theme: Theme): string {
+/** An interval as a bar in the look of the metal found; nothing for an unknown figure. `x` places its values, `y` is its middle. */
+export function metalBar(
+  figure: Pick<Measured, 'interval'> | null,
+  metal: MetalKind,
+  x: (v: number) => number,
+  y: number,
+  theme: Theme,
+): string {
   if (figure === null) return '';
   const [from, to] = [x(figure.interval[0]), x(figure.interval[1])];
   const width = Math.max(LEAST_BAR, to - from);

@@ -15,6 +15,7 @@ import { assayTable } from '../../src/report/text/assayTable.ts';
 import { darkTheme, lightTheme, paperTheme, type Theme } from '../../src/report/theme.ts';
 import { measured } from '../fixtures/findings/build.ts';
 import { harrowAndSedge, quill, rudeNames, saltmarsh, sixCables, tollgate, unmeasured } from '../fixtures/findings.ts';
+import { ACROSS_PICTURES } from './acrossPictures.ts';
 import { AMPS_PICTURES } from './ampsPictures.ts';
 import { BEND_PICTURES } from './bendPictures.ts';
 import { DEMO_PICTURES } from './demoReports.ts';
@@ -130,6 +131,7 @@ export const PICTURES: Readonly<Record<string, () => string>> = {
   ...DEMO_PICTURES,
   ...BEND_PICTURES,
   ...JACKET_PICTURES,
+  ...ACROSS_PICTURES,
   ...STANDING_PICTURES,
   ...AMPS_PICTURES,
 };

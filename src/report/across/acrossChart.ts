@@ -1,8 +1,9 @@
 import type { Across, AcrossGroup, AcrossRow } from '../../findings/across/across.ts';
-import { BAR, figureRoom, headTicks, LEAST_BAR, nameRoom, rowFigure, rowName, TICK } from '../cableStrip.ts';
+import { figureRoom, headTicks, nameRoom, rowFigure, rowName, TICK } from '../cableStrip.ts';
 import { converted, type FigureUnits, measuredText, percentText } from '../figures.ts';
 import { type IntervalAxis, intervalAxis, positionOn } from '../intervalAxis.ts';
-import { metalFill, metalKind } from '../metalKind.ts';
+import { metalBar } from '../intervalBar.ts';
+import { metalKind } from '../metalKind.ts';
 import { label, line, rectangle, svgDocument } from '../svg.ts';
 import { fittedLines } from '../textFit.ts';
 import type { Theme } from '../theme.ts';
@@ -133,18 +134,15 @@ function drawnRow(across: Across, row: AcrossRow, top: number, place: RowPlace):
   const words = columns.stacked ? top + 18 : y + 5;
   const shown = placed(across, row.shown, units);
   const bar = row.way === 'widened' ? placed(across, row.found, units) : shown;
-  const [from, to] = [x(bar.interval[0]), x(bar.interval[1])];
-  const long = Math.max(LEAST_BAR, to - from);
   const ink = { stroke: theme.ink, 'stroke-width': 1.5 };
   const ends = shown.interval.map((end) => x(end));
-  const fill = metalFill(metalKind(row.line.metal_found), theme) ?? theme.bed;
   return [
     rowName(0, words, row.line.name || row.line.cable, columns.names, theme),
     line(columns.left, y, columns.left + columns.chart, y, { stroke: theme.rule, 'stroke-width': 1 }),
     row.way === 'widened'
       ? line(ends[0]!, y, ends[1]!, y, ink) + ends.map((at) => line(at, y - END, at, y + END, ink)).join('')
       : '',
-    rectangle((from + to - long) / 2, y - BAR / 2, long, BAR, { fill, stroke: theme.edge, 'stroke-width': 1 }),
+    metalBar(bar, metalKind(row.line.metal_found), x, y, theme),
     rectangle(x(shown.value) - 1, y - TICK / 2, 2, TICK, { fill: theme.ink }),
     rowFigure(width, words, acrossText(across, row, units), theme),
   ].join('');
