@@ -81,5 +81,8 @@ describe('the cables of all trials', () => {
     await page.waitForFunction(() => Number(document.querySelector('tbody tr')?.getAttribute('aria-rowindex')) > 1000);
     expect(await drawn()).toBeLessThan(80);
     expect(await page.evaluate(() => document.activeElement?.className)).toBe('window');
+    await page.getByLabel('Words').fill('alder');
+    await page.waitForFunction(() => document.querySelector('.window')?.scrollTop === 0);
+    expect(await table.locator('tbody tr').first().getAttribute('aria-rowindex')).toBe('2');
   });
 });

@@ -5,7 +5,7 @@ import { shelfKey } from '../../../../findings/across/shelfCables.ts';
 import type { ShelfCable } from '../../../../findings/shapes/shelf.ts';
 import { Name } from '../../parts/name.tsx';
 import { choose, chosenKeys } from '../../store/across/chosenCables.ts';
-import { found, type Order, order, orderBy } from '../../store/across/findCables.ts';
+import { asked, found, type Order, order, orderBy } from '../../store/across/findCables.ts';
 import { narrow } from '../../store/media.ts';
 import { addressOf } from '../../store/routeOf.ts';
 import { units } from '../../store/units.ts';
@@ -26,7 +26,7 @@ export function CableList() {
 
 function Table({ chosen }: { chosen: ReadonlySet<string> }) {
   const rows = found.value;
-  const { frame, onScroll, first, end } = useWindow(rows.length, ROW);
+  const { frame, onScroll, first, end } = useWindow(rows.length, ROW, asked.value);
   const columns = useMemo(() => listColumns(units.value), [units.value]);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer
@@ -157,7 +157,7 @@ function CableAndTrial({ line }: { line: ShelfCable }) {
 /** The same where a table has no room: a block of fixed height for each. */
 function Blocks({ chosen }: { chosen: ReadonlySet<string> }) {
   const rows = found.value;
-  const { frame, onScroll, first, end } = useWindow(rows.length, BLOCK);
+  const { frame, onScroll, first, end } = useWindow(rows.length, BLOCK, asked.value);
   const columns = listColumns(units.value);
   const shown = columns.filter(({ inBlock }) => inBlock);
   return (

@@ -22,6 +22,15 @@ export interface ListColumn {
 const NOTHING = <span class="unknown">–</span>;
 const figure = (of: Measured | null) => (of === null ? NOTHING : <Figure of={of} unit={false} />);
 
+function price({ price_per_m: amount, currency }: ShelfCable, of: string) {
+  if (amount === null) return NOTHING;
+  return (
+    <span class="figure">
+      <b>{moneyText(amount)}</b> <span>{`${currency}${of}`}</span>
+    </span>
+  );
+}
+
 /** The columns, with the units chosen on the page in their heads. */
 export function listColumns(units: DisplayUnits): ListColumn[] {
   const unit = (name: string) => unitHead(name, units);
@@ -77,14 +86,8 @@ export function listColumns(units: DisplayUnits): ListColumn[] {
       head: 'Price',
       unit: 'a metre',
       inBlock: true,
-      cell: ({ price_per_m: price, currency }) =>
-        price === null ? (
-          NOTHING
-        ) : (
-          <span class="figure">
-            <b>{moneyText(price)}</b> <span>{currency}</span>
-          </span>
-        ),
+      cell: (line) => price(line, ''),
+      inBlockCell: (line) => price(line, ' a metre'),
     },
     {
       id: 'day',

@@ -17,8 +17,10 @@ export interface RowWindow {
 /**
  * The rows of a long list that are near what is in sight; all rows are `rowHeight` px high. When the row that has the focus leaves the
  * window, the list itself takes it, so that the keyboard goes on from there.
+ *
+ * @param asked what the list answers; where that changes it begins at its top again
  */
-export function useWindow(count: number, rowHeight: number): RowWindow {
+export function useWindow(count: number, rowHeight: number, asked: string): RowWindow {
   const frame = useRef<HTMLDivElement>(null);
   const [first, setFirst] = useState(0);
   const [height, setHeight] = useState(600);
@@ -39,7 +41,12 @@ export function useWindow(count: number, rowHeight: number): RowWindow {
     watch.observe(now);
     return () => watch.disconnect();
   }, []);
-  useLayoutEffect(place, [count, rowHeight]);
+  const answered = useRef(asked);
+  useLayoutEffect(() => {
+    if (answered.current !== asked) frame.current?.scrollTo({ top: 0, behavior: 'instant' });
+    answered.current = asked;
+    place();
+  }, [count, rowHeight, asked]);
   useLayoutEffect(() => {
     const now = frame.current;
     if (held.current && now !== null && !now.contains(document.activeElement)) now.focus({ preventScroll: true });

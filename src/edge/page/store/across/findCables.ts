@@ -80,3 +80,6 @@ const ordered = computed<IndexedCable[]>(() => orderShelf(indexed.value, order.v
 
 /** The cables that are looked for, in their order. */
 export const found = computed<IndexedCable[]>(() => searchShelf(ordered.value, wish.value));
+
+/** What is asked for and in which order, as one text. */
+export const asked = computed(() => JSON.stringify([wishFields.value, order.value]));
