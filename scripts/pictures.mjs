@@ -28,7 +28,7 @@ const DESK = { width: 1440, height: 1000 };
 const TALL = { width: 1440, height: 1690 };
 /** Down to the last row of the run's table. */
 const RUN_TALL = { width: 1440, height: 2230 };
-/** Down to the card. */
+/** Down to the report. */
 const PUBLISH_TALL = { width: 1440, height: 2010 };
 const PHONE = { width: 390, height: 844 };
 
