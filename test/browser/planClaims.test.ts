@@ -68,7 +68,7 @@ describe('the claims in their table', () => {
     );
     await page.getByText('Row 4, bought length.').waitFor();
     await page.getByRole('button', { name: 'Add 2 rows' }).click();
-    await page.getByText('Two rows are in the table.').waitFor();
+    await page.getByText('Two rows are in the table; one stays here to be put right.').waitFor();
     expect(await page.locator('.claims-grid tbody tr').count()).toBe(4);
     const rows = await stored(trial, 'cable', 4);
     expect(rows.slice(2)).toMatchObject([

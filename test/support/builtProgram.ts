@@ -17,7 +17,7 @@ export interface RunOptions {
 }
 
 /** Longest that one command may take before it counts as hanging, ms. */
-const PATIENCE_MS = 60_000;
+const PATIENCE_MS = 180_000;
 
 /**
  * Builds when the sources changed, and puts a copy of the built program into `folder`, as somebody has it who unpacked

@@ -247,7 +247,7 @@ describe('cupel export and cupel verify', () => {
     return copy;
   }
 
-  it('export writes a package that verifies to the last digit', () => {
+  it('export writes a package that verifies to the last digit', { timeout: 240_000 }, () => {
     const out = join(folder, 'for the club');
     expect(cupel(['export', demo, '-o', out])).toMatchObject({ code: 0, stderr: '' });
     expect(readdirSync(out)).toEqual(

@@ -89,13 +89,13 @@ describe('the book of lines', () => {
   it('tells only what changed since, and what is gone', async () => {
     const store = await shelfOf('a', 'b');
     const book = lineBook(store);
-    const first = await book('bench', {});
+    const first = await book('bench', {}, Infinity);
     expect(first.trials.map(({ trial }) => trial).sort()).toEqual(['a', 'b']);
     const have = Object.fromEntries(first.trials.map(({ trial, mark }) => [trial, mark]));
-    expect(await book('bench', have)).toEqual({ trials: [], left: 0, gone: [], damaged: [] });
+    expect(await book('bench', have, Infinity)).toEqual({ trials: [], left: 0, gone: [], damaged: [] });
     const b = measured().cable('rush', '2 AWG', 'OFC');
     await store.append('b', as('b', b.entries));
-    const news = await book('bench', { ...have, old: 'x' });
+    const news = await book('bench', { ...have, old: 'x' }, Infinity);
     expect(news.trials.map(({ trial, cables }) => [trial, cables.length])).toEqual([['b', 2]]);
     expect(news.gone).toEqual(['old']);
   });
