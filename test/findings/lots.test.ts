@@ -12,7 +12,7 @@ import { honestOf, median, rate, type Share, share, shareText } from '../simulat
 /** The first lots of docs/figures.md. Mass alone is quick to assay, and its misses are rare: it gets half of them. */
 const EFFORT: Effort = { firstSeed: FULL_EFFORT.firstSeed, plainLots: 12, complicatedLots: 2 };
 const MASS_ALONE: Effort = { ...EFFORT, plainLots: FULL_EFFORT.plainLots / 2 };
-const PATIENCE = 120_000; // ms, for a machine that is busy with other tests
+const PATIENCE = 300_000; // ms, for a machine that is busy with other tests
 
 function expectShare(got: Share, bound: { atLeast?: number; atMost?: number }, what: string): void {
   expect(got.of, `${what}: cases`).toBeGreaterThan(0);
