@@ -58,7 +58,8 @@ describe('killed while two clients write', () => {
         },
       };
     };
-    const outcome = await killRounds({ rounds: 2, cli, home, openShelf, seed: 3 });
+    // On a busy machine a round may end before anything was acknowledged.
+    const outcome = await killRounds({ rounds: 5, cli, home, openShelf, seed: 3 });
     expect(outcome.lost.length).toBeGreaterThan(0);
     expect(outcome.gaps.length).toBeGreaterThan(0);
   });
