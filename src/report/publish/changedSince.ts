@@ -23,6 +23,15 @@ export interface ChangedSince {
   corrections: Correction[];
 }
 
+/** Stands between what a correction concerns and what moved only because the cables of one trial share their tools. */
+export const MOVED_WITH_IT = 'These moved with it, because all cables are read with the same tools:';
+
+/** What a correction concerns itself, and what merely moved with it. */
+export const ownAndMoved = (changes: readonly Change[]): { own: Change[]; moved: Change[] } => ({
+  own: changes.filter(({ at }) => at !== null),
+  moved: changes.filter(({ at }) => at === null),
+});
+
 type Told = [what: string, text: string];
 
 const outcomeText = ({ outcome }: Claim): string => outcome ?? 'not judged';

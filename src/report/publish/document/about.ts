@@ -5,7 +5,7 @@ import type { Reply, SealedPart, Trial } from '../../../trial/trial.ts';
 import { ZERO_CELSIUS } from '../../../units/dimension.ts';
 import { typedText } from '../../../units/typedText.ts';
 import { limitSource, limitWords } from '../../words/limitWords.ts';
-import type { ChangedSince } from '../changedSince.ts';
+import { type ChangedSince, MOVED_WITH_IT, ownAndMoved } from '../changedSince.ts';
 import { type Block, paragraphs, type Section } from './blocks.ts';
 import { boughtText } from './cables.ts';
 
@@ -145,17 +145,12 @@ const day = (at: string | null): string => (at === null ? '' : at.slice(0, 10));
 
 /** What a correction concerns first; then what moved only because all cables are read with the same tools. */
 function changedBlocks({ changes }: ChangedSince): Block[] {
-  const own = changes.filter(({ at }) => at !== null);
-  const moved = changes.filter(({ at }) => at === null);
+  const { own, moved } = ownAndMoved(changes);
   if (changes.length === 0) return paragraphs('Nothing that was sealed would read otherwise today.');
   const list = (items: string[]): Block[] => (items.length > 0 ? [{ kind: 'list', items }] : []);
   return [
     ...list(own.map(({ name, text, at }) => `${day(at)}: ${name}: ${text}`)),
-    ...paragraphs(
-      own.length > 0 && moved.length > 0
-        ? 'These moved with it, because all cables are read with the same tools:'
-        : null,
-    ),
+    ...paragraphs(own.length > 0 && moved.length > 0 ? MOVED_WITH_IT : null),
     ...list(moved.map(({ name, text }) => `${name}: ${text}`)),
   ];
 }

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { type Change, MOVED_WITH_IT, ownAndMoved } from '../../../../report/publish/changedSince.ts';
 import type { SealedPart, Trial } from '../../../../trial/trial.ts';
 import type { PartChecked } from '../../../publish/checkedParts.ts';
 import { Trouble } from '../../parts/trouble.tsx';
@@ -98,6 +99,7 @@ function Changed({ checked, name }: { checked: PartChecked | null; name: string 
   if (checked?.changed == null) return null;
   const { changes, corrections } = checked.changed;
   if (changes.length + corrections.length === 0) return <p>Nothing changed since.</p>;
+  const { own, moved } = ownAndMoved(changes);
   return (
     <details class="changed" open={changes.length > 0}>
       <summary>
@@ -106,17 +108,11 @@ function Changed({ checked, name }: { checked: PartChecked | null; name: string 
       {changes.length === 0 ? (
         <p>No figure reads otherwise.</p>
       ) : (
-        <ul>
-          {changes.map(({ cable, name: named, text, at }) => (
-            <li key={`${cable} ${text}`}>
-              <b>
-                <bdi dir="auto">{named}</bdi>
-              </b>{' '}
-              {text}
-              {at !== null && <span class="note"> {at.slice(0, 10)}</span>}
-            </li>
-          ))}
-        </ul>
+        <>
+          <Changes changes={own} />
+          {own.length > 0 && moved.length > 0 && <p>{MOVED_WITH_IT}</p>}
+          <Changes changes={moved} />
+        </>
       )}
       {corrections.length > 0 && (
         <>
@@ -137,5 +133,22 @@ function Changed({ checked, name }: { checked: PartChecked | null; name: string 
         </>
       )}
     </details>
+  );
+}
+
+function Changes({ changes }: { changes: readonly Change[] }) {
+  if (changes.length === 0) return null;
+  return (
+    <ul>
+      {changes.map(({ cable, name, text, at }) => (
+        <li key={`${cable} ${text}`}>
+          <b>
+            <bdi dir="auto">{name}</bdi>
+          </b>{' '}
+          {text}
+          {at !== null && <span class="note"> {at.slice(0, 10)}</span>}
+        </li>
+      ))}
+    </ul>
   );
 }
