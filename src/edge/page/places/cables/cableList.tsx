@@ -14,7 +14,7 @@ import { useWindow } from './useWindow.ts';
 
 /** Height of a row, px: of the table, and of a block where the table has no room. Fixed, so that only rows in sight are drawn. */
 const ROW = 56;
-const BLOCK = 116;
+const BLOCK = 132;
 
 /** The cables that are looked for. However many there are, only those near what is in sight stand in the page. */
 export function CableList() {
