@@ -64,15 +64,17 @@ export function fuseText(a: RunAnswer): string {
 /** `One run falls short on volts and is not settled on heat` */
 function singleText({ feeds, outcomes: { drop, heat } }: RunAnswer): string {
   if (feeds === 'no') return 'One run cannot feed this load: more is asked for than can come through';
-  if (feeds === 'not settled')
-    return 'One run may not feed this load: at the far end of its doubt too little comes through';
   const verb = (outcome: string) => (outcome === 'not settled' ? 'is not settled' : outcome);
-  if (drop === heat) return `One run ${verb(drop)} on volts and heat`;
-  const short = [
-    ...(drop === 'meets' ? [] : [`${verb(drop)} on volts`]),
-    ...(heat === 'meets' || heat === null ? [] : [`${verb(heat)} on heat`]),
-  ];
-  return `One run ${andList(short)}`;
+  const starved = feeds === 'not settled' ? ['may not feed this load at all'] : [];
+  const why = feeds === 'not settled' ? ': at the far end of its doubt too little comes through' : '';
+  const short =
+    drop === heat
+      ? [`${verb(drop)} on volts and heat`]
+      : [
+          ...(drop === 'meets' ? [] : [`${verb(drop)} on volts`]),
+          ...(heat === 'meets' || heat === null ? [] : [`${verb(heat)} on heat`]),
+        ];
+  return `One run ${andList([...short, ...starved])}${why}`;
 }
 
 /** `Brackenfell does with 6 side by side`: those that need the fewest runs; empty where one run does or none do. */

@@ -205,6 +205,29 @@ describe('the hottest', () => {
   });
 });
 
+describe('heat where the far end of the doubts lets too little through', () => {
+  const starved = (rating: number) =>
+    first(
+      {
+        supply: { resting: 12, charging: null, ohms: { value: 0.005, low: 0.002, high: 0.008 }, direct: true },
+        load: { kind: 'watts', steady: 2000, peak: null, efficiency: 0.9 },
+        length: 4,
+        back: { kind: 'same cable', length: 4 },
+      },
+      [measured(33, { rating: rating + KELVIN })],
+    );
+
+  it('falls short where all that is known lies above the rating, and is not settled where some lies below', () => {
+    const a = starved(60);
+    expect([a.feeds, a.resting.hottest.high]).toEqual(['not settled', Number.NaN]);
+    expect(a.hottest.low).toBeGreaterThan(a.cable.rating);
+    expect(a.outcomes).toEqual({ drop: 'falls short', heat: 'falls short', all: 'falls short' });
+    const between = (a.hottest.low + a.hottest.value) / 2 - KELVIN;
+    expect(starved(between).outcomes.heat).toBe('not settled');
+    expect(starved(180).outcomes.heat).toBe('not settled');
+  });
+});
+
 describe('an overload', () => {
   it('reaches the rating sooner the larger it is, and never below what the cable carries', () => {
     const q = QUESTION;
@@ -325,6 +348,14 @@ describe('what cannot be', () => {
     expect(check.problems.join(' ')).toMatch(words);
     // Each with what was expected, or what to do about it.
     for (const problem of check.problems) expect(problem).toMatch(/expected|needed|nothing to check|swapped/);
+  });
+
+  it('surroundings are taken up to the ends that are named, and not beyond', () => {
+    const at = (celsius: number) =>
+      ask({ surroundings: { ambient: celsius + KELVIN, bundle: 1, layer: null } }).problems.join(' ');
+    expect([at(200), at(-100)]).toEqual(['', '']);
+    expect(at(201)).toBe('The surroundings are at 201 °C; expected is −100 to 200 °C.');
+    expect(at(-101)).toContain('expected is −100 to 200 °C');
   });
 
   it('says what is wrong with a length once, and of the mains nothing else', () => {

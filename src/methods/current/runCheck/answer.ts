@@ -110,10 +110,9 @@ function stateOf({ q, cable, installed }: Context, volts: number, runs: number):
   };
 }
 
-/** Below the limit at both ends meets, above it at both falls short; with an end that nobody knows neither. */
+/** Below the limit at both ends meets, above it at both falls short. An end that nobody knows lies above those that are known. */
 function outcomeOf({ low, high }: Between, most: number): RunOutcome {
   if (high <= most) return 'meets';
-  if (Number.isNaN(high)) return 'not settled';
   return low > most ? 'falls short' : 'not settled';
 }
 

@@ -11,7 +11,7 @@ import {
   type RunReturn,
 } from './question.ts';
 
-/** K between which surroundings are believed. */
+/** K: surroundings are believed from the one to the other. */
 const COLDEST = ZERO_CELSIUS - 100;
 const HOTTEST = ZERO_CELSIUS + 200;
 
@@ -132,8 +132,8 @@ const peakProblems = (
 function aroundProblems({ ambient, bundle, layer }: RunQuestion['surroundings']): string[] {
   return said([
     [
-      !(ambient > COLDEST && ambient < HOTTEST),
-      `The surroundings are at ${plain(ambient - ZERO_CELSIUS)} °C; expected is between −100 and 200 °C.`,
+      !(ambient >= COLDEST && ambient <= HOTTEST),
+      `The surroundings are at ${plain(ambient - ZERO_CELSIUS)} °C; expected is −100 to 200 °C.`,
     ],
     [
       !(Number.isInteger(bundle) && bundle >= 1 && bundle <= MOST_IN_BUNDLE),
