@@ -147,14 +147,20 @@ describe('a photo', () => {
     expect(whole()).toBe(1);
   });
 
-  it('of no kind that is kept is refused at once, in a sentence', async () => {
+  it.each([
+    ['x.gif', 'image/gif', 'GIF89a\x01\0\x01\0'],
+    ['README.md', 'text/markdown', '# Words\n\nthat may be kept as a log.\n'],
+    ['meter.csv', 'text/csv', 'time_s,ohm\n0,0.00051\n'],
+    ['receipt.pdf', 'application/pdf', '%PDF-1.7\n'],
+  ])('of no kind that a photo has is refused at once, in a sentence: %s', async (name, mimeType, content) => {
     const { page, trial } = await atPlainBench();
     await page.keyboard.press('p');
-    const buffer = Buffer.from('GIF89a\x01\0\x01\0');
-    await page.getByLabel('The photo').setInputFiles({ name: 'x.gif', mimeType: 'image/gif', buffer });
+    await page.getByLabel('The photo').setInputFiles({ name, mimeType, buffer: Buffer.from(content) });
     await page.getByRole('button', { name: 'Keep the photo' }).click();
-    await page.getByText('Found a file of another kind; expected a photo (JPEG, PNG, WebP, HEIC)').waitFor();
+    const refusal = `Found "${name}", which is no picture; expected a photo (JPEG, PNG, WebP, HEIC).`;
+    await page.getByRole('dialog').getByText(refusal).waitFor();
     expect(await storedBodies(bench.store, trial, 'note', 0)).toEqual([]);
+    expect(await bench.store.blobNames(trial)).toEqual([]);
   });
 
   it('goes again to a store that was put back from an older copy', async () => {

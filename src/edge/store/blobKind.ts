@@ -13,8 +13,10 @@ const HEIC: BlobKind = { type: 'image/heic', ending: 'heic' };
 const PDF: BlobKind = { type: 'application/pdf', ending: 'pdf' };
 const CSV: BlobKind = { type: 'text/csv; charset=utf-8', ending: 'csv' };
 
+/** The kinds of a photo, as a sentence names them. */
+export const PHOTOS_TAKEN = 'a photo (JPEG, PNG, WebP, HEIC)';
 /** The kinds that are taken, as a sentence names them. */
-export const KINDS_TAKEN = 'a photo (JPEG, PNG, WebP, HEIC), a PDF, or a plain text log such as CSV in UTF-8';
+export const KINDS_TAKEN = `${PHOTOS_TAKEN}, a PDF, or a plain text log such as CSV in UTF-8`;
 
 /**
  * Brands of a still picture coded with HEVC, at byte 8 of the file and in the list after it.
@@ -38,6 +40,9 @@ export function blobKind(bytes: Uint8Array): BlobKind | null {
   if (letters(bytes, 0, 5) === '%PDF-') return PDF;
   return isPlainText(bytes) ? CSV : null;
 }
+
+/** Whether the content is a picture of a kind that is taken: a log or a PDF is kept, too, but never as a photo. */
+export const isPhoto = (bytes: Uint8Array): boolean => blobKind(bytes)?.type.startsWith('image/') ?? false;
 
 function startsWith(bytes: Uint8Array, start: readonly number[]): boolean {
   return start.every((byte, at) => bytes[at] === byte);

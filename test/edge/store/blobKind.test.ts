@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { blobKind } from '../../../src/edge/store/blobKind.ts';
+import { blobKind, isPhoto } from '../../../src/edge/store/blobKind.ts';
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 /** A text in which each letter is one byte, as the start of a binary file is written. */
@@ -39,6 +39,17 @@ describe('the kind of a blob', () => {
     ['half a box', raw('\0\0\0\x18ftyp')],
   ])('not taken: %s', (_, bytes) => {
     expect(blobKind(bytes)).toBeNull();
+  });
+
+  it.each([
+    ['a JPEG', raw('\xff\xd8\xff\xe0\0\x10JFIF'), true],
+    ['a HEIC', box('heic\0\0\0\0mif1heic'), true],
+    ['a PDF', raw('%PDF-1.7\n%\xe2\xe3'), false],
+    ['a log', bytesOf('time,ohms\r\n0,0.000512\r\n'), false],
+    ['words', bytesOf('# A heading\n'), false],
+    ['another picture', raw('GIF89a\x01\0\x01\0'), false],
+  ])('a photo or none: %s', (_, bytes, photo) => {
+    expect(isPhoto(bytes)).toBe(photo);
   });
 
   it('reads a view that begins inside a larger buffer', () => {

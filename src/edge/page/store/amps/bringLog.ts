@@ -13,7 +13,7 @@ import { Bench, Stopped } from '../../worker/bench.ts';
 import type { LogBrought } from '../../worker/jobs.ts';
 import { freshName } from '../bench/freshName.ts';
 import { folded, sayAll } from '../journal/journal.ts';
-import { keepPhoto } from '../journal/photos.ts';
+import { keepLog } from '../journal/photos.ts';
 import { sentenceOf } from '../sentenceOf.ts';
 import { behind } from './logShift.ts';
 import { typedNumber } from './typedNumber.ts';
@@ -148,9 +148,9 @@ export const stopReading = (): void => bench.stop();
 const LARGEST = 32 * 1024 * 1024;
 
 /** Keeps the file under its hash; answers why not where it cannot be. */
-async function keptWhole(trial: string, file: File): Promise<{ photo: string } | Error> {
+async function keptWhole(trial: string, file: File): Promise<string | Error> {
   if (file.size > LARGEST) return new Error(`it has ${Math.round(file.size / 1e6)} MB, and 32 MB are taken at most.`);
-  return keepPhoto(trial, file).catch((error: Error) => error);
+  return keepLog(trial, file).catch((error: Error) => error);
 }
 
 /**
@@ -165,7 +165,7 @@ export async function keepBrought(): Promise<void> {
   const earlier = trial.currents.filter((row) => row.specimen === specimen).map((row) => Number(row.row.time_s));
   const { rows, shift } = behind(found.rows, earlier);
   const whole = await keptWhole(trial.trial, file.file);
-  const kept = whole instanceof Error ? '' : whole.photo;
+  const kept = whole instanceof Error ? '' : whole;
   const later = shift === 0 ? '' : `, put ${shift} s later, behind what was on record`;
   const note = {
     note: freshName('n'),

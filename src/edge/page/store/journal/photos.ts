@@ -1,13 +1,13 @@
-/** Photos: hashed and kept here first, then handed to the bench computer under that hash. */
+/** Photos and logs: hashed and kept here first, then handed to the bench computer under that hash. */
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
-import { blobKind, KINDS_TAKEN } from '../../../store/blobKind.ts';
-import { blobsToSend, writeBlob } from './database.ts';
+import { blobKind, isPhoto, KINDS_TAKEN, PHOTOS_TAKEN } from '../../../store/blobKind.ts';
+import { blobsToSend, type Database, writeBlob } from './database.ts';
 import { ownDatabase } from './journal.ts';
 import { thumbnailOf } from './thumbnail.ts';
 import { hasBlob, sendBlob } from './wire.ts';
 
-/** Largest photo that the bench computer takes, bytes. */
+/** Largest file that the bench computer takes, bytes. */
 const LARGEST = 32 * 1024 * 1024;
 
 /** A photo that is kept, by name; `thumbnail` is empty where no small version could be made. */
@@ -19,24 +19,43 @@ export interface KeptPhoto {
 /**
  * Keeps a photo and a small version of it in this browser, and answers their names: the SHA-256 of the bytes of each.
  *
- * @throws with a sentence for the person when it is too large or no photo, or this browser keeps nothing
+ * @throws with a sentence for the person when it is too large or no picture, or this browser keeps nothing
  */
 export async function keepPhoto(trial: string, file: File): Promise<KeptPhoto> {
-  if (file.size > LARGEST)
-    throw new Error(`Found a photo of ${Math.round(file.size / 1e6)} MB; expected at most 32 MB.`);
-  const own = await ownDatabase();
-  if (own === null) throw new Error('This browser keeps nothing, so it cannot hold a photo. Write a note instead.');
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  // The bench computer would refuse it as well, but later.
-  if (blobKind(bytes) === null) throw new Error(`Found a file of another kind; expected ${KINDS_TAKEN}.`);
+  const { own, bytes } = await roomFor(file);
+  if (!isPhoto(bytes)) throw new Error(`Found "${file.name}", which is no picture; expected ${PHOTOS_TAKEN}.`);
   const small = await thumbnailOf(file);
-  const keep = async (content: Uint8Array<ArrayBuffer>) => {
-    // Not `crypto.subtle`: a page that came over plain http from another computer has none.
-    const name = bytesToHex(sha256(content));
-    await writeBlob(own, { trial, name, bytes: content, sent: '' });
-    return name;
+  return {
+    thumbnail: small === null ? '' : await keep(own, trial, small),
+    photo: await keep(own, trial, bytes),
   };
-  return { thumbnail: small === null ? '' : await keep(small), photo: await keep(bytes) };
+}
+
+/**
+ * Keeps a file of readings beside its rows in this browser, and answers its name: the SHA-256 of its bytes.
+ *
+ * @throws with a sentence for the person when it is too large or of no kind that is kept, or this browser keeps nothing
+ */
+export async function keepLog(trial: string, file: File): Promise<string> {
+  const { own, bytes } = await roomFor(file);
+  if (blobKind(bytes) === null) throw new Error(`Found a file of another kind; expected ${KINDS_TAKEN}.`);
+  return keep(own, trial, bytes);
+}
+
+/** The bytes of a file and where to keep them; what the bench computer would refuse later is refused here. */
+async function roomFor(file: File) {
+  if (file.size > LARGEST)
+    throw new Error(`Found a file of ${Math.round(file.size / 1e6)} MB; expected at most 32 MB.`);
+  const own = await ownDatabase();
+  if (own === null) throw new Error('This browser keeps nothing, so it cannot hold a file. Write a note instead.');
+  return { own, bytes: new Uint8Array(await file.arrayBuffer()) };
+}
+
+async function keep(own: Database, trial: string, bytes: Uint8Array<ArrayBuffer>): Promise<string> {
+  // Not `crypto.subtle`: a page that came over plain http from another computer has none.
+  const name = bytesToHex(sha256(bytes));
+  await writeBlob(own, { trial, name, bytes, sent: '' });
+  return name;
 }
 
 /**
