@@ -2,6 +2,7 @@ import { isKnownSight, knownSights } from '../methods/metal/eye.ts';
 import { pieceSign, quantityWords } from '../trial/plainWords.ts';
 import type { Trial } from '../trial/trial.ts';
 import { strandWarnings } from './cable/strands.ts';
+import { controlGap } from './controlGap.ts';
 import { BENT } from './flex/bendReadings.ts';
 import { timesText } from './flex/words.ts';
 import { doubtfulLengths } from './rows/doubtfulLengths.ts';
@@ -101,7 +102,9 @@ export function warningsOf(
   controls: readonly Control[],
 ): Warning[] {
   const list: Warning[] = trial.remarks.map((r) => ({ code: r.code, cable: r.cable, text: r.text }));
-  if (trial.cables.length > 1 && controls.length === 0)
+  const gap = controlGap(cables);
+  if (trial.cables.length > 1 && gap !== null) list.push({ code: 'control-not-complete', cable: null, text: gap });
+  else if (trial.cables.length > 1 && controls.length === 0)
     list.push({
       code: 'no-control-piece',
       cable: null,

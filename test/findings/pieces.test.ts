@@ -1,5 +1,6 @@
 /** What is said of a piece beside its area: strands, masses that close, fittings, walls, what is missing. */
 import { describe, expect, it } from 'vitest';
+import { controlGap } from '../../src/findings/controlGap.ts';
 import { expectClose } from '../tolerance.ts';
 import { Bench, claimOf, codes, gramsPerMm, milliohmsPerMm, oneCable, SOLID } from './bench.ts';
 
@@ -281,6 +282,27 @@ describe('the control piece', () => {
     const bench = oneCable().cable('y', '2 AWG', 'OFC').everything('p', 33.6);
     expect(codes(bench.findings())).toContain('no-control-piece');
     expect(codes(oneCable().everything('p', 33.6).findings())).not.toContain('no-control-piece');
+  });
+
+  it.each<[string, (b: Bench) => Bench, string]>([
+    ['nothing', (b) => b, 'is neither weighed nor ohmed yet'],
+    ['ohms alone', (b) => b.ohm('w', 3.31, SOLID), 'is not weighed yet'],
+    ['a weight alone', (b) => b.weigh('w', 3.31, SOLID, 900), 'is not ohmed yet'],
+    [
+      'ohms with no contact distance',
+      (b) => b.read('w', 'resistance', '5.2', 'mohm', { instrument: 'meter', temperature: '20.0' }),
+      'is ohmed, but the distance between the voltage contacts is missing, and it is not weighed yet',
+    ],
+  ])('with %s on it says what it lacks, and is not said to be missing', (_, read, lacks) => {
+    const found = read(
+      oneCable().cable('wire', '12 AWG', 'copper', { role: 'control' }).piece('w', 'wire').everything('p', 33.6),
+    ).findings();
+    expect(found.control).toHaveLength(0);
+    expect(codes(found)).not.toContain('no-control-piece');
+    expect(found.warnings.find(({ code }) => code === 'control-not-complete')?.text).toBe(
+      `The control piece ${lacks}, so it does not show yet whether scale, rule, meter and thermometer agree.`,
+    );
+    expect(controlGap(found.cables)).toContain(lacks);
   });
 
   it('makes no claim of its own on strands', () => {

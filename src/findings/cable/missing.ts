@@ -1,17 +1,17 @@
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 
+export const NOT_WEIGHED = 'No conductor was weighed (with a length), so the copper held cannot be judged by weight.';
+export const NO_RESISTANCE = 'No resistance was read, so mass and ohms together cannot name the metal.';
+export const NO_CONTACT_DISTANCE =
+  'Ohms were read, but not how far apart the voltage contacts stood: add that distance at the Bench, and they count.';
+
 /** What was not read on a cable, in words, and what its absence leaves open. */
 export function missingOf(c: CableReadings): string[] {
   const has = (kind: string) => c.rows.some((r) => r.kind === kind);
   const list: string[] = [];
-  if (!has('mass'))
-    list.push('No conductor was weighed (with a length), so the copper held cannot be judged by weight.');
+  if (!has('mass')) list.push(NOT_WEIGHED);
   if (!has('resistance'))
-    list.push(
-      c.unusable.some(({ code }) => code === 'no-contact-distance')
-        ? 'Ohms were read, but not how far apart the voltage contacts stood: add that distance at the Bench, and they count.'
-        : 'No resistance was read, so mass and ohms together cannot name the metal.',
-    );
+    list.push(c.unusable.some(({ code }) => code === 'no-contact-distance') ? NO_CONTACT_DISTANCE : NO_RESISTANCE);
   if (c.rows.some((r) => r.kind === 'resistance' && r.temperature?.input.startsWith('temperature not taken')))
     list.push(
       "The copper's temperature was not taken with the ohms; a wide range stands in for it. Tape a thermometer to the copper.",

@@ -1,3 +1,4 @@
+import { controlGap } from '../../../../findings/controlGap.ts';
 import type { Findings } from '../../../../findings/schema.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Name } from '../../parts/name.tsx';
@@ -7,8 +8,8 @@ export function ControlPiece({ findings }: { findings: Findings }) {
   if (findings.control.length === 0) {
     return (
       <p class="control note">
-        No control piece was measured. A length of plain solid copper building wire, weighed and ohmed like a cable,
-        would show whether scale, rule, meter and thermometer agree.
+        {controlGap(findings.cables) ??
+          'No control piece was measured. A length of plain solid copper building wire, weighed and ohmed like a cable, would show whether scale, rule, meter and thermometer agree.'}
       </p>
     );
   }
