@@ -12,6 +12,7 @@ import { sealCommand } from './commands/seal.ts';
 import { shelfCommand } from './commands/shelf.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { EXIT, Failure } from './failure.ts';
+import { meantOption } from './otherWords.ts';
 
 /** The command line: its commands, its help, and how wrong use is told. */
 export function program(version: string): Command {
@@ -59,15 +60,19 @@ function tellWrongUseInOneSentence(command: Command): void {
   const help = command.name() === 'cupel' ? 'cupel --help' : `cupel ${command.name()} --help`;
   command.exitOverride().configureOutput({
     outputError: (text) => {
-      throw new Failure(`${sentence(text)} See ${help}.`, EXIT.wrongUse);
+      throw new Failure(`${sentence(text, command.name())} See ${help}.`, EXIT.wrongUse);
     },
   });
 }
 
-/** `error: unknown option '--x'` → `Unknown option '--x'.`, with the parser's own suggestion kept. */
-function sentence(text: string): string {
+/** `error: unknown option '--x'` → `Unknown option '--x'.`, with what is meant by it, or else the parser's own suggestion. */
+function sentence(text: string, command: string): string {
   const plain = text.trim().replace(/^error:\s*/, '');
-  const suggested = plain.replace(/\s*\(Did you mean (.+?)\?\)$/s, '. Did you mean $1?');
+  const [unknown, typed] = /^unknown option '(.+?)'/.exec(plain) ?? [];
+  const meant = typed === undefined ? null : meantOption(command, typed);
+  const suggested = meant
+    ? `${unknown}. Did you mean ${meant}?`
+    : plain.replace(/\s*\(Did you mean (.+?)\?\)$/s, '. Did you mean $1?');
   const capital = suggested.charAt(0).toUpperCase() + suggested.slice(1).replace(/\s*\n\s*/g, ' ');
   return /[.?!]$/.test(capital) ? capital : `${capital}.`;
 }

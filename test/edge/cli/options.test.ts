@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { EXIT, type Failure } from '../../../src/edge/cli/failure.ts';
 import { browserCommand, wantsBrowser } from '../../../src/edge/cli/openBrowser.ts';
 import { readDraws, readLevel, readPort, readUnits } from '../../../src/edge/cli/options.ts';
-import { withBenchFirst } from '../../../src/edge/cli/program.ts';
+import { program, withBenchFirst } from '../../../src/edge/cli/program.ts';
 
 function failureOf(act: () => unknown): Failure | null {
   try {
@@ -48,6 +48,26 @@ describe('units of the table', () => {
   ])('--units %s', (text, units) => expect(readUnits(text)).toEqual(units));
   it.each(['', 'kg', 'awg,', 'awg,mm2', 'constructor', 'mm mm2'])('--units "%s" is refused', (text) => {
     expect(failureOf(() => readUnits(text))?.code).toBe(EXIT.wrongUse);
+  });
+});
+
+describe('an option by another word', () => {
+  it.each([
+    ['--volts', '--supply'],
+    ['--voltage=12', '--supply'],
+    ['--amps', '--load'],
+    ['--lenth', '--length'],
+  ])('cupel run %s means %s', (typed, meant) => {
+    const args = ['run', 'x', '--load', '80A', '--length', '4m', typed, '12'];
+    const said = failureOf(() => program('0').parse(args, { from: 'user' }));
+    expect(said?.code).toBe(EXIT.wrongUse);
+    expect(said?.message).toBe(`Unknown option '${typed}'. Did you mean ${meant}? See cupel run --help.`);
+  });
+
+  it('is a word of its own command alone', () => {
+    const said = failureOf(() => program('0').parse(['assay', 'x', '--volts'], { from: 'user' }));
+    expect(said?.message).not.toContain('--supply');
+    expect(said?.message).toContain("Unknown option '--volts'.");
   });
 });
 
