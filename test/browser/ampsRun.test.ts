@@ -154,6 +154,15 @@ describe('a run', () => {
     expect(await lasting.locator('li').count()).toBe(6);
     await answer(page, 'overload').blur();
     expect(await answer(page, 'overload').inputValue()).toBe('200');
+    expect(await page.locator('summary', { hasText: 'Under an overload of 200 A' }).count()).toBe(1);
+    await answer(page, 'overload').fill('50');
+    await lasting
+      .getByRole('alert')
+      .getByText(/lies below the 80\sA that the load itself draws/)
+      .waitFor();
+    expect(await page.locator('.run-table').count()).toBe(1);
+    await answer(page, 'overload').fill('200');
+    await lasting.locator('li').first().waitFor();
     await page.emulateMedia({ media: 'print' });
     expect(await lasting.isVisible()).toBe(true);
     await page.emulateMedia({ media: 'screen' });

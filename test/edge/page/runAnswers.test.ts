@@ -19,7 +19,7 @@ import {
 import { following, understood, unreadable, withUnit } from '../../../src/edge/page/store/amps/runTyped.ts';
 import { typedNumber } from '../../../src/edge/page/store/amps/typedNumber.ts';
 import { nominalSizes } from '../../../src/methods/current/runCheck/nominal.ts';
-import { overloadProblems, runProblems } from '../../../src/methods/current/runCheck/problems.ts';
+import { overloadProblems, runProblems, smallOverload } from '../../../src/methods/current/runCheck/problems.ts';
 
 const asked = (part: Partial<RunAnswers>): RunAnswers => ({ ...FIRST_ANSWERS, ...part });
 
@@ -163,6 +163,26 @@ describe('what is answered about a run', () => {
     expect(overloadProblems(null)).toEqual([]);
     expect(overloadProblems(250)).toEqual([]);
     expect(overloadProblems(-3)[0]).toBe('The overload is −3 A; expected are amps above 0 and up to 10000.');
+  });
+
+  it.each<[Partial<RunAnswers>, number, string]>([
+    [{}, 50, 'The overload of 50 A lies below the 80 A that the load itself draws; expected is more than that.'],
+    [
+      { peak: '150' },
+      120,
+      'The overload of 120 A lies below the 150 A that the load itself draws at its peak; expected is more than that.',
+    ],
+    // 2000 W at 90 % from 14.2 V with nothing lost.
+    [
+      { load: 'W', steady: '2000' },
+      150,
+      'The overload of 150 A lies below the 156.5 A or more that the load itself draws; expected is more than that.',
+    ],
+    [{}, 80, ''],
+    [{ load: 'W', steady: '2000' }, 157, ''],
+  ])('an overload below the load is none: %j, %d A', (part, amps, sentence) => {
+    expect(smallOverload(amps, questionFrom(asked(part))).join(' ')).toBe(sentence);
+    expect(smallOverload(null, questionFrom(asked(part)))).toEqual([]);
   });
 
   it('moves the charging volts that stood there with the volts at rest, and leaves those of the person', () => {

@@ -89,6 +89,7 @@ describe('cupel run', () => {
     [['--load', '90A', '--supply', '72'], 1, /has 72 V at rest; expected is direct current of at most 60 V/],
     [['--load', '90A', '--supply', '230VAC'], 1, /mains/],
     [['--load', '0A'], 1, /load is 0/],
+    [['--load', '120A', '--overload', '100A'], 1, /^The overload of 100 A lies below the 120 A that the load itself/],
     [['--load', '90'], 2, /--load was "90"/],
     [['--load', '90A', '--cable', 'nobody'], 2, /No cable called "nobody"/],
     [[], 2, /--load/],

@@ -55,8 +55,10 @@ async function run(named: string, options: RunOptions): Promise<void> {
   const system = options.sizes.toLowerCase();
   if (!['awg', 'mm2', 'none'].includes(system))
     throw new Failure(`--sizes was "${options.sizes}"; expected awg, mm2 or none.`, EXIT.wrongUse);
-  const { runProblems } = await import('../../../methods/current/runCheck/problems.ts');
-  const problems = runProblems(question);
+  const overload = options.overload === undefined ? null : overloadOf(options.overload);
+  const { runProblems, smallOverload } = await import('../../../methods/current/runCheck/problems.ts');
+  const asked = runProblems(question);
+  const problems = asked.length > 0 ? asked : smallOverload(overload, question);
   if (problems.length > 0) throw new Failure(problems.join(' '), EXIT.dataSaysNo);
   const { candidates, missing } = await candidatesOf(named, options.cable);
   const { nominalSizes } = await import('../../../methods/current/runCheck/nominal.ts');
@@ -69,7 +71,6 @@ async function run(named: string, options: RunOptions): Promise<void> {
   const check = runCheck(question, candidates, nominal, { charted: options.json });
   for (const m of missing) process.stderr.write(`${m.name} is left out: ${m.text}.\n`);
   const profile = options.profile === undefined ? null : await profiled(options.profile, question, candidates);
-  const overload = options.overload === undefined ? null : overloadOf(options.overload);
   const { overloads } = await import('../../../methods/current/runCheck/overload.ts');
   if (options.json) {
     const { runJson } = await import('../../../report/runJson.ts');

@@ -54,6 +54,22 @@ export const overloadProblems = (current: number | null): string[] =>
     ? [`The overload is ${plain(current)} A; expected are amps above 0 and up to ${MOST_AMPS}.`]
     : [];
 
+/** A that the load draws at its peak at the least: with nothing lost on the way, from the higher of the two supplies. */
+function leastPeak({ load, supply }: RunQuestion): number {
+  const asked = Math.max(load.steady, load.peak?.amount ?? 0);
+  return load.kind === 'amps' ? asked : asked / load.efficiency / Math.max(supply.resting, supply.charging ?? 0);
+}
+
+/** Why an overload is none: it lies below what the load draws anyway. Empty where it is one, and where none is asked about. */
+export function smallOverload(current: number | null, q: RunQuestion): string[] {
+  const least = leastPeak(q);
+  if (current === null || !(current < least)) return [];
+  const draws = `${plain(Number(least.toPrecision(4)))} A${q.load.kind === 'amps' ? '' : ' or more'}`;
+  return [
+    `The overload of ${plain(current)} A lies below the ${draws} that the load itself draws${q.load.peak ? ' at its peak' : ''}; expected is more than that.`,
+  ];
+}
+
 function supplyProblems({ resting, charging, ohms, direct }: RunQuestion['supply']): string[] {
   if (!direct)
     return [

@@ -1,6 +1,6 @@
 import { USUAL_JOINTS } from '../../../../../methods/current/runCheck/question.ts';
 import { type AnswerName, TAKEN } from '../../../store/amps/runAnswers.ts';
-import { answer, answers, candidates, startOver } from '../../../store/amps/running.ts';
+import { answer, answers, asUnderstood, candidates, overload, startOver } from '../../../store/amps/running.ts';
 import { backSizes } from '../../../store/amps/runQuestion.ts';
 import { phone } from '../../../store/media.ts';
 import { RunChoice, RunField } from './runField.tsx';
@@ -50,7 +50,7 @@ export function RunForm() {
           <summary>
             {now.overload.trim() === ''
               ? 'How long it lasts under an overload'
-              : `Under an overload of ${now.overload.trim()}`}
+              : `Under an overload of ${overloadTyped()}`}
           </summary>
           <RunField
             name="overload"
@@ -117,6 +117,12 @@ export function RunForm() {
     </form>
   );
 }
+
+/** The overload with its unit; as it was typed where that is no figure. */
+const overloadTyped = (): string =>
+  Number.isFinite(overload.value ?? Number.NaN)
+    ? `${asUnderstood.value.overload.trim()} A`
+    : answers.value.overload.trim();
 
 /** What most people leave as it is; folded on a phone, so that the answer stays near. */
 function More({ load }: { load: string }) {
