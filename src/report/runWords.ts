@@ -92,8 +92,30 @@ function sideBySide(
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 const then = (text: string): string => (text === '' ? '' : `; ${text}`);
 
-/** The whole check in one or two sentences: what does, and where nothing does by itself how many side by side do. */
-export function runSentence(q: RunQuestion, check: RunCheck): string {
+/** A measured cable that cannot be looked at, and what is missing, such as `its outer diameter was not measured`. */
+export interface LeftOut {
+  name: string;
+  text: string;
+}
+
+/** More names than this make no sentence. */
+const MOST_NAMES = 4;
+
+/** `No measured cable can be looked at: of Brackenfell and Quill the outer diameter was not measured.` */
+function noneText(missing: readonly LeftOut[]): string {
+  const whys = [...new Set(missing.map((m) => m.text))].map((text) => {
+    const names = missing.filter((m) => m.text === text).map((m) => m.name);
+    return `of ${names.length > MOST_NAMES ? `${names.length} of them` : andList(names)} ${text.replace(/^its /, 'the ')}`;
+  });
+  return whys.length === 0 ? '' : `No measured cable can be looked at: ${whys.join('; ')}.`;
+}
+
+/**
+ * The whole check in one or two sentences: what does, and where nothing does by itself how many side by side do.
+ *
+ * @param missing measured cables that are not in the check; said first where none is in it.
+ */
+export function runSentence(q: RunQuestion, check: RunCheck, missing: readonly LeftOut[] = []): string {
   if (check.problems.length > 0) return check.problems.join(' ');
   const measured = check.answers.filter((a) => a.cable.measured);
   const hot = measured.filter((a) => a.tooHot);
@@ -106,7 +128,7 @@ export function runSentence(q: RunQuestion, check: RunCheck): string {
   const named = check.meets.map((id) => measured.find((a) => a.cable.id === id)!.cable.name);
   const first =
     measured.length === 0
-      ? ''
+      ? noneText(missing)
       : named.length > 0
         ? `Of the measured cables ${andList(named)} ${named.length === 1 ? 'meets' : 'meet'} volts and heat with one run.`
         : `None of the measured cables surely meets volts and heat with one run${then(sideBySide(measured, (all) => all))}.`;

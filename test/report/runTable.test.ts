@@ -76,6 +76,22 @@ describe('a run check in words', () => {
     expect(runTable(q, check)).not.toMatch(/side by side do|no number of runs/);
   });
 
+  it('says first that no measured cable is in it, and what is missing of each', () => {
+    const check = runCheck(QUESTION, [], nominalSizes('awg', 353.15));
+    const lacking = 'its outer diameter was not measured';
+    const left = [
+      { name: 'Brackenfell', text: lacking },
+      { name: 'Quill', text: lacking },
+      { name: 'Tollgate', text: 'its resistance was not read' },
+    ];
+    expect(runSentence(QUESTION, check, left)).toMatch(
+      /^No measured cable can be looked at: of Brackenfell and Quill the outer diameter was not measured; of Tollgate the resistance was not read\. The least nominal copper size that does is/,
+    );
+    const five = ['a', 'b', 'c', 'd', 'e'].map((name) => ({ name, text: lacking }));
+    expect(runSentence(QUESTION, check, five)).toContain('of 5 of them the outer diameter');
+    expect(runSentence(QUESTION, CHECK, left)).not.toContain('can be looked at');
+  });
+
   it('names what was taken as usual', () => {
     const taken = usualTaken(
       { watts: true, peak: true, resting: 24 },

@@ -12,13 +12,16 @@ import { addressOf } from '../../../store/routeOf.ts';
 import { RunForm } from './runForm.tsx';
 import { RunResults } from './runResults.tsx';
 
-const NONE: readonly { cable: string; name: string; text: string }[] = [];
+type Missing = { cable: string; name: string; text: string };
+const NONE: readonly Missing[] = [];
+const named = ({ cable, name, text }: Missing) => ({ name: name || cable, text });
 
 /** A load, a length and what lies between: what every measured cable does there, and the least size that will do. */
 export function RunPlace({ trial }: { trial: string }) {
   runTrial.value = trial;
   const { question, check } = looked.value;
   const data = ampsData.value?.trial === trial ? ampsData.value : null;
+  const missing = data?.answer?.candidates.missing ?? NONE;
   const refused = check.problems.length > 0;
   // Without the measured cables a sentence would speak of nominal sizes alone.
   const waiting = data === null || (data.answer === null && data.sentence === '');
@@ -32,7 +35,7 @@ export function RunPlace({ trial }: { trial: string }) {
               ? check.problems[0]!
               : waiting
                 ? 'Still working out the measured cables…'
-                : runSentence(question, check) || 'No cable stands to be looked at.',
+                : runSentence(question, check, missing.map(named)) || 'No cable stands to be looked at.',
           )}
         </h1>
         <p class="buttons">
@@ -47,7 +50,7 @@ export function RunPlace({ trial }: { trial: string }) {
         {!refused && elsewhere !== null && (
           <p class="note">
             {noBreak(
-              `Amps says what each cable carries at ${elsewhere.toFixed(0)} °C; this run is asked about at ${(question.surroundings.ambient - ZERO_CELSIUS).toFixed(0)} °C, where it carries less or more.`,
+              `Amps says what each cable carries at ${elsewhere.toFixed(0)} °C; this run is asked about at ${(question.surroundings.ambient - ZERO_CELSIUS).toFixed(0)} °C, where it carries ${question.surroundings.ambient - ZERO_CELSIUS > elsewhere ? 'less' : 'more'}.`,
             )}
           </p>
         )}
@@ -65,9 +68,7 @@ export function RunPlace({ trial }: { trial: string }) {
             </ul>
           )}
           {data !== null && data.sentence !== '' && <p class="note">{data.sentence}</p>}
-          {!refused && !waiting && (
-            <RunResults question={question} check={check} missing={data?.answer?.candidates.missing ?? NONE} />
-          )}
+          {!refused && !waiting && <RunResults question={question} check={check} missing={missing} />}
         </div>
       </div>
     </article>
