@@ -24,6 +24,22 @@ const waitForRest = (page: Page) =>
     null,
     { timeout: 90_000 },
   );
+/** Words of names that are broken over two lines, of those tables that are shown. */
+const brokenWords = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('main :is(.places-table, .tastes-table, .prices) .name')].flatMap((name) =>
+      [...(name.textContent ?? '').matchAll(/\S+/g)].flatMap(({ 0: word, index }) => {
+        const range = document.createRange();
+        range.setStart(name.firstChild!, index);
+        range.setEnd(name.firstChild!, index + word.length);
+        return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1 ? [word] : [];
+      }),
+    ),
+  );
+const linesOfPlaces = (page: Page) =>
+  page.evaluate(
+    () => new Set([...document.querySelectorAll('.places li')].map((li) => li.getBoundingClientRect().top)).size,
+  );
 const tooWide = (page: Page, width: number) => page.evaluate((w) => document.documentElement.scrollWidth - w, width);
 
 describe('Standing with the invented trial', () => {
@@ -42,6 +58,20 @@ describe('Standing with the invented trial', () => {
     await waitForRest(page);
     expect(await page.locator('main').textContent()).not.toMatch(/\b(score|winner|points|total)\b/i);
     expect(troubles).toEqual([]);
+  });
+
+  it('breaks no name of the invented trial within a word, and no place off the ruler, at widths between phone and desk', async () => {
+    const { page } = await bench.open(DEMO, { width: 765 });
+    await page.locator('.places-table').waitFor({ timeout: 90_000 });
+    for (const width of [765, 930, 1100, 1280, 1425]) {
+      await page.setViewportSize({ width, height: 1000 });
+      await page.waitForTimeout(200);
+      expect({ width, broken: await brokenWords(page) }).toEqual({ width, broken: [] });
+      if (width >= 1280) expect({ width, lines: await linesOfPlaces(page) }).toEqual({ width, lines: 1 });
+      expect(await tooWide(page, width)).toBeLessThanOrEqual(0);
+    }
+    const trial = page.locator('.header .trial');
+    expect((await trial.boundingBox())!.height).toBeLessThan(44);
   });
 
   it('follows a slider by keyboard, and keeps nothing until it is told to', async () => {

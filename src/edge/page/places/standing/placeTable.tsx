@@ -21,9 +21,9 @@ interface PlaceTableProps {
   open: string | null;
 }
 
-/** Room for the bands and the least for a name, and how broad one place may be, px. */
+/** Room for the bands and the least for a face and a name whose longest word stays whole, and how broad one place may be, px. */
 const BANDS = 116;
-const NAMES = 176;
+const NAMES = 232;
 const CELL = { least: 34, most: 74 };
 const FIRST_WIDTH = 920;
 /** Narrower than this a table with a column for each place has no room. */

@@ -1,5 +1,6 @@
 import '../../styles/standing.css';
 import '../../styles/standingWeights.css';
+import '../../styles/standingBelow.css';
 import '../../styles/standingDoor.css';
 import { useEffect } from 'preact/hooks';
 import type { Findings } from '../../../../findings/schema.ts';
