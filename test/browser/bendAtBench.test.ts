@@ -56,6 +56,18 @@ describe('bending at the bench', () => {
     await page.locator('.in-hand .what', { hasText: 'Drop of the tip' }).waitFor();
     expect(await page.getByRole('radio', { name: 'turned over' }).isChecked()).toBe(true);
     await type(page, 'Drop of the tip', '133');
+    await page.locator('.repeats li', { hasText: '121 as laid' }).waitFor();
+    await page.locator('.repeats li', { hasText: '133 turned over' }).waitFor();
+    for (const [face, value] of [
+      ['turned over', '133'],
+      ['as laid', '121'],
+    ] as const) {
+      await page.getByRole('radio', { name: face }).check();
+      await page.getByRole('heading', { name: `Drop of the tip so far, ${face}, mm` }).waitFor();
+      // The mean stands beside the readings that it is of, and no others.
+      expect(await page.locator('.fellows li.here ol').innerText()).toBe(value);
+      expect(await page.locator('.fellows li.here .mean').innerText()).toBe(value);
+    }
     const rows = await newReadings(trial, 4);
     expect(rows.map(({ quantity, set, position = '' }) => [quantity, set, position])).toEqual([
       ['overhang', 'droop', ''],

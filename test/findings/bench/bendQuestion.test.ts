@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pieceSoFar } from '../../../src/edge/page/store/bench/repeats.ts';
+import { faceWords, pieceSoFar } from '../../../src/edge/page/store/bench/repeats.ts';
 import { questionFor } from '../../../src/findings/bench/questionFor.ts';
 import { wantedGroups } from '../../../src/findings/bench/wantedReadings.ts';
 import { planSettings } from '../../../src/findings/plan/settings.ts';
@@ -50,7 +50,25 @@ describe('the mean shown beside a droop', () => {
     const trial = fold(b.entries);
     expect(pieceSoFar(trial, 'b', 'tip_drop', 'mm', 'up').mean).toBe('91');
     expect(pieceSoFar(trial, 'b', 'tip_drop', 'mm', 'down').mean).toBe('60');
-    expect(pieceSoFar(trial, 'b', 'tip_drop', 'mm', 'down').readings).toHaveLength(3);
+    expect(pieceSoFar(trial, 'b', 'tip_drop', 'mm', 'down').readings.map(({ text, face }) => [text, face])).toEqual([
+      ['90', 'as laid'],
+      ['92', 'as laid'],
+      ['60', 'turned over'],
+    ]);
+  });
+
+  it('stands beside the readings that it is of, and no others', () => {
+    const b = drooping();
+    b.read('b', 'tip_drop', '32', 'mm', { set: 'droop', position: 'up' });
+    b.read('b', 'tip_drop', '30', 'mm', { set: 'droop', position: 'down' });
+    const trial = fold(b.entries);
+    const shown = (face: 'up' | 'down') => {
+      const { alike, mean } = pieceSoFar(trial, 'b', 'tip_drop', 'mm', face);
+      return [alike.map(({ text }) => text), mean];
+    };
+    expect(shown('up')).toEqual([['32'], '32']);
+    expect(shown('down')).toEqual([['30'], '30']);
+    expect([faceWords('tip_drop', 'down'), faceWords('overhang', 'down')]).toEqual(['turned over', '']);
   });
 });
 

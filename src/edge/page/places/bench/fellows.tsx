@@ -9,7 +9,7 @@ import { face } from '../../store/bench/bendHand.ts';
 import { lackingContacts } from '../../store/bench/contacts.ts';
 import { takeUp } from '../../store/bench/inHand.ts';
 import { pieceNamed, pieceWords, quantityHead, signOf, unitWords } from '../../store/bench/names.ts';
-import { displayStep, type PieceSoFar, pieceSoFar } from '../../store/bench/repeats.ts';
+import { displayStep, faceWords, type PieceSoFar, pieceSoFar } from '../../store/bench/repeats.ts';
 import { lastKept } from '../../store/bench/sitting.ts';
 import { soFar } from '../../store/bench/soFar.ts';
 import { unit } from '../../store/bench/typedUnit.ts';
@@ -29,12 +29,11 @@ export function Fellows({ trial, act, work }: { trial: Trial; act: BenchAct; wor
     displayStep(trial, quantity, unit.value),
   );
   const inUnit = unitWords(unit.value);
+  const head = [`${quantityHead(quantity)} so far`, faceWords(quantity, face.value), inUnit].filter(Boolean).join(', ');
   const spanned = `${Number(span.toPrecision(2))} ${inUnit}`.trim();
   return (
     <section class="fellows">
-      <h2>
-        {quantityHead(quantity)} so far{inUnit === '' ? '' : `, ${inUnit}`}
-      </h2>
+      <h2>{head}</h2>
       <ul>
         {rows.map((row) => (
           <Row
@@ -82,11 +81,11 @@ function Row({ trial, row, span, quantity, here }: RowProps) {
       >
         <bdi dir="auto">{signOf(trial, row.specimen)}</bdi>
       </button>
-      {row.readings.length === 0 ? (
+      {row.alike.length === 0 ? (
         <span class="note to-come">to come</span>
       ) : (
         <ol>
-          {row.readings.map((reading) => (
+          {row.alike.map((reading) => (
             <One key={reading.reading} reading={reading} />
           ))}
         </ol>

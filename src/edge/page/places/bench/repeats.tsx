@@ -21,7 +21,7 @@ export function Repeats({ trial, act }: { trial: Trial; act: BenchAct }) {
       ) : (
         <ol aria-label="Readings so far">
           {soFar.readings.map((reading) => (
-            <One key={reading.reading} reading={reading} />
+            <One key={reading.reading} reading={reading} face />
           ))}
         </ol>
       )}
@@ -30,12 +30,17 @@ export function Repeats({ trial, act }: { trial: Trial; act: BenchAct }) {
   );
 }
 
-/** A reading as typed; one that does not count is struck through, with how it was put aside said aloud. */
-export function One({ reading }: { reading: ShownReading }) {
+/**
+ * A reading as typed, with which way up it was read where it stands among others; one that does not count is struck through,
+ * with how it was put aside said aloud.
+ */
+export function One({ reading, face = false }: { reading: ShownReading; face?: boolean }) {
+  const laid = face && reading.face !== '' && <span class="note"> {reading.face}</span>;
   if (reading.standing === 'counted')
     return (
       <li>
         <span class="figure-typed">{reading.text}</span>
+        {laid}
       </li>
     );
   return (
@@ -45,6 +50,7 @@ export function One({ reading }: { reading: ShownReading }) {
         {reading.standing}
         {reading.why === '' ? '' : `: ${reading.why}`}
       </span>
+      {laid}
     </li>
   );
 }

@@ -12,11 +12,16 @@ export interface ShownReading {
   text: string;
   standing: Reading['standing'];
   why: string;
+  /** 'as laid' or 'turned over', where the two are no repeats of each other; else empty. */
+  face: string;
 }
 
 export interface PieceSoFar {
   specimen: string;
+  /** Every one, whichever way up. */
   readings: ShownReading[];
+  /** Those that mean and dots are of: all, or those read the same way up, where that matters. */
+  alike: ShownReading[];
   /** Those that count, in the unit. */
   values: number[];
   /** Places in `values` of those far from the rest. */
@@ -55,6 +60,10 @@ function typedIn({ row }: Reading, unit: string): string | null {
 /** Quantities that are read either way up: the two ways are no repeats of each other. */
 const EITHER_WAY_UP: ReadonlySet<string> = new Set(['tip_drop', 'chord_angle']);
 
+/** Which way up the readings lie that belong together: 'as laid', 'turned over'; empty where it does not matter. */
+export const faceWords = (quantity: string, face: 'up' | 'down'): string =>
+  EITHER_WAY_UP.has(quantity) ? { up: 'as laid', down: 'turned over' }[face] : '';
+
 /**
  * Everything read of a quantity on a piece; `unit` is the one that is typed now. Mean and dots are of what was read the same way
  * up, where that matters.
@@ -67,10 +76,8 @@ export function pieceSoFar(
   face: 'up' | 'down' = 'up',
 ): PieceSoFar {
   const all = trial.readings.filter((reading) => reading.specimen === specimen && reading.quantity === quantity);
-  const parts = EITHER_WAY_UP.has(quantity);
-  const counted = all.filter(
-    (reading) => reading.standing === 'counted' && (!parts || isDown(reading) === (face === 'down')),
-  );
+  const alike = EITHER_WAY_UP.has(quantity) ? all.filter((each) => isDown(each) === (face === 'down')) : all;
+  const counted = alike.filter(({ standing }) => standing === 'counted');
   const from = findUnit(unit);
   const shown = (si: number) => from?.fromSI(si) ?? si;
   const values = counted.map((reading) => shown(reading.value));
@@ -78,6 +85,7 @@ export function pieceSoFar(
   return {
     specimen,
     readings: all.map((reading) => shownReading(reading, unit)),
+    alike: alike.map((reading) => shownReading(reading, unit)),
     values,
     farOff: values.length < 3 ? [] : outlying(values, LEVEL, step * ROUNDING),
     mean: meanText(counted, unit),
@@ -85,8 +93,9 @@ export function pieceSoFar(
 }
 
 function shownReading(read: Reading, unit: string): ShownReading {
-  const { reading, row, standing, why } = read;
-  return { reading, text: typedIn(read, unit) ?? typedText(row.value ?? '', row.unit ?? ''), standing, why };
+  const { reading, row, standing, why, quantity } = read;
+  const text = typedIn(read, unit) ?? typedText(row.value ?? '', row.unit ?? '');
+  return { reading, text, standing, why, face: faceWords(quantity, isDown(read) ? 'down' : 'up') };
 }
 
 /** One step of the display, in the unit: the smallest among the readings of a quantity; 0 when there is none. */
