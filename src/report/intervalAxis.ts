@@ -10,6 +10,8 @@ export interface IntervalAxis {
   ticks: readonly { value: number; text: string }[];
   limit: number | null;
   nominal: number | null;
+  /** What the lines in the rows are, where each row has its own and the head has none to write a value at. */
+  caption?: string;
   /** How limit and nominal are written, where the axis is marked in another unit than the figures; `limitText` when left out. */
   write?: (value: number) => string;
 }

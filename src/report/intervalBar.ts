@@ -65,6 +65,7 @@ export function intervalHead(axis: IntervalAxis, options: Omit<RowOptions, 'heig
     ...ticks,
     claimLines(axis, x, 14, HEAD_HEIGHT, theme),
     ...claimTexts(axis, x, width, theme),
+    axis.caption === undefined ? '' : note(0, 11, axis.caption, theme.ink2, 'start'),
   );
   if (options.as === 'group') return marks;
   return svgDocument({ width, height: HEAD_HEIGHT, description: '', overflow: true }, marks);

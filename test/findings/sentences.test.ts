@@ -1,5 +1,6 @@
 /** Sentences: what is said of one piece, and of the whole trial. */
 import { describe, expect, it } from 'vitest';
+import { sizeClaim } from '../../src/findings/cableOutcome.ts';
 import { splitLabelText } from '../../src/findings/claims/splitLabelText.ts';
 import { pageSentence } from '../../src/findings/pageSentence.ts';
 import type { CableFindings, Findings } from '../../src/findings/schema.ts';
@@ -91,10 +92,38 @@ describe('the whole trial', () => {
       ['clad', 'clad', 'aluminium'],
       'None of the three is shown to hold the copper that its label claims. Two are aluminium under a copper skin and one is not the metal that its label says.',
     ],
+    [['open', 'open', 'open'], 'Nothing can be said yet of the copper in these three cables: no ohms were read.'],
+    [
+      ['open', 'unmeasured'],
+      'Nothing can be said yet of the copper in the one measured: no ohms were read. One was not measured.',
+    ],
+    [
+      ['short', 'open', 'open'],
+      'Of the three cables, one falls short of the copper that its label claims and two cannot be told yet.',
+    ],
+    [
+      ['clad', 'short', 'short', 'open'],
+      'Of the four cables, two fall short of the copper that their label claims, one is aluminium under a copper skin, and one cannot be told yet.',
+    ],
     [['unmeasured', 'unmeasured'], 'Nothing has been measured on these two cables yet.'],
     [['unmeasured'], 'Nothing has been measured on this cable yet.'],
   ])('%j', (kinds, wanted) => {
     expect(said(kinds)).toBe(wanted);
+  });
+
+  it('says why nothing is told where only ohms were read, and does not deny the sizes that are met', () => {
+    const bench = new Bench().carefulTools();
+    for (const [c, mm2] of [
+      ['a', 36],
+      ['b', 36],
+      ['c', 33],
+    ] as const)
+      bench.cable(c, '2 AWG', 'OFC').piece(`p${c}`, c).ohm(`p${c}`, mm2);
+    const { sentence, cables } = bench.findings();
+    expect(cables.map((c) => sizeClaim(c)?.outcome)).toEqual(['meets', 'meets', 'not settled']);
+    expect(sentence).toBe(
+      'Nothing can be said yet of the copper in these three cables: no piece was weighed. By size alone, two meet what their label claims.',
+    );
   });
 
   it('is one or two grammatical sentences for every mix of up to six cables', () => {

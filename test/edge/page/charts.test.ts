@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { chartOf, rowAxis } from '../../../src/edge/page/parts/chartOf.ts';
+import { gaugeFigure, gaugeWords } from '../../../src/edge/page/parts/gaugeWords.ts';
 import { faceLayout, scaleBarLength } from '../../../src/edge/page/places/inside/faceLayout.ts';
+import type { CableFindings } from '../../../src/findings/schema.ts';
+import { figureText } from '../../../src/report/figures.ts';
+import { intervalHead } from '../../../src/report/intervalBar.ts';
 import { sectionDrawing } from '../../../src/report/section/sectionDrawing.ts';
 import { sectionInput } from '../../../src/report/section/sectionInput.ts';
 import { lightTheme } from '../../../src/report/theme.ts';
 import { defaultDisplayUnits } from '../../../src/units/display.ts';
-import { awgArea } from '../../../src/units/gauge.ts';
+import { awgArea, effectiveAwg, effectiveGaugeText } from '../../../src/units/gauge.ts';
 import { sixCables, unmeasured } from '../../fixtures/findings.ts';
 
 const cables = sixCables.cables.filter((cable) => cable.role !== 'control');
@@ -32,6 +36,10 @@ describe('chartOf', () => {
     expect(rowAxis(chart, cables[1]!)?.limit).toBeCloseTo(32.96, 9);
     expect(rowAxis(chart, unmeasured)?.limit).toBeNull();
     expect(chart.axis!.domain[1]).toBeGreaterThanOrEqual(40);
+    // The head says what the lines are, for it has none of its own; a row that shows its limit needs no such words.
+    expect(intervalHead(chart.axis!, { width: 266, theme: lightTheme })).toContain('line: least its label asks');
+    expect(rowAxis(chart, larger)?.caption).toBeUndefined();
+    expect(chartOf(cables, 266, defaultDisplayUnits).axis?.caption).toBeUndefined();
   });
 
   it('is marked at true gauge sizes when gauge was chosen', () => {
@@ -39,6 +47,42 @@ describe('chartOf', () => {
     expect(axis!.ticks.length).toBeGreaterThan(1);
     for (const { value, text } of axis!.ticks) expect(value).toBeCloseTo(1e6 * awgArea(Number(text)), 6);
     expect(axis!.write!(33.63)).toBe('2');
+  });
+});
+
+describe('the gauge in the table', () => {
+  const withArea = (mm2: number, share: number): CableFindings => {
+    const interval: [number, number] = [mm2 * (1 - share), mm2 * (1 + share)];
+    const gauge = (area: number) => effectiveAwg(area * 1e-6);
+    const base = cables[0]!.conductor_area!;
+    return {
+      ...cables[0]!,
+      conductor_area: { ...base, value: mm2, interval },
+      effective_awg: { ...base, unit: 'AWG', value: gauge(mm2), interval: [gauge(interval[1]), gauge(interval[0])] },
+      effective_gauge_text: effectiveGaugeText(mm2 * 1e-6),
+    };
+  };
+
+  it.each([
+    [8.4, 0.01],
+    [32, 0.01],
+    [32, 0.2],
+    [41, 0.1],
+  ])('stands with its ± where the area of %d mm² has one of %d of it', (mm2, share) => {
+    const cable = withArea(mm2, share);
+    expect(gaugeFigure(cable)).toBe(cable.conductor_area);
+    expect(figureText(gaugeFigure(cable), { area: 'awg' })).toMatchObject({ unit: 'AWG' });
+    expect(Number(figureText(gaugeFigure(cable), { area: 'awg' }).plusMinus)).toBeGreaterThan(0);
+  });
+
+  it.each([
+    [41, 0.25, '1/0\u00a0to\u00a03'],
+    [53.5, 0.01, '1/0\u00a0AWG'],
+    [41, 0.5, 'not told'],
+  ])('is told in words for %d mm² with a ± of %d of it: %s', (mm2, share, words) => {
+    const cable = withArea(mm2, share);
+    expect(gaugeFigure(cable)).toBeNull();
+    expect(gaugeWords(cable)?.replace(/ /g, '\u00a0').replace('not\u00a0told', 'not told')).toBe(words);
   });
 });
 

@@ -4,7 +4,10 @@ import { type IntervalAxis, intervalAxis } from '../../../report/intervalAxis.ts
 import type { DisplayUnits } from '../../../units/display.ts';
 import { inGauge } from './gaugeAxis.ts';
 
-/** One axis for all cables. Where their labels differ, each row has its own limit and the head has none. */
+/** What a row's line is where the labels differ, as the head says it. */
+const OWN_LIMIT = 'line: least its label asks';
+
+/** One axis for all cables. Where their labels differ, each row has its own limit and the head says so. */
 export interface Chart {
   axis: IntervalAxis | null;
   shared: boolean;
@@ -31,7 +34,8 @@ export function chartOf(cables: readonly CableFindings[], width: number, units: 
   const axis = shared
     ? intervalAxis(areas, first?.required ?? null, first?.nominal ?? null, ticks)
     : intervalAxis([...areas, ...limits.map((limit) => pointAt(limit.required))], null, null, ticks);
-  return { axis: axis !== null && units.area === 'awg' ? inGauge(axis, ticks) : axis, shared, width };
+  const marked = axis !== null && units.area === 'awg' ? inGauge(axis, ticks) : axis;
+  return { axis: marked === null || shared ? marked : { ...marked, caption: OWN_LIMIT }, shared, width };
 }
 
 /** The axis as one cable's row shows it: with the row's own limit where labels differ, with none where it claims no area. */
@@ -39,7 +43,7 @@ export function rowAxis(chart: Chart, cable: CableFindings): IntervalAxis | null
   if (chart.axis === null) return null;
   const own = areaLimit(cable);
   if (own === null) return { ...chart.axis, limit: null, nominal: null };
-  return chart.shared ? chart.axis : { ...chart.axis, limit: own.required, nominal: null };
+  return chart.shared ? chart.axis : { ...chart.axis, caption: undefined, limit: own.required, nominal: null };
 }
 
 function areaLimit(cable: CableFindings): AreaLimit | null {

@@ -9,10 +9,11 @@ import { Picture } from './picture.tsx';
 /** Least height of a row of the chart, px. */
 const LEAST_HEIGHT = 36;
 
-/** The axis over a column of intervals; nothing when no cable has an area. */
-export function IntervalAxis({ chart }: { chart: Chart }) {
-  if (chart.axis === null) return null;
-  return <Picture silent svg={intervalHead(chart.axis, { width: chart.width, theme: variablesTheme })} />;
+/** The axis over a column of intervals, or over one cable's with its own limit; nothing when no cable has an area. */
+export function IntervalAxis({ chart, cable }: { chart: Chart; cable?: CableFindings }) {
+  const axis = cable === undefined ? chart.axis : rowAxis(chart, cable);
+  if (axis === null) return null;
+  return <Picture silent svg={intervalHead(axis, { width: chart.width, theme: variablesTheme })} />;
 }
 
 /**

@@ -45,7 +45,7 @@ export function CableBlocks({ findings, cables, readings, open }: BlocksProps) {
             <HeadlineOutcome cable={cable} />
           </div>
           <div class="bar" ref={index === 0 ? first : undefined}>
-            <IntervalAxis chart={chart} />
+            <IntervalAxis chart={chart} cable={chart.shared ? undefined : cable} />
             <IntervalRow chart={chart} cable={cable} />
           </div>
           <dl class="figures">

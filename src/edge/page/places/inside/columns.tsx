@@ -1,11 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { copperClaim, metalClaim, sizeClaim, withoutClaim } from '../../../../findings/cableOutcome.ts';
-import { isWide } from '../../../../findings/measured.ts';
 import type { CableFindings, Measured } from '../../../../findings/schema.ts';
 import type { DisplayUnits } from '../../../../units/display.ts';
 import { columnFigures } from '../../parts/columnFigures.ts';
 import { FigureOf, unitHead } from '../../parts/figure.tsx';
-import { gaugeWords } from '../../parts/gaugeWords.ts';
+import { gaugeFigure, gaugeWords } from '../../parts/gaugeWords.ts';
 import { contradicts, noAreaWords } from '../../parts/noArea.ts';
 import { OutcomeWord } from '../../parts/outcomeWord.tsx';
 
@@ -101,17 +100,9 @@ function withCopperOutcome(cables: readonly CableFindings[], column: Column): Co
   return { ...column, cells };
 }
 
-/** Sizes are counted 1, 1/0, 2/0 from here on. */
-const LEAST_GAUGE_NUMBER = 1;
-
-/** The gauge as a number down to 1; above that the trade's own words, because a gauge of −0.4 says nothing to anybody. */
+/** The gauge as a number with its ± down to 1; above that the trade's own words, because a gauge of −0.4 says nothing to anybody. */
 function gaugeColumn(cables: readonly CableFindings[], units: DisplayUnits): Column {
-  const isNumber = ({ effective_awg: gauge }: CableFindings) =>
-    gauge !== null && gauge.value >= LEAST_GAUGE_NUMBER && !isWide(gauge);
-  const texts = columnFigures(
-    cables.map((cable) => (isNumber(cable) ? cable.effective_awg : null)),
-    units,
-  );
+  const texts = columnFigures(cables.map(gaugeFigure), { ...units, area: 'awg' });
   const cells = cables.map((cable, index) => {
     const text = texts[index];
     if (text != null) return <FigureOf text={text} unit={false} />;
