@@ -17,7 +17,7 @@ import { makeCheck } from './makeCheck.ts';
 import { makeInstrument } from './makeInstrument.ts';
 import { makeJudgement, makeOnPiece } from './makeJudged.ts';
 import { makeNote } from './makeNote.ts';
-import { makeParts } from './makeParts.ts';
+import { makeParts, namedSeals } from './makeParts.ts';
 import { makeEvidence, makeFitting, makeSpecimen } from './makePieces.ts';
 import { makeReading } from './makeReading.ts';
 import { makeReply } from './makeReply.ts';
@@ -118,7 +118,7 @@ export function fold(entries: readonly Entry[]): Trial {
   const judged = repointJudgements(timed(latest.judgement).map(makeJudgement), retags, openedOn);
   const endurance = repointRows(timed(latest.endurance).map(makeOnPiece), retags, openedOn);
   const currents = repointRows(latest.current.map(makeOnPiece), retags, openedOn);
-  const sealRows = timed(latest.seal).map(typedRow);
+  const sealRows = namedSeals(timed(latest.seal).map(typedRow), remarks);
   const settingRows = latest.setting.map(typedRow);
 
   const folded: Trial = {

@@ -16,6 +16,19 @@ export function placesIn(text: string): PartPlace[] {
 const numberIn = (text: string, usual: number): number =>
   text !== '' && Number.isFinite(Number(text)) ? Number(text) : usual;
 
+/** The seals that name their part. One without a name, which an earlier version let in, is remarked on and no part of the trial. */
+export function namedSeals(rows: readonly TypedRow[], remarks: Remark[]): TypedRow[] {
+  const named = rows.filter(({ row }) => cell(row, 'part') !== '');
+  if (named.length < rows.length)
+    remarks.push({
+      code: 'part-without-name',
+      cable: null,
+      readings: [],
+      text: 'A part was sealed without a name; nothing can call it, so it is left aside. Seal its places again under a name.',
+    });
+  return named;
+}
+
 /**
  * Sealed parts out of their rows. The first row of a part's name is the seal; later ones may change its title and whether it is
  * hidden, and anything else they say is remarked on.

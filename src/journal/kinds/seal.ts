@@ -13,7 +13,10 @@ export const SEAL_TABLE: TableShape = {
   file: 'parts.csv',
   key: null,
   columns: [
-    needed('part', 'Name of the part, such as 1'),
+    needed(
+      'part',
+      'Name of the part, such as 1: up to 40 letters, digits, spaces, full stops, hyphens and underscores',
+    ),
     text('title', 'Title as readers see it'),
     needed('places', 'What it publishes: inside, bend, jacket, amps, standing, with commas between'),
     needed('up_to', 'Last entry of the journal when it was sealed'),

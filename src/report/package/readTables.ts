@@ -46,6 +46,10 @@ export function readTable(shape: TableShape, bytes: Uint8Array, now: number, lim
   const table: ReadTable = { shape, good: [], bad: [], refusals, notes };
   const possible: PlacedRow[] = [];
   for (const placed of rows) {
+    if (shape.kind === 'seal' && (placed.row.part ?? '').trim() === '') {
+      notes.push(`${shape.file}, line ${placed.line}: a part was sealed without a name, and is left aside.`);
+      continue;
+    }
     const problems = checkRow(shape, placed.row, { now });
     for (const { column, ...problem } of problems) refusals.push(refusal(shape.file, placed.line, column, problem));
     (problems.length === 0 ? possible : table.bad).push(placed);

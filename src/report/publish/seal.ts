@@ -5,6 +5,8 @@ import { ENGINE_VERSION } from '../../findings/version.ts';
 import type { Entry } from '../../journal/entry.ts';
 import type { PartPlace } from '../../journal/kinds/seal.ts';
 import { mergeEntries } from '../../journal/merge.ts';
+import { isPartName, PART_NAME_RULE } from '../../journal/partName.ts';
+import { shownCell } from '../../journal/rowCheck.ts';
 import { contentHash } from '../../trial/content.ts';
 import { holdsCells } from '../../trial/heldRows.ts';
 import { partEntries } from '../../trial/partEntries.ts';
@@ -24,6 +26,9 @@ export interface SealAsked {
   by: string;
 }
 
+const shownName = (part: string): string =>
+  part.trim() === '' ? 'the part has no name' : `the part was called ${shownCell(part)}`;
+
 /** SHA-256 of findings as they are written. */
 export const findingsHash = (computed: PartComputed): string =>
   bytesToHex(sha256(utf8ToBytes(findingsText(computed.findings))));
@@ -31,9 +36,11 @@ export const findingsHash = (computed: PartComputed): string =>
 /**
  * The row that seals a part: it names the last entry, and fixes what the rows and the findings are by their hashes.
  *
- * @throws RangeError while names are hidden, for a part without places, and where nothing was said yet.
+ * @throws RangeError for a name that no part may have, while names are hidden, for a part without places, and where nothing was said
+ *   yet.
  */
 export function sealRow(entries: readonly Entry[], asked: SealAsked): Record<string, string> {
+  if (!isPartName(asked.part)) throw new RangeError(`${shownName(asked.part)}; expected ${PART_NAME_RULE}`);
   const said = mergeEntries(entries).filter(({ kind }) => kind !== 'seal');
   const last = said[said.length - 1];
   if (!last) throw new RangeError('there is nothing to seal yet');

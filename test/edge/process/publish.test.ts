@@ -34,6 +34,12 @@ describe('a trial published in parts', () => {
     expect(again.stderr).toContain('sealed already');
     expect(cupel('seal', trial, '--part', '4', '--places', 'nowhere')).toMatchObject({ code: 2 });
 
+    for (const name of ['', ' ', '../../x/<b>', 'x'.repeat(200)]) {
+      const nameless = cupel('seal', trial, '--part', name, '--places', 'inside');
+      expect(nameless).toMatchObject({ code: 2, stdout: '' });
+      expect(nameless.stderr).toContain('expected a name of 1 to 40 characters');
+    }
+
     // A later correction, brought in as a package of one more row.
     const correction = join(folder, 'correction');
     mkdirSync(correction);

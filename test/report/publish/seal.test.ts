@@ -4,6 +4,7 @@ import { verifySealed } from '../../../src/edge/cli/verifySealed.ts';
 import { partFindings } from '../../../src/findings/partFindings.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
 import { readPackage } from '../../../src/report/package/readPackage.ts';
+import { writePackage } from '../../../src/report/package/writePackage.ts';
 import { changedSince, correctionsAfter } from '../../../src/report/publish/changedSince.ts';
 import { findingsHash, sealedPackage, sealRow, unseal } from '../../../src/report/publish/seal.ts';
 import { contentHash } from '../../../src/trial/content.ts';
@@ -133,6 +134,31 @@ describe('a sealed part', () => {
       const again = unseal(b.entries, part)!;
       expect([part.part, again.sameFindings]).toEqual([part.part, true]);
     }
+  });
+});
+
+describe('a part without a name', () => {
+  it.each(['', ' ', '../../x/<b>', 'x'.repeat(200)])('%j is not sealed', (part) => {
+    expect(() => sealRow(bench().entries, { ...ASKED, part })).toThrow(/expected a name of 1 to 40 characters/);
+  });
+
+  it('that an earlier version let in leaves the trial readable: shown, written without it, read with a note', () => {
+    const b = sealedBench();
+    const row = sealRow(b.entries, { ...ASKED, part: '2' });
+    b.say('seal', { ...row, part: '' });
+    b.say('seal', { ...row, part: '../../x/<b>' });
+    const trial = fold(b.entries);
+    expect(trial.parts.map(({ part }) => part)).toEqual(['1', '../../x/<b>']);
+    expect(trial.remarks.map(({ code }) => code)).toContain('part-without-name');
+    const files = writePackage(trial);
+    const read = readPackage(bytesOf(files), { now: NOW });
+    expect([read.refusals, read.notes]).toEqual([[], []]);
+    expect(fold(read.entries).parts.map(({ part }) => part)).toEqual(['1', '../../x/<b>']);
+    const nameless = files.get('parts.csv')!.replace('../../x/<b>', '');
+    const older = readPackage(bytesOf(new Map(files).set('parts.csv', nameless)), { now: NOW });
+    expect(older.refusals).toEqual([]);
+    expect(older.notes).toEqual(['parts.csv, line 3: a part was sealed without a name, and is left aside.']);
+    expect(fold(older.entries).parts.map(({ part }) => part)).toEqual(['1']);
   });
 });
 

@@ -31,30 +31,33 @@ export function sealCommand(): Command {
 }
 
 async function seal(trial: string, options: SealOptions): Promise<void> {
+  const { isPartName, PART_NAME_RULE } = await import('../../../journal/partName.ts');
   const { placesIn } = await import('../../../trial/makeParts.ts');
   const { fold } = await import('../../../trial/fold.ts');
   const { sealRow } = await import('../../../report/publish/seal.ts');
   const { newId, NO_ID_YET, RANDOM_BYTES, seenId } = await import('../../../journal/newId.ts');
   const { openShelf } = await import('../../store/openShelf.ts');
   const places = placesIn(options.places);
+  const part = options.part.trim();
   if (places.length === 0)
     throw new Failure(
       `--places was "${options.places}"; expected inside, bend, jacket, amps or standing.`,
       EXIT.wrongUse,
     );
+  if (!isPartName(part)) throw new Failure(`--part was "${part}"; expected ${PART_NAME_RULE}.`, EXIT.wrongUse);
   const shelf = await openShelf();
   try {
     const entries = await shelf.entries(trial);
     if (entries.length === 0) throw new Failure(`No trial called "${trial}" is on the shelf.`, EXIT.wrongUse);
-    if (fold(entries).parts.some(({ part }) => part === options.part))
-      throw new Failure(`Part ${options.part} is sealed already; seal what is new as another part.`, EXIT.dataSaysNo);
+    if (fold(entries).parts.some((each) => each.part === part))
+      throw new Failure(`Part ${part} is sealed already; seal what is new as another part.`, EXIT.dataSaysNo);
     const at = new Date().toISOString();
-    const body = sealed(() => sealRow(entries, { ...options, places, draws: 0, at }));
+    const body = sealed(() => sealRow(entries, { ...options, part, places, draws: 0, at }));
     const last = entries[entries.length - 1]!;
     const { id } = newId(seenId(NO_ID_YET, last.id), Date.now(), randomBytes(RANDOM_BYTES));
     const entry: Entry = { id, trial, kind: 'seal', at, by: options.by, device: '', body };
     await shelf.append(trial, [entry]);
-    process.stdout.write(`Part ${options.part} of ${trial} is sealed: content ${body.content}.\n`);
+    process.stdout.write(`Part ${part} of ${trial} is sealed: content ${body.content}.\n`);
   } finally {
     await shelf.close();
   }

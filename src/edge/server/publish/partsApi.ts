@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import { isPartName, PART_NAME_RULE } from '../../../journal/partName.ts';
 import { photosNamed } from '../../../report/package/photos.ts';
 import { licenceOf } from '../../../report/publish/licences.ts';
 import { fold } from '../../../trial/fold.ts';
@@ -33,9 +34,15 @@ export function partsApi({ store, journals, now }: PublishParts): Hono<BenchEnv>
     const word = (name: string) => (c.req.query(name) ?? '').trim();
     const entries = await store.entries(trial);
     const part = word('part');
-    if (part === '' || fold(entries).parts.some((each) => each.part === part))
+    if (!isPartName(part))
       return refuse(c, 400, {
-        found: part === '' ? 'no name for the part' : `part ${part}, which is sealed already`,
+        found: part === '' ? 'no name for the part' : `${part.slice(0, 100)} as the name of a part`,
+        expected: PART_NAME_RULE,
+        advice: 'Nothing was sealed.',
+      });
+    if (fold(entries).parts.some((each) => each.part === part))
+      return refuse(c, 400, {
+        found: `part ${part}, which is sealed already`,
         expected: 'a name that no part has yet',
         advice: 'Seal what is new as another part.',
       });

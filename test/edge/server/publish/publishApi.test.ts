@@ -130,6 +130,7 @@ describe('parts through the server', () => {
   it.each<[Record<string, string>, RegExp]>([
     [{ part: '1', places: 'inside' }, /sealed already/],
     [{ part: ' ', places: 'inside' }, /no name/],
+    [{ part: '../x', places: 'inside' }, /letters, digits/],
     [{ part: '2', places: 'kitchen' }, /needs a place/],
   ])('are not sealed by %j', async (more, said) => {
     const { app, trial } = await shelfWith(seal(measured(), ['inside']));

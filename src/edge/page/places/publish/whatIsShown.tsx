@@ -1,5 +1,6 @@
 import { useEffect, useId, useState } from 'preact/hooks';
 import { PART_PLACES } from '../../../../journal/kinds/seal.ts';
+import { LONGEST_PART_NAME } from '../../../../journal/partName.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { Trouble } from '../../parts/trouble.tsx';
 import { readsOnly } from '../../store/devices.ts';
@@ -91,7 +92,12 @@ function Seal({ trial }: WhatIsShownProps) {
     <form class="seal" onSubmit={(event) => void seal(event)}>
       <div class="edit part-name">
         <label for={`${id}-part`}>Seal it as part</label>
-        <input id={`${id}-part`} value={part} maxLength={40} onInput={(event) => setPart(event.currentTarget.value)} />
+        <input
+          id={`${id}-part`}
+          value={part}
+          maxLength={LONGEST_PART_NAME}
+          onInput={(event) => setPart(event.currentTarget.value)}
+        />
       </div>
       <div class="edit">
         <label for={`${id}-title`}>Title as readers see it</label>
