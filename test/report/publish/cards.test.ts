@@ -1,5 +1,6 @@
 /** Cards as SVG: nothing clipped, nothing too small, the same place at every step, whatever the names are. */
 import { describe, expect, it } from 'vitest';
+import { figureText } from '../../../src/report/figures.ts';
 import { AMPS_CAUTION } from '../../../src/report/publish/cards/aspects.ts';
 import {
   CARD_SIZES,
@@ -20,6 +21,9 @@ const demo = demoPublished();
 const source = { findings: demo.findings, trial: demo.trial, part: null };
 const LOOK = { dark: false, transparent: false } as const;
 const [first, second] = demo.findings.cables.map(({ cable }) => cable) as [string, string];
+
+/** Larger ones are the same drawings enlarged. */
+const LAID_OUT = CARD_SIZES.filter((size) => FORMATS[size].enlarged === 1);
 
 const WISHES: readonly CardWish[] = [
   { kind: 'one', about: 'inside', cables: [first] },
@@ -84,7 +88,7 @@ describe('every card', () => {
     ...Object.entries(HOSTILE_NAMES).map(([what, name]): [string, typeof source] => [what, named([name, 'Quill'])]),
   ];
   it.each(sources)('keeps its text within the safe area and large enough: %s', (_what, from) => {
-    for (const size of CARD_SIZES.filter((s) => FORMATS[s].enlarged === 1))
+    for (const size of LAID_OUT)
       for (const wish of WISHES) {
         const { safe } = FORMATS[size];
         for (const l of linesOf(cardSvg(from, wish, { size, ...LOOK }))) {
@@ -175,6 +179,36 @@ describe('the card of one cable', () => {
     const copper = (svg: string) => (svg.match(/fill="#B4623A"/g) ?? []).length;
     expect(copper(at(2))).toBe(1);
     expect(copper(at(3))).toBeGreaterThan(1);
+  });
+});
+
+describe('a cable whose metal is not the copper of its label', () => {
+  const clad = demo.findings.cables.find(({ metal_found }) => metal_found === 'copper-clad aluminium')!;
+  const copper = figureText(clad.claims.find(({ reading }) => reading === 'copper held')!.found);
+  const metal = figureText(clad.conductor_area);
+  const wordsOf = (wish: Partial<CardWish>, size: CardSize) =>
+    linesOf(cardSvg(source, { kind: 'one', about: 'inside', cables: [clad.cable], ...wish }, { size, ...LOOK })).map(
+      ({ text }) => text,
+    );
+  it.each<[string, Partial<CardWish>]>([
+    ['one', {}],
+    ['two', { kind: 'two', cables: [first, clad.cable] }],
+    ['field', { kind: 'field', cables: [] }],
+    ['lower-third', { kind: 'lower-third' }],
+  ])('shows its copper beside the limit for copper, and names the metal: %s', (_kind, wish) => {
+    for (const size of LAID_OUT) {
+      const words = wordsOf(wish, size);
+      expect(words.join(' | '), size).toContain(`${copper.value} ± ${copper.plusMinus}`);
+      expect(words.join(' | '), size).toMatch(/aluminium/);
+      if (wish.kind === 'field' || wish.kind === 'two')
+        expect(words.join(' | '), size).not.toContain(`${metal.value} ± ${metal.plusMinus}`);
+    }
+  });
+  it('keeps all of its metal beside its name on a card of one', () => {
+    for (const size of LAID_OUT)
+      expect(wordsOf({}, size).join(' ')).toContain(
+        `Metal copper-clad aluminium, ${metal.value} ± ${metal.plusMinus} mm²`,
+      );
   });
 });
 

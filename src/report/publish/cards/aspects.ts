@@ -1,8 +1,9 @@
 /** What a card can be about: the figure that it shows of each cable, and what is said of it. */
 import { failsOnMetal, headlineClaim, saidClaim, sizeClaim } from '../../../findings/cableOutcome.ts';
 import type { CableFindings, Claim, Findings, Measured } from '../../../findings/schema.ts';
-import { figureText } from '../../figures.ts';
+import { figureText, measuredText } from '../../figures.ts';
 import { type MetalKind, metalKind } from '../../metalKind.ts';
+import { copperInOtherMetal, otherMetal, otherMetalWords } from '../../otherMetal.ts';
 import { type MarkInput, markOfClaim } from '../../outcomeMark.ts';
 
 export const ABOUTS = ['inside', 'bend', 'jacket', 'amps'] as const;
@@ -31,6 +32,10 @@ export interface Shown {
   outcome: { mark: MarkInput; word: string; note: string } | null;
   /** What is said where nothing is judged: a band, a thinnest place. */
   remark: string;
+  /** The metal in words where it is not copper; empty elsewhere. */
+  otherMetal: string;
+  /** All of the metal where the figure is the copper in it: `copper-clad aluminium, 33.2 ± 0.9 mm²`; empty elsewhere. */
+  allMetal: string;
 }
 
 const UNIT: Readonly<Record<string, string>> = { 'N m2': 'N·m²' };
@@ -41,7 +46,8 @@ function shown(head: string, figure: Measured | null, more: Partial<Shown>): Sho
   const plain = plusMinus === '' ? '' : `± ${plusMinus}`;
   const after = [plain, shownUnit].filter((part) => part !== '').join(' ');
   const base = { head, figure, value, plain, unit: shownUnit, after, condition };
-  return { ...base, limit: null, nominal: null, metal: 'unknown', outcome: null, remark: '', ...more };
+  const empty = { limit: null, nominal: null, outcome: null, remark: '', otherMetal: '', allMetal: '' };
+  return { ...base, ...empty, metal: 'unknown', ...more };
 }
 
 /** How far a claim is missed, in words: `by 13.2 ± 0.9 %`. */
@@ -58,14 +64,19 @@ function inside(cable: CableFindings): Shown {
   const marked = headlineClaim(cable);
   const claim = [sizeClaim(cable), headlineClaim(cable)].find((one) => one?.unit === 'mm2' && one.required !== null);
   const mark = marked === null ? null : markOfClaim(marked, cable.copper_share?.value ?? null);
-  const note = failsOnMetal(cable) ? `${cable.metal_found ?? 'metal'}, not copper` : said ? shortText(said) : '';
+  const wrong = otherMetalWords(cable) || 'another metal';
+  const note = failsOnMetal(cable) ? wrong : said ? shortText(said) : '';
+  // A limit for copper stands beside copper: the area of another metal would seem to meet it.
+  const held = copperInOtherMetal(cable);
   const copper = cable.metal_found === 'copper' || cable.metal_found === 'tinned copper';
-  return shown(copper ? 'Copper inside' : 'Metal inside', cable.conductor_area, {
+  return shown(copper || held ? 'Copper inside' : 'Metal inside', held ?? cable.conductor_area, {
     limit: claim?.required ?? null,
     nominal: claim?.nominal ?? null,
     metal: metalKind(cable.metal_found),
     outcome: mark === null ? null : { mark, word: mark.outcome, note },
     remark: cable.metal_found ?? '',
+    otherMetal: otherMetal(cable),
+    allMetal: held ? `${otherMetal(cable) || 'metal'}, ${measuredText(cable.conductor_area)}` : '',
   });
 }
 

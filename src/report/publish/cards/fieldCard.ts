@@ -6,7 +6,7 @@ import { sectionInput } from '../../section/sectionInput.ts';
 import { reach, sectionRadii } from '../../section/sectionRadii.ts';
 import { group } from '../../svg.ts';
 import { type About, FIELD_TITLES, type Shown, shownOf } from './aspects.ts';
-import type { Canvas } from './canvas.ts';
+import { type Canvas, LEAST_TEXT } from './canvas.ts';
 import { brokenLines, type FittedName, fitName, heightBelow } from './fitName.ts';
 import { type CardFoot, foot, footRoom, nameLines, outcomeLine } from './pieces.ts';
 import { uprightStrips } from './uprightStrips.ts';
@@ -60,9 +60,10 @@ export function fieldCard(
   const bottom = safe.bottom - footRoom(caution);
   const { columns, rows } = gridOf(cables.length, canvas);
   const column = width / columns;
-  const chart = rows === 1 ? Math.min(MOST_CHART, bottom - top - WORDS - 2 * Math.min(130, column / 2 - 16)) : 0;
+  const words = WORDS + roomForMetals(shown, column - 16);
+  const chart = rows === 1 ? Math.min(MOST_CHART, bottom - top - words - 2 * Math.min(130, column / 2 - 16)) : 0;
   const row = (bottom - top - (chart >= LEAST_CHART ? chart : 0)) / rows;
-  const r = Math.max(24, Math.min(column / 2 - 16, (row - WORDS) / 2 - 6));
+  const r = Math.max(24, Math.min(column / 2 - 16, (row - words) / 2 - 6));
   const widest = Math.max(...cables.map((cable) => reach(sectionRadii(sectionInput(cable))) ?? 8));
   const parts = [
     nameLines(canvas, safe.left, headTop, head),
@@ -96,6 +97,14 @@ export function fieldCard(
   return canvas.card(description, ...parts, foot(canvas, said, caution));
 }
 
+/** Room for the names of metals that are not copper, below the outcomes; most fields need none. */
+function roomForMetals(shown: readonly Shown[], width: number): number {
+  const lines = shown.map((s) =>
+    s.otherMetal === '' ? 0 : brokenLines(s.otherMetal, width, LEAST_TEXT * 1.08).length,
+  );
+  return Math.min(2, Math.max(...lines)) * LEAST_TEXT * 1.25;
+}
+
 function subOf(about: About, shown: readonly Shown[]): string {
   const unit = shown.find(({ figure }) => figure !== null)?.unit ?? '';
   const limit = shown[0]?.limit ?? null;
@@ -104,7 +113,8 @@ function subOf(about: About, shown: readonly Shown[]): string {
   const conditions = new Set(shown.map(({ condition }) => condition));
   const [condition = ''] = conditions.size === 1 ? conditions : [''];
   const under = condition === '' ? '' : `, ${condition}`;
-  return `Cut faces at one scale; ${FIELD_TITLES[about]}${unit === '' ? '' : ` in ${unit}`}${under}.${asks}`;
+  const what = shown.some(({ allMetal }) => allMetal !== '') ? 'area of the copper' : FIELD_TITLES[about];
+  return `Cut faces at one scale; ${what}${unit === '' ? '' : ` in ${unit}`}${under}.${asks}`;
 }
 
 interface WordsPlace {
@@ -117,7 +127,8 @@ interface WordsPlace {
 
 function faceWords(canvas: Canvas, name: FittedName, shown: Shown, { x, y, width, figureBelow }: WordsPlace): string {
   const figureAt = y + figureBelow;
-  const small: Shown = shown.outcome ? { ...shown, outcome: { ...shown.outcome, note: '' } } : { ...shown, remark: '' };
+  const { outcome, otherMetal } = shown;
+  const small: Shown = { ...shown, outcome: outcome && { ...outcome, note: otherMetal }, remark: otherMetal };
   return group(
     {},
     nameLines(canvas, x, y, name, 'middle'),

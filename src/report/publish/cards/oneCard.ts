@@ -41,7 +41,7 @@ function placeOf(canvas: Canvas, caution: boolean): Place {
     };
   }
   const width = safe.right - safe.left;
-  const r = format.shape === 'tall' ? 300 : 168;
+  const r = format.shape === 'tall' ? 280 : 168;
   return { cx: safe.left + width / 2, cy: 0, r, x: safe.left, width, top: safe.top + 64 };
 }
 
@@ -76,8 +76,13 @@ interface Said {
   at: number;
 }
 
+/** More lines than these stand closer, so that the scale below still finds room. */
+const USUAL_LINES = 2;
+/** Where the leader of the metal ends, share of the radius. */
+const METAL_AT = 0.25;
+
 /** The lines with leaders: jacket, label; the third, what was found, stands large below them. */
-function saidOf(about: About, findings: Findings, cable: CableFindings, step: number): Said[] {
+function saidOf(about: About, findings: Findings, cable: CableFindings, step: number, { allMetal }: Shown): Said[] {
   const jacket = findings.jacket?.cables.find((c) => c.cable === cable.cable);
   const share = jacket?.shares ? `, ${percentText(jacket.shares.jacket)} of the section` : '';
   const radii = sectionRadii(sectionInput(cable));
@@ -93,7 +98,16 @@ function saidOf(about: About, findings: Findings, cable: CableFindings, step: nu
     const metal = cable.label.metal === '' ? '' : ` ${cable.label.metal}`;
     lines.push({ dim: 'Label says', strong: `${cable.label.size}${nominal}${metal}`, at: (radii.claim ?? 0) / outer });
   }
+  if (step >= FOUND && allMetal !== '') lines.push({ dim: 'Metal', strong: allMetal, at: METAL_AT });
   return lines;
+}
+
+/** Where the leader of the key figure ends: in the copper rim where the copper is only that, else well inside the metal. */
+function copperAt(cable: CableFindings, { allMetal, metal }: Shown): number {
+  if (allMetal === '' || metal !== 'copper-clad aluminium') return METAL_AT;
+  const radii = sectionRadii(sectionInput(cable));
+  const inner = Math.sqrt(1 - Math.min(1, Math.max(0, cable.copper_share?.value ?? 0)));
+  return ((radii.metal ?? 0) / (reach(radii) ?? 1)) * ((1 + inner) / 2);
 }
 
 function leaders(canvas: Canvas, place: Place, said: readonly Said[], ys: readonly number[]): string {
@@ -157,11 +171,12 @@ export function oneCard(
     parts.push(face(canvas, cable, step, place.cx, place.cy, place.r));
     y = place.cy + place.r + 30;
   }
-  const lines = saidOf(about, findings, cable, step);
+  const lines = saidOf(about, findings, cable, step, shown);
   const ys: number[] = [];
+  const wideStep = lines.length > USUAL_LINES ? 64 : 84;
   for (const { dim, strong } of lines) {
     const broken = brokenLines(`${dim} ${strong}`, place.width, 34 * 1.08);
-    y += format.shape === 'wide' ? 84 : 46;
+    y += format.shape === 'wide' ? wideStep : 46;
     ys.push(y - 12);
     broken.slice(0, 2).forEach((text, i) => {
       if (i > 0) y += 42;
@@ -175,7 +190,7 @@ export function oneCard(
     });
   }
   if (step >= FOUND) {
-    y += format.shape === 'wide' ? 104 : 64;
+    y += format.shape === 'wide' ? wideStep + 20 : 64;
     parts.push(canvas.text(place.x, y, shown.head, { size: 34, fill: canvas.quiet }));
     if (format.shape === 'wide') ys.push(y - 12);
     y += format.shape === 'square' ? 96 : 122;
@@ -202,7 +217,8 @@ export function oneCard(
     parts.push(outcomeLine(canvas, place.x, at, shown, { size: 52, width: place.width }));
   }
   if (format.shape === 'wide') {
-    const targets = step >= FOUND && about === 'inside' ? [...lines, { dim: '', strong: '', at: 0.25 }] : lines;
+    const targets =
+      step >= FOUND && about === 'inside' ? [...lines, { dim: '', strong: '', at: copperAt(cable, shown) }] : lines;
     parts.unshift(
       face(canvas, cable, step, place.cx, place.cy, place.r),
       leaders(canvas, place, targets, ys.slice(0, targets.length)),

@@ -1,7 +1,8 @@
 import '../../styles/film.css';
 import { useEffect } from 'preact/hooks';
 import type { CableFindings } from '../../../../findings/schema.ts';
-import { figureText } from '../../../../report/figures.ts';
+import { figureText, measuredText } from '../../../../report/figures.ts';
+import { copperInOtherMetal, otherMetal } from '../../../../report/otherMetal.ts';
 import { sectionDrawing } from '../../../../report/section/sectionDrawing.ts';
 import { sectionInput } from '../../../../report/section/sectionInput.ts';
 import { reach, sectionRadii } from '../../../../report/section/sectionRadii.ts';
@@ -140,6 +141,7 @@ function SoFar({ cables, here }: { cables: readonly CableFindings[]; here: strin
                 ) : (
                   <>
                     <b>{value}</b> {noBreak(`${plusMinus === '' ? '' : `± ${plusMinus} `}${unit}`)}
+                    <OtherMetal cable={cable} />
                   </>
                 )}
               </td>
@@ -148,5 +150,18 @@ function SoFar({ cables, here }: { cables: readonly CableFindings[]; here: strin
         })}
       </tbody>
     </table>
+  );
+}
+
+/** Below an area that is not copper: which metal it is, and how much copper is in it. */
+function OtherMetal({ cable }: { cable: CableFindings }) {
+  const metal = otherMetal(cable);
+  const copper = copperInOtherMetal(cable);
+  if (metal === '') return null;
+  return (
+    <small class="film-metal">
+      {metal}
+      {copper !== null && `, ${noBreak(measuredText(copper, units.value))} of it copper`}
+    </small>
   );
 }
