@@ -7,7 +7,7 @@ import type { Truth } from './truths.ts';
 const GRAMS = 1000;
 const MM = 1000;
 const MILLIOHMS = 1000;
-/** Distance from each end of the whole length to the voltage contact: half as much again as the way round the bundle. */
+/** Distance from each end of the ohmed length to the voltage contact: half as much again as the way round the bundle. */
 const CONTACT_INSET = 0.045; // m
 const APART_LENGTH = 0.3; // m
 const CONTROL_APART_LENGTH = 0.6; // m: thin wire weighs little, so a longer piece is weighed
@@ -64,7 +64,7 @@ type Read = (name: ToolName, truth: number) => string;
 type Recorder = (specimen: string, quantity: string, value: string, tool: ToolName | null, extra?: object) => void;
 
 function wholeLengthOhms(truth: Truth, read: Read, draws: Draws, room: () => number, record: Recorder): void {
-  const between = truth.boughtLength - 2 * CONTACT_INSET;
+  const between = truth.ohmedLength - 2 * CONTACT_INSET;
   const area = metalArea(truth);
   const thermalVoltage = draws.scatter(0.0004); // mΩ at the meter's current; turns its sign with the polarity
   const typed = read('tape', between * MM);

@@ -11,6 +11,8 @@ export interface Truth {
   code: string;
   price: number;
   boughtLength: number; // m
+  /** m of it, at whose ends the ohm meter's contacts are set before anything is cut. */
+  ohmedLength: number;
   label: { size: string; metal: string; strands: number | null; printed: string };
   jacketColour: string;
   stranding: string;
@@ -44,8 +46,9 @@ export const TRUTHS: readonly Truth[] = [
     model: 'Boot Run',
     role: '',
     code: 'KR',
-    price: 31.6,
-    boughtLength: 2,
+    price: 39.5,
+    boughtLength: 2.5,
+    ohmedLength: 2,
     label: { size: '2 AWG', metal: 'OFC', strands: 686, printed: 'BRACKENFELL BOOT RUN 2 AWG OFC' },
     jacketColour: 'black',
     stranding: 'rope, 7 bundles',
@@ -70,6 +73,7 @@ export const TRUTHS: readonly Truth[] = [
     code: 'VT',
     price: 38.9,
     boughtLength: 2,
+    ohmedLength: 2,
     label: { size: '2 AWG', metal: 'tinned copper', strands: 665, printed: 'NINE ELMS CORD 2 AWG TINNED' },
     jacketColour: 'red',
     stranding: 'rope, 7 bundles',
@@ -94,6 +98,7 @@ export const TRUTHS: readonly Truth[] = [
     code: 'LB',
     price: 14.2,
     boughtLength: 3,
+    ohmedLength: 3,
     label: { size: '2 AWG', metal: 'OFC copper', strands: null, printed: 'TOLLGATE 2AWG OFC POWER CABLE' },
     jacketColour: 'red',
     stranding: 'bunched',
@@ -118,6 +123,7 @@ export const TRUTHS: readonly Truth[] = [
     code: 'GN',
     price: 24.4,
     boughtLength: 2,
+    ohmedLength: 2,
     label: { size: '2 AWG', metal: 'copper', strands: 651, printed: 'HARROW & SEDGE No.2 FLEX' },
     jacketColour: 'black',
     stranding: 'rope, 7 bundles',
@@ -143,6 +149,7 @@ export const TRUTHS: readonly Truth[] = [
     code: 'DM',
     price: 19.8,
     boughtLength: 2,
+    ohmedLength: 2,
     label: { size: '2 AWG', metal: 'copper', strands: 665, printed: 'QUILL 2 AWG' },
     jacketColour: 'blue',
     stranding: 'bunched',
@@ -165,8 +172,9 @@ export const TRUTHS: readonly Truth[] = [
     model: 'Two Gauge Lead',
     role: '',
     code: 'CW',
-    price: 17.5,
-    boughtLength: 1.5,
+    price: 21,
+    boughtLength: 1.8,
+    ohmedLength: 1.5,
     label: { size: '2 AWG', metal: '100 % copper', strands: null, printed: 'SALTMARSH 2 AWG 100% COPPER' },
     jacketColour: 'black',
     stranding: 'bunched',
@@ -191,6 +199,7 @@ export const TRUTHS: readonly Truth[] = [
     code: 'ZP',
     price: 1.6,
     boughtLength: 2,
+    ohmedLength: 2,
     label: { size: '12 AWG', metal: 'copper', strands: 1, printed: '' },
     jacketColour: 'white',
     stranding: 'solid',

@@ -9,6 +9,7 @@ import { toCelsius } from '../units/display.ts';
 import { readLabel } from './claims/label.ts';
 import { type BenchTools, benchTools } from './plan/benchTools.ts';
 import { type BendPart, bendParts } from './plan/bendActs.ts';
+import { cableNeeded } from './plan/cableNeeded.ts';
 import { AREA_WHEN_UNSAID, cutListOf, outerDiameterOf, type PlannedPiece, piecesOf } from './plan/cablePieces.ts';
 import { planByChecks, toolsWithoutChecks } from './plan/planByChecks.ts';
 import { type LabelPower, planPowers, powersSentence } from './plan/planPowers.ts';
@@ -24,7 +25,9 @@ export interface CablePlan {
   name: string;
   pieces: PlannedPiece[];
   cuts: number;
-  /** What pieces and saw take, or the least length on which ohms are worth reading. */
+  /** What the pieces on record take that come from the bought length. */
+  recorded: number;
+  /** What pieces and saw take, on record or planned, or the least length on which ohms are worth reading. */
   needed: number;
   /** null: not bought yet. */
   bought: number | null;
@@ -93,18 +96,20 @@ function planCable(
   const list = cutListOf(cable, area, tools, settings);
   const pieces = piecesOf(cable.cable, list, trial.specimens, names);
   for (const { specimen } of pieces) names.add(specimen);
-  const buy = lengthToBuy(list.needed, settings.seller);
+  const { recorded, needed, cuts } = cableNeeded(list, pieces, settings.sawLoss);
+  const buy = lengthToBuy(needed, settings.seller);
   const bought = cable.boughtLength;
   return {
     cable: cable.cable,
     name: cable.name,
     pieces,
-    cuts: list.cuts,
-    needed: list.needed,
+    cuts,
+    recorded,
+    needed,
     bought,
     toBuy: buy.length,
-    leftover: bought === null ? buy.leftover : Math.max(0, bought - list.needed),
-    shortBy: bought === null ? 0 : Math.max(0, list.needed - bought),
+    leftover: bought === null ? buy.leftover : Math.max(0, bought - needed),
+    shortBy: bought === null ? 0 : Math.max(0, needed - bought),
     cost: costOfLength(cable, bought ?? buy.length, trial.cables),
     outerDiameter: outerDiameterOf(cable, area),
     shots: proofShotsOf(trial, cable.cable),
@@ -187,6 +192,7 @@ export function planOf(trial: Trial, { draws = DRAWS, withSmallest = false, onTr
     cable,
     pieces: cables[i]!.pieces,
     shortBy: cables[i]!.shortBy,
+    recorded: cables[i]!.recorded,
   }));
   return {
     settings,

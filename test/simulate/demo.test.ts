@@ -35,6 +35,16 @@ describe('the demonstration trial', () => {
     }
   });
 
+  it('cuts no more from a cable than was bought', () => {
+    const { cables = [], specimens = [] } = demoTables();
+    for (const { cable, bought_length } of cables) {
+      const cut = specimens.filter((each) => each.cut_from === `${cable}-whole`);
+      const millimetres = cut.reduce((sum, each) => sum + Number(each.cut_length), 0);
+      expect(cut.length, cable).toBeGreaterThan(0);
+      expect(millimetres, cable).toBeLessThan(Number(bought_length) * 1000);
+    }
+  });
+
   it('refers only to things that it describes', () => {
     const tables = demoTables();
     const ids = (rows: readonly Record<string, string>[] | undefined, column: string) =>

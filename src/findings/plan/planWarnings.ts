@@ -6,7 +6,7 @@ import { priceFlags } from './prices.ts';
 import type { PlanSettings } from './settings.ts';
 
 export interface PlanWarning {
-  /** Stable, kebab-case: 'no-ohms-on-whole', 'tool-refused', 'caliper-on-strands', 'price-under-metal', 'too-short' … */
+  /** Stable, kebab-case: 'no-ohms-on-whole', 'tool-refused', 'caliper-on-strands', 'price-under-metal', 'too-short', 'more-than-bought' … */
   code: string;
   cable: string | null;
   text: string;
@@ -74,20 +74,43 @@ function aboutOhms(trial: Trial, cables: readonly Cable[], settings: PlanSetting
   return [{ code: 'no-ohms-on-whole', cable: null, text }];
 }
 
+/** What the plan knows of one cable. Lengths in m. */
+interface CableToCut {
+  cable: Cable;
+  pieces: readonly PlannedPiece[];
+  shortBy: number;
+  /** Pieces on record that come from the bought length. */
+  recorded: number;
+}
+
+/** Half a millimetre: what a rule leaves open anyway. */
+const SAME_LENGTH = 0.0005;
+
+/** Pieces longer together than the cable: a slip where they are on record already, a shortage where they are still to be cut. */
+function aboutBought({ cable, shortBy, recorded }: CableToCut): PlanWarning[] {
+  if (shortBy <= 0) return [];
+  const { boughtLength } = cable;
+  const warning = (code: string, text: string) => [{ code, cable: cable.cable, text: `${cable.name}: ${text}` }];
+  if (boughtLength !== null && recorded > boughtLength + SAME_LENGTH)
+    return warning(
+      'more-than-bought',
+      `the pieces on record add up to ${millimetres(recorded)}, but ${millimetres(boughtLength)} were bought. Look at the lengths of the pieces, and at the length bought.`,
+    );
+  return warning(
+    'too-short',
+    `the pieces need ${millimetres(shortBy)} more than was bought. Plan fewer or shorter pieces, or buy more.`,
+  );
+}
+
+const millimetres = (length: number): string => `${Math.round(length * 1000)} mm`;
+
 /** Everything that a plan should be told before work begins. */
 export function planWarnings(
   trial: Trial,
   settings: PlanSettings,
   tools: BenchTools,
-  cables: readonly { cable: Cable; pieces: readonly PlannedPiece[]; shortBy: number }[],
+  cables: readonly CableToCut[],
 ): PlanWarning[] {
-  const short = cables
-    .filter((c) => c.shortBy > 0)
-    .map(({ cable, shortBy }) => ({
-      code: 'too-short',
-      cable: cable.cable,
-      text: `${cable.name}: the pieces need ${Math.round(shortBy * 1000)} mm more than was bought. Plan fewer or shorter pieces, or buy more.`,
-    }));
   return [
     ...aboutTools(trial, settings, tools),
     ...aboutOhms(
@@ -97,7 +120,7 @@ export function planWarnings(
       tools,
     ),
     ...cables.flatMap(({ cable, pieces }) => aboutPieces(cable, pieces)),
-    ...short,
+    ...cables.flatMap(aboutBought),
     ...priceFlags(trial.cables, settings.copperPricePerKg),
   ];
 }

@@ -9,6 +9,8 @@ import { entry } from '../../trial/entries.ts';
 import { cable, DESCRIBED, setting, TOOLS, trialOf } from './trials.ts';
 
 const NO_POWER = { draws: 0 };
+/** m, as the plan has it unless set otherwise. */
+const SAW_LOSS = 0.002;
 const codes = (plan: ReturnType<typeof planOf>) => plan.cables.flatMap((c) => c.pieces.map((p) => p.code));
 
 describe('the plan of two cables', () => {
@@ -81,6 +83,39 @@ describe('the plan of two cables', () => {
   });
 });
 
+describe('what the pieces of one cable take', () => {
+  const piece = (name: string, more: object) =>
+    entry('specimen', { specimen: name, cable: 'harrow', kind: 'abuse', cut_length: '120', ...more });
+
+  it('counts the pieces on record, too, where they take more than the plan', () => {
+    const without = planOf(trialOf(cable('harrow')), NO_POWER).cables[0]!;
+    const more = [1, 2, 3, 4, 5, 6].map((n) => piece(`x${n}`, { cut_from: 'w' }));
+    const whole = piece('w', { kind: 'whole', cut_length: '3000' });
+    const heated = piece('hot', { kind: '', cut_length: '600', cut_from: 'w' });
+    const [harrow] = planOf(trialOf(cable('harrow'), whole, ...more, heated), NO_POWER).cables;
+    const cut = without.pieces.filter((p) => p.cutFrom === 'harrow-whole');
+    const planned = cut.reduce((sum, p) => sum + p.length! + SAW_LOSS, 0);
+    expectClose(harrow!.recorded, 6 * 0.12 + 0.6, { relative: 1e-12 });
+    expectClose(harrow!.needed, planned + 6 * 0.12 + 0.6, { relative: 1e-12 });
+    expectClose(harrow!.leftover, 3 - harrow!.needed, { relative: 1e-12 });
+    expect(harrow!.cuts).toBe(without.cuts + 7);
+  });
+
+  it('stays as it was once the proposed pieces are on record', () => {
+    const first = planOf(trialOf(cable('harrow')), NO_POWER).cables[0]!;
+    const rows = first.pieces.map((each) => entry('specimen', specimenRow(each)));
+    const [then] = planOf(trialOf(cable('harrow'), ...rows), NO_POWER).cables;
+    expectClose(then!.needed, first.needed, { relative: 1e-12 });
+    expect(then!.cuts).toBe(first.cuts);
+  });
+
+  it('takes a piece of no said kind for the bought length itself', () => {
+    const [harrow] = planOf(trialOf(cable('harrow'), piece('p', { kind: '', cut_length: '3000' })), NO_POWER).cables;
+    expect(harrow!.recorded).toBe(0);
+    expect(harrow!.shortBy).toBe(0);
+  });
+});
+
 describe('settings of the plan', () => {
   it('choose methods, repeats and pieces', () => {
     const plan = planOf(
@@ -147,6 +182,24 @@ describe('warnings of the plan', () => {
   it('say how much cable is lacking', () => {
     expect(warned(cable('harrow', { bought_length: '0.5' }))).toContain('too-short');
     expect(warned(cable('harrow', { bought_length: '' }))).not.toContain('too-short');
+  });
+
+  it('say when the pieces on record are longer together than what was bought', () => {
+    const piece = (name: string, length: string, from = '') =>
+      entry('specimen', { specimen: name, cable: 'harrow', kind: 'abuse', cut_length: length, cut_from: from });
+    const three = [piece('x1', '700'), piece('x2', '700'), piece('x3', '700')];
+    const bought = (length: string, ...more: ReturnType<typeof piece>[]) =>
+      planOf(trialOf(cable('harrow', { bought_length: length }), ...three, ...more), NO_POWER);
+    const said = bought('2').warnings.filter((w) => w.cable === 'harrow');
+    expect(said.map((w) => w.code)).toContain('more-than-bought');
+    expect(said.map((w) => w.code)).not.toContain('too-short');
+    expect(said.map((w) => w.text).join()).toContain(
+      'the pieces on record add up to 2100 mm, but 2000 mm were bought.',
+    );
+    const codesAt = (length: string) => bought(length).warnings.map((w) => w.code);
+    expect(codesAt('2.1')).not.toContain('more-than-bought');
+    // What is cut from another piece is in that one already.
+    expect(bought('2.5', piece('x4', '300', 'x1')).cables[0]!.recorded).toBeCloseTo(2.1, 12);
   });
 
   it('say when a piece is longer than what it is cut from', () => {

@@ -1,0 +1,42 @@
+import type { CutList } from '../../methods/decide/cutList.ts';
+import type { PlannedPiece } from './cablePieces.ts';
+
+/** How much of one cable its pieces take. Lengths in m. */
+export interface CableNeeded {
+  /** Pieces on record that come from the bought length itself, added up; those cut from another piece are in that one. */
+  recorded: number;
+  /** What the cut list asks for, or what the pieces on record and those still proposed take together: the longer. */
+  needed: number;
+  cuts: number;
+}
+
+type Laid = Pick<PlannedPiece, 'specimen' | 'kind' | 'length' | 'cutFrom' | 'onRecord'>;
+
+/** Whether somebody cut this piece off: one of no said kind and no said parent may be the bought length itself. */
+function isCut({ kind, cutFrom }: Laid): boolean {
+  return kind !== 'whole' && (kind !== '' || cutFrom !== null);
+}
+
+/**
+ * The length that one cable's pieces take: Σ over pieces cut from the bought length, and a saw cut for each that is still
+ * to be cut. Of pieces on record the length is a fact, and what their saw took is not known.
+ *
+ * @param list what the plan asks for
+ * @param pieces on record and proposed
+ * @param sawLoss m for each cut to come
+ */
+export function cableNeeded(list: Pick<CutList, 'needed'>, pieces: readonly Laid[], sawLoss: number): CableNeeded {
+  const parents = new Set(pieces.filter(isCut).map(({ specimen }) => specimen));
+  const cut = pieces.filter(isCut);
+  const fromBought = cut.filter(({ cutFrom }) => cutFrom === null || !parents.has(cutFrom));
+  const sum = (some: readonly Laid[], loss: number) => some.reduce((all, { length }) => all + (length ?? 0) + loss, 0);
+  const recorded = sum(
+    fromBought.filter(({ onRecord }) => onRecord),
+    0,
+  );
+  const proposed = sum(
+    fromBought.filter(({ onRecord }) => !onRecord),
+    sawLoss,
+  );
+  return { recorded, needed: Math.max(list.needed, recorded + proposed), cuts: cut.length };
+}
