@@ -59,7 +59,12 @@ export function doubtful(trial: Trial): Doubtful[] {
 function contextOf(trial: Trial, cable: string): string {
   const described = trial.cables.filter((each) => each.cable === cable).map(({ entry }) => entry);
   const pieces = trial.specimens.filter((each) => each.cable === cable).map(({ entry }) => entry);
-  return [...described, ...pieces, trial.targetTemperature ?? ''].join(' ');
+  const tools = trial.instruments.map(({ entry, limit, ownLimit }) => [
+    entry,
+    (ownLimit ?? limit).absolute,
+    (ownLimit ?? limit).fraction,
+  ]);
+  return [...described, ...pieces, trial.targetTemperature ?? '', ...tools.flat()].join(' ');
 }
 
 /** Runs over the names of the earlier readings, so that other ones make another mark. */

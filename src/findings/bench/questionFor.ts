@@ -10,6 +10,7 @@ import { splitTyped, typedText } from '../../units/typedText.ts';
 import { findUnit } from '../../units/unit.ts';
 import { bendQuestion } from './bendQuestion.ts';
 import { type Expected, expectedContacts, expectedReading } from './expectedReading.ts';
+import { fewDiffer } from './fewDiffer.ts';
 
 /** A reading about to be kept, as typed. */
 export interface CandidateReading {
@@ -21,6 +22,8 @@ export interface CandidateReading {
   temperature_unit?: string;
   at_length?: string;
   at_length_unit?: string;
+  instrument?: string;
+  position?: string;
 }
 
 /** A doubt about it: never in the way, for a person to answer. */
@@ -35,6 +38,7 @@ export interface Question {
     | 'no-contacts'
     | 'no-diameter'
     | 'far-off'
+    | 'differ'
     | 'temperature';
   text: string;
 }
@@ -178,14 +182,19 @@ function contactsQuestion(trial: Trial, c: CandidateReading): Question | null {
   };
 }
 
-function tooWarm(trial: Trial, c: CandidateReading): Question | null {
+function temperatureOf(c: CandidateReading): number | null {
   const typed = readTypedQuantity(c.temperature ?? '', 'temperature', c.temperature_unit?.trim() || 'C');
+  return typed.ok ? typed.value.value : null;
+}
+
+function tooWarm(trial: Trial, c: CandidateReading): Question | null {
+  const read = temperatureOf(c);
   const target = trial.targetTemperature;
-  if (!typed.ok || target === null || Math.abs(typed.value.value - target) < TEMPERATURE_APART - 1e-9) return null;
+  if (read === null || target === null || Math.abs(read - target) < TEMPERATURE_APART - 1e-9) return null;
   const celsius = (kelvin: number) => `${Number(toCelsius(kelvin).toFixed(1))} °C`;
   return {
     code: 'temperature',
-    text: `${celsius(typed.value.value)} is 3 °C or more from the trial's ${celsius(target)}. Is the piece at the room's temperature yet?`,
+    text: `${celsius(read)} is 3 °C or more from the trial's ${celsius(target)}. Is the piece at the room's temperature yet?`,
   };
 }
 
@@ -202,7 +211,8 @@ function fellowsOf(trial: Trial, c: CandidateReading, value: number, step: numbe
 
 /**
  * Whether a reading about to be kept deserves a question: ounces typed as grams, a slip of the decimal point, far from its
- * repeats (Grubbs' test from six readings, a robust z for three to five), outside of what the label (whatever the metal) and
+ * repeats (Grubbs' test from six readings, a robust z for three to five; among few, further apart than their tools
+ * explain), outside of what the label (whatever the metal) and
  * the piece's length let be, ohms without or with impossible contacts, or 3 °C and more from the target. It asks; it never
  * stops anything.
  *
@@ -226,6 +236,7 @@ export function questionFor(trial: Trial, c: CandidateReading): Question | null 
     bendQuestion(trial, c, value) ??
     outOfSpan(c, name, figure, expected) ??
     (fellows && farOff(c, name, fellows)) ??
+    (fellows?.repeats ? fewDiffer(trial, c, name, { value, step, contacts, temperature: temperatureOf(c) }) : null) ??
     badContacts ??
     tooWarm(trial, c)
   );

@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { demoFolder } from '../../../src/edge/files/projectRoot.ts';
+import { readFolder } from '../../../src/edge/files/readFolder.ts';
 import { doubtful } from '../../../src/findings/bench/doubts.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
+import { readPackage } from '../../../src/report/package/readPackage.ts';
+import { fold } from '../../../src/trial/fold.ts';
 import { entry } from '../../trial/entries.ts';
 import { cable, trialOf } from '../plan/trials.ts';
 
@@ -20,6 +24,7 @@ const open = (...said: Entry[]) =>
 describe('open doubts', () => {
   const first = mass('m1', '147.3');
   const slip = mass('m2', '1473');
+  const [off, second, third] = [mass('m1', '125'), mass('m2', '147.3'), mass('m3', '147.5')];
   const cases: { what: string; said: Entry[]; open: string[] }[] = [
     { what: 'nothing read', said: [], open: [] },
     { what: 'sound repeats', said: [first, mass('m2', '147.31')], open: [] },
@@ -32,6 +37,12 @@ describe('open doubts', () => {
       open: ['m2: ten-times'],
     },
     { what: 'struck out', said: [first, slip, entry('strike', { reading: 'm2', why: 'digits' })], open: [] },
+    { what: 'the first of three off', said: [off, second, third], open: ['m2: differ'] },
+    {
+      what: 'the first of three off and struck out',
+      said: [off, second, third, entry('strike', { reading: 'm1', why: 'digits' })],
+      open: [],
+    },
     {
       what: 'measured again',
       said: [first, slip, mass('m3', '147.3', 'a1', { replaces: 'm2', why: 'slip' })],
@@ -41,6 +52,13 @@ describe('open doubts', () => {
   ];
   it.each(cases)('$what', ({ said, open: wanted }) => {
     expect(open(...said)).toEqual(wanted);
+  });
+
+  it('are few in a sound trial: all readings of the demo agree with their tools', () => {
+    const { entries } = readPackage(readFolder(demoFolder()), { now: '2026-11-25T00:00:00.000Z' });
+    const codes = doubtful(fold(entries)).map((each) => each.ask()?.code);
+    expect(codes.length).toBeGreaterThan(100);
+    expect(codes.filter((code) => code === 'differ')).toEqual([]);
   });
 
   it('ask anew only about what an earlier reading or a label may have changed', () => {

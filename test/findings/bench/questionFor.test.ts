@@ -33,7 +33,10 @@ describe('a reading with fellows', () => {
     },
     { what: 'one step off equal ones', value: '147.32', fellows: ['147.31', '147.31', '147.31'], code: null },
     { what: 'typed with fewer digits', value: '147', fellows: ['147.30', '147.32', '147.31'], code: null },
-    { what: 'half as much, with one fellow only', value: '73', fellows: ['147.30'], code: null },
+    { what: 'half as much, with one fellow only', value: '73', fellows: ['147.30'], code: 'differ' },
+    { what: 'as a hand may be off, with one fellow only', value: '143', fellows: ['147.30'], code: null },
+    { what: 'beside one of two that differ', value: '147.31', fellows: ['125', '147.30'], code: null },
+    { what: 'far from both of two that differ', value: '135', fellows: ['120', '147.30'], code: 'differ' },
     { what: 'unreadable', value: 'heavy', fellows: ['147.30'], code: null },
   ];
   it.each(cases)('$what: $code', ({ value, fellows, code }) => {
@@ -52,6 +55,51 @@ describe('a reading with fellows', () => {
     const trial = trialOf(cable('harrow'), piece, before);
     expect(questionFor(trial, ohms('0.09', '270'))).toBeNull();
     expect(questionFor(trial, ohms('0.9', '270'))?.code).toBe('ten-times');
+  });
+
+  describe('of few, by one tool', () => {
+    const ohms = (value: string, more: Partial<CandidateReading> = {}): CandidateReading => ({
+      ...{ specimen: 'w1', quantity: 'resistance', value, unit: 'mohm' },
+      ...{ at_length: '2700', temperature: '20', instrument: 'meter', ...more },
+    });
+    const whole = entry('specimen', { specimen: 'w1', cable: 'harrow', kind: 'whole', cut_length: '3000' });
+    const askAfter = (now: CandidateReading, ...before: CandidateReading[]) =>
+      questionFor(
+        trialOf(cable('harrow'), whole, ...before.map((row, i) => entry('reading', { reading: `r${i}`, ...row }))),
+        now,
+      );
+    const cases: { what: string; now: CandidateReading; before: CandidateReading[]; code: string | null }[] = [
+      { what: '16 % off', now: ohms('1.04'), before: [ohms('0.897')], code: 'differ' },
+      { what: 'within what clips do', now: ohms('0.93'), before: [ohms('0.897')], code: null },
+      { what: 'the third beside the second', now: ohms('1.045'), before: [ohms('0.897'), ohms('1.04')], code: null },
+      { what: 'over another distance', now: ohms('0.45', { at_length: '1350' }), before: [ohms('0.897')], code: null },
+      { what: 'as hot as that', now: ohms('1.04', { temperature: '60' }), before: [ohms('0.897')], code: null },
+      {
+        what: 'clips turned round',
+        now: ohms('1.04', { position: 'reverse' }),
+        before: [ohms('0.897', { position: 'forward' })],
+        code: null,
+      },
+    ];
+    it.each(cases)('ohms $what: $code', ({ now, before, code }) => {
+      const asked = askAfter(now, ...before)?.code ?? null;
+      expect(asked === 'temperature' ? null : asked).toBe(code);
+    });
+
+    it('is told with both readings, and that one of them is off', () => {
+      expect(askAfter(ohms('1.04'), ohms('0.897'))?.text).toBe(
+        'The resistance, 1.04 mΩ, and the reading before, 0.897 mΩ, differ by 16 %, more than tool and hand explain: one of them is off. Keep it, or measure again?',
+      );
+    });
+
+    it('grants a rough tool what it may be off by', () => {
+      const rough = entry('instrument', {
+        ...{ instrument: 'rough', kind: 'four-wire meter', resolution: '0.01', unit: 'mohm', max_error: '0.1' },
+      });
+      const one = entry('reading', { reading: 'r', ...ohms('0.897', { instrument: 'rough' }) });
+      const trial = trialOf(cable('harrow'), whole, rough, one);
+      expect(questionFor(trial, ohms('1.04', { instrument: 'rough' }))).toBeNull();
+    });
   });
 
   it('says nothing of loads that differ on purpose', () => {
