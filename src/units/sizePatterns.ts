@@ -12,7 +12,7 @@ export interface FoundSizes {
   beside: string;
   /** What stands beside the sizes. */
   words: string[];
-  /** Set when a number was seen that could mean several things. */
+  /** Set when a number was seen that could mean several things, or one that no cable has. */
   advice?: string;
 }
 
@@ -63,6 +63,20 @@ function earliest(text: string): { at: number; length: number; size: FoundSize }
   return best;
 }
 
+const AREA_UNIT = '(?:mm ?\\^?2|sq\\.? ?mm|square mm|mm ?sq|square milli|(kcmil|mcm|kcm)|(cmil|circular mil))';
+/** `40 000 mm2`: digits in groups of three, which are one number. */
+const GROUPED = new RegExp(`(?<![\\d/.,])\\d{1,3}(?: \\d{3})+(?= ?-?${AREA_UNIT})`, 'g');
+const ANY_AREA = new RegExp(String.raw`(\d{1,3}(?:,\d{3})+|\d+(?:[.,]\d+)?) ?-?${AREA_UNIT}`);
+
+/** What to ask where a text gives an area that no power cable has. */
+function tooLarge(text: string): string | undefined {
+  const [, digits = '', kcmil, cmil] = ANY_AREA.exec(text) ?? [];
+  const value = /^\d+(?:,\d{3})+$/.test(digits) ? Number(digits.replace(/,/g, '')) : Number(digits.replace(',', '.'));
+  const perMm2 = kcmil !== undefined ? KCMIL_PER_MM2 : cmil !== undefined ? KCMIL_PER_MM2 * 1000 : 1;
+  if (value / perMm2 <= LARGEST_MM2) return undefined;
+  return `Is it so much? No power cable is thicker than ${LARGEST_MM2} mm² or ${KCMIL_PER_MM2 * LARGEST_MM2} kcmil. Check the decimal point and the unit.`;
+}
+
 /** Words that may stand beside a bare number without making it something else than a size. */
 const BESIDE_A_BARE_NUMBER =
   /\b(?:true|full|real|spec|size|over[ -]?sized?|at least|min(?:imum)?|cable|wire|awg|gauge|sae)\b|≥|>=/g;
@@ -99,7 +113,8 @@ export function findSizes(text: string): FoundSizes {
     .toLowerCase()
     .replace(/[⁄∕]/g, '/')
     .replace(/[‐-–−]/g, '-')
-    .replace(/\s+/g, ' ');
+    .replace(/\s+/g, ' ')
+    .replace(GROUPED, (digits) => digits.replace(/ /g, ''));
   const sizes: FoundSize[] = [];
   let beside = plain;
   for (let found = earliest(beside); found !== null; found = earliest(beside)) {
@@ -109,5 +124,6 @@ export function findSizes(text: string): FoundSizes {
   const bare = sizes.length === 0 ? bareNumber(plain) : null;
   if (bare && 'size' in bare) sizes.push(bare.size);
   const result = { sizes, beside, words: wordsBeside(beside) };
-  return bare && 'advice' in bare ? { ...result, advice: bare.advice } : result;
+  const advice = bare && 'advice' in bare ? bare.advice : sizes.length === 0 ? tooLarge(plain) : undefined;
+  return advice === undefined ? result : { ...result, advice };
 }

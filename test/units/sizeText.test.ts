@@ -144,6 +144,34 @@ describe('readSizeText', () => {
     expect(outcome).toMatchObject({ ok: false, expected: expect.stringMatching(/2 AWG.*35 mm².*250 kcmil/) });
   });
 
+  it.each([
+    '40 000 mm2',
+    '40 000 mm²',
+    '40,000 mm2',
+    '40000 mm2',
+    '1 200 sq mm',
+    '1500 mm²',
+    '3000 kcmil',
+    '3 000 MCM',
+    '9 000 000 cmil',
+  ])('asks whether "%s" can be, and takes no part of it for a size', (text) => {
+    const outcome = readSizeText(text);
+    expect(outcome).toMatchObject({ ok: false, advice: expect.stringMatching(/so much\?.*1000 mm² or 2000 kcmil/) });
+  });
+
+  it('reads digits in groups of three as one number', () => {
+    expect(read('1 000 kcmil').readAs).toMatch(/^1000 kcmil/);
+    expect(read('1 000 mm2')).toMatchObject({ system: 'mm2', also: [] });
+    expect(read('1/0 100 mm2')).toMatchObject({ awg: 0, also: [{ system: 'mm2' }] });
+    expect(read('66 360 cmil')).toMatchObject({ system: 'kcmil' });
+  });
+
+  it('asks nothing of a size that was read', () => {
+    expect(read('2 AWG, 40 000 mm2').readAs).toMatch(/^2 AWG/);
+    const outcome = readSizeText('hello');
+    expect(outcome.ok ? '' : outcome.advice).toBeUndefined();
+  });
+
   it('tells why a bare large number is not read', () => {
     const outcome = readSizeText('35');
     expect(outcome.ok ? '' : outcome.advice).toMatch(/gauge, mm² or kcmil/);

@@ -8,7 +8,9 @@ const cellOf = (row: Row, name: string) => (row[name] ?? '').trim();
 function doubtOfSize(typed: string): string {
   if (typed === '') return '';
   const read = readSizeText(typed);
-  return read.ok ? '' : 'No size can be read from it, so nothing is judged by it. Such as 2 AWG, 35 mm².';
+  if (read.ok) return '';
+  const why = read.advice ?? 'Such as 2 AWG, 35 mm².';
+  return `No size can be read from it, so nothing is judged by it. ${why}`;
 }
 
 function doubtOfPrice(row: Row): string {

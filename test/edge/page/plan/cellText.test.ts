@@ -50,6 +50,7 @@ describe('what typing in a cell changes', () => {
 
   it.each([
     ['claimed_size', 'banana', 'No size can be read from it'],
+    ['claimed_size', '40 000 mm2', 'No size can be read from it, so nothing is judged by it. Is it so much?'],
     ['claimed_size', '2 AWG', ''],
     ['price', 'cheap', 'No price can be read from it'],
     ['price', '3,75 USD', ''],
