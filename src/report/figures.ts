@@ -49,8 +49,11 @@ const SQUARE_MILLIMETRE = 1e-6;
 const MILLIMETRE = 1e-3;
 const KCMIL = 1000 * CIRCULAR_MIL;
 
-/** The sign of a unit for a reader: `mm2` → `mm²`. Unknown ones are given back as they are. */
-export const unitSymbol = (unit: string): string => SYMBOLS[unit] ?? unit;
+/** What a metre at one milliohm costs is an amount of money; the rest of its unit stands in its name. */
+const AT_ONE_MILLIOHM = / mohm\/m2$/;
+
+/** The sign of a unit for a reader: `mm2` → `mm²`, `EUR mohm/m2` → `EUR`. Unknown ones are given back as they are. */
+export const unitSymbol = (unit: string): string => SYMBOLS[unit] ?? unit.replace(AT_ONE_MILLIOHM, '');
 
 /**
  * A finding in the reader's units, in parts.

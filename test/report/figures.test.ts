@@ -29,6 +29,7 @@ const cases: [string, Measured | null, FigureUnits, string][] = [
   ['a huge area without a power of ten', measured(2.5e7, 4e5, 'mm2', []), {}, '25000000 ± 400000 mm²'],
   ['a wide huge one', { ...measured(2.5e7, 0, 'mm2', []), interval: [3, 4.4e8] }, {}, '0 to 440000000 mm²'],
   ['tiny ohms per metre', measured(2.5e-6, 4e-8, 'mohm/m', []), {}, '0.00000250 ± 0.00000004 mΩ/m'],
+  ['what a metre at one milliohm costs', measured(8.1, 0.7, 'EUR mohm/m2', []), {}, '8.1 ± 0.7 EUR'],
   ['nothing', null, {}, '—'],
 ];
 

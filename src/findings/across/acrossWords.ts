@@ -1,6 +1,7 @@
 import { numberWord } from '../../units/numberWords.ts';
 import type { Across, AcrossAsked } from './across.ts';
 import { linkFigures } from './links.ts';
+import { nameWithin } from './quantities.ts';
 
 /** A share in per cent with two digits: `0.84 %`, `12 %`; nothing below a hundredth of one. */
 export function percentWords(share: number): string {
@@ -19,7 +20,7 @@ export function percentRange(a: number, b: number): string {
 
 const quoted = (name: string): string => `“${name}”`;
 const figureWords = ({ quantity }: Pick<Across, 'quantity'>): string =>
-  quantity.percent ? 'share of the label’s copper' : quantity.name.replace(/^[A-Z]/, (first) => first.toLowerCase());
+  quantity.percent ? 'share of the label’s copper' : nameWithin(quantity);
 const times = (trials: number): string => `${numberWord(trials)} trials`;
 
 /** A spread above this many per cent is said as more than that: it was hardly measured. */
@@ -116,7 +117,7 @@ export function howWeKnowAcross({ between }: Pick<Across, 'between'>, { link, sh
   const percent = `${Number((100 * level).toFixed(1))} %`;
   return [
     `Model: the logarithm of the figure of ${quoted(link.name)} in a trial is its true value, plus an error of the trial, plus an error of its readings with the standard uncertainty that the trial found.`,
-    `Scatter of ${times(between.trials)}: χ² = ${between.scatter.toFixed(1)} on ${between.dof} degrees of freedom. Standard deviation between trials after Paule and Mandel: ${percentWords(between.spread)}; ${percent} interval by the scatter’s own distribution.`,
+    `Scatter of ${times(between.trials)}: χ² = ${between.scatter.toFixed(1)} on ${between.dof} ${between.dof === 1 ? 'degree' : 'degrees'} of freedom. Standard deviation between trials after Paule and Mandel: ${percentWords(between.spread)}; ${percent} interval by the scatter’s own distribution.`,
     shift
       ? 'A shifted figure carries the standard uncertainty of its own readings and that of the linking piece in its trial. What both have in common, such as one scale, is counted twice: the interval is rather too wide.'
       : `A widened interval is that of a mixture over ${between.likely.length} equally likely spreads, so that few trials widen more than many.`,

@@ -54,3 +54,7 @@ export const QUANTITIES: readonly AcrossQuantity[] = [
 
 /** The quantity of that name; the first one for a name that is none. */
 export const quantityOf = (id: string): AcrossQuantity => QUANTITIES.find((each) => each.id === id) ?? QUANTITIES[0]!;
+
+/** The name of a quantity within a line; all but its first letter stays, for °c is no degree. */
+export const nameWithin = ({ name }: Pick<AcrossQuantity, 'name'>): string =>
+  name.charAt(0).toLowerCase() + name.slice(1);

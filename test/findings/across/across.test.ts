@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { acrossOf } from '../../../src/findings/across/across.ts';
 import { linksOn } from '../../../src/findings/across/links.ts';
 import { lotsOverTime } from '../../../src/findings/across/lots.ts';
-import { quantityOf } from '../../../src/findings/across/quantities.ts';
+import { nameWithin, quantityOf } from '../../../src/findings/across/quantities.ts';
 import { expectClose } from '../../tolerance.ts';
 import { figure, line } from './lines.ts';
 
@@ -49,6 +49,15 @@ describe('cables of several trials by one figure', () => {
     expect(sentences[0]).toMatch(/House {2}WIRE/);
     expect(sentences.join(' ')).toContain('cannot be parted');
     expect(sentences.join(' ')).toContain('Three trials say little');
+  });
+
+  it('names a quantity within a line without lowering its unit, and counts one degree as one', () => {
+    expect(nameWithin(quantityOf('resistance'))).toBe('resistance at 20 °C');
+    const [two] = linksOn([control('a', 1), control('b', 1.02)]);
+    expect(acrossOf([quill, rush], { ...asked, link: two! }).howWeKnow.join(' ')).toContain('on 1 degree of freedom.');
+    expect(acrossOf([quill, rush], { ...asked, link: link! }).howWeKnow.join(' ')).toContain(
+      'on 2 degrees of freedom.',
+    );
   });
 
   it('shifts by the linking piece on request, and widens what has none', () => {

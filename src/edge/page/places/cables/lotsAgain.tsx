@@ -1,4 +1,4 @@
-import { quantityOf } from '../../../../findings/across/quantities.ts';
+import { nameWithin, quantityOf } from '../../../../findings/across/quantities.ts';
 import { driftStrip } from '../../../../report/across/driftStrip.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { HowFold } from '../../parts/howFold.tsx';
@@ -17,10 +17,9 @@ const unbroken = (day: string) => day.replaceAll('-', '\u2011');
 /** Lots that were measured again, each as a small strip over time. */
 export function LotsAgain() {
   const all = lots.value;
-  const { name } = quantityOf(quantityId.value);
   return (
     <section class="lots-again" aria-labelledby="lots-again">
-      <h2 id="lots-again">Lots measured again: {name.toLowerCase()}</h2>
+      <h2 id="lots-again">Lots measured again: {nameWithin(quantityOf(quantityId.value))}</h2>
       {all.length === 0 ? (
         <p class="note">
           No lot has this figure from two trials. Type the lot or date code of a cable under Plan, and measure it again
