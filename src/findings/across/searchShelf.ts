@@ -1,6 +1,7 @@
 /** Finding cables on the shelf: words, size, metal, price; and their order. */
 import type { ShelfCable } from '../shapes/shelf.ts';
 import { QUANTITIES } from './quantities.ts';
+import { tradeWords } from './tradeWords.ts';
 
 /** What is looked for; an empty field asks for nothing. */
 export interface ShelfWish {
@@ -21,6 +22,8 @@ export const NO_WISH: ShelfWish = { words: '', size: '', metal: '', least: null,
 export interface IndexedCable {
   line: ShelfCable;
   text: string;
+  /** As it was typed: there signs are looked for. */
+  signs: string;
   size: string;
 }
 
@@ -53,13 +56,15 @@ export function indexedShelf(lines: readonly ShelfCable[]): IndexedCable[] {
       line.label.size,
       line.label.metal,
       line.metal_found ?? METAL_NOT_SETTLED,
+      tradeWords(line.label.metal),
+      tradeWords(line.metal_found ?? ''),
       line.role,
       line.state,
       line.outcome ?? '',
       line.supplied === true ? 'supplied free' : '',
       line.day ?? '',
     ];
-    return { line, size: sizeOf(line), text: ` ${words.map(plainWords).join(' | ')}` };
+    return { line, size: sizeOf(line), text: ` ${words.map(plainWords).join(' | ')}`, signs: words.join(' | ') };
   });
 }
 
@@ -71,20 +76,30 @@ function wantedWords(words: string): string[] {
   return [...quoted, ...parts].filter((word) => word !== '').map((word) => ` ${word}`);
 }
 
+/** Pictures and signs that say something by themselves, such as 🙂 or +; not the dashes and dots between words. */
+const SPEAKING = /\p{S}|\p{Extended_Pictographic}/u;
+
+/** What is typed without a letter or a figure in it: to be found as it stands. Dashes and dots count only where nothing else is asked. */
+function wantedSigns(words: string, alone: boolean): string[] {
+  const bare = words.split(/\s+/).filter((word) => word !== '' && !/[\p{L}\p{N}]/u.test(word) && word !== '"');
+  return alone ? bare : bare.filter((word) => SPEAKING.test(word));
+}
+
 const metalOf = (line: ShelfCable): string => line.metal_found ?? METAL_NOT_SETTLED;
 
 /** The lines that are looked for, in the order in which they came. */
 export function searchShelf(shelf: readonly IndexedCable[], wish: ShelfWish): IndexedCable[] {
   const words = wantedWords(wish.words);
+  const signs = wantedSigns(wish.words, words.length === 0);
   const priced = wish.least !== null || wish.most !== null;
   const least = wish.least ?? Number.NEGATIVE_INFINITY;
   const most = wish.most ?? Number.POSITIVE_INFINITY;
-  return shelf.filter(({ line, text, size }) => {
+  return shelf.filter(({ line, text, signs: typed, size }) => {
     if (wish.size !== '' && size !== wish.size) return false;
     if (wish.metal !== '' && metalOf(line) !== wish.metal) return false;
     if (wish.currency !== '' && line.currency !== wish.currency) return false;
     if (priced && !(line.price_per_m !== null && line.price_per_m >= least && line.price_per_m <= most)) return false;
-    return words.every((word) => text.includes(word));
+    return words.every((word) => text.includes(word)) && signs.every((sign) => typed.includes(sign));
   });
 }
 

@@ -7,6 +7,7 @@ import {
   type ShelfWish,
   searchShelf,
 } from '../../../src/findings/across/searchShelf.ts';
+import { tradeWords } from '../../../src/findings/across/tradeWords.ts';
 import { figure, line } from './lines.ts';
 
 const SHELF = indexedShelf([
@@ -29,6 +30,26 @@ const SHELF = indexedShelf([
 const names = (found: ReturnType<typeof searchShelf>) => found.map((each) => each.line.name);
 const found = (wish: Partial<ShelfWish>) => names(searchShelf(SHELF, { ...NO_WISH, ...wish }));
 
+describe('words of the trade', () => {
+  it.each([
+    ['copper-clad aluminium', 'cca'],
+    ['Copper clad aluminum', 'cca'],
+    ['copper-clad steel', 'ccs'],
+    ['CCA', 'copper-clad aluminium copper-clad aluminum clad aluminium'],
+    ['tinned clad aluminium', 'cca'],
+    ['tinned OFC', 'oxygen-free copper'],
+    ['oxygen free copper', 'ofc'],
+    ['TPC', 'tough-pitch copper'],
+    ['tough pitch copper', 'tpc etp'],
+    ['copper', 'cu'],
+    ['tinned copper', ''],
+    ['aluminium', 'al'],
+    ['', ''],
+  ])('%s is also %j', (metal, others) => {
+    expect(tradeWords(metal)).toBe(others);
+  });
+});
+
 describe('searching the shelf', () => {
   it.each<[string, Partial<ShelfWish>, string[]]>([
     ['nothing in particular', {}, ['Brackenfell Boot Run', 'Élan Çable', 'Nine Elms Cord', '🪢 <b>Knot</b>']],
@@ -43,7 +64,15 @@ describe('searching the shelf', () => {
     ['an outcome', { words: 'falls short' }, ['Nine Elms Cord']],
     ['what was given', { words: 'supplied' }, ['Élan Çable']],
     ['signs of a program, as text', { words: '<b>knot' }, ['🪢 <b>Knot</b>']],
-    ['only signs', { words: '***' }, ['Brackenfell Boot Run', 'Élan Çable', 'Nine Elms Cord', '🪢 <b>Knot</b>']],
+    ['signs that stand nowhere', { words: '***' }, []],
+    ['a picture that stands nowhere', { words: '🙂' }, []],
+    ['a picture that stands nowhere beside a word', { words: 'copper 🙂' }, []],
+    ['a picture in a name', { words: '🪢' }, ['🪢 <b>Knot</b>']],
+    ['a word with a dash between', { words: 'brackenfell - boot' }, ['Brackenfell Boot Run']],
+    ['only spaces', { words: '   ' }, ['Brackenfell Boot Run', 'Élan Çable', 'Nine Elms Cord', '🪢 <b>Knot</b>']],
+    ['clad metal by its short word', { words: 'cca' }, ['Nine Elms Cord']],
+    ['clad metal by its long word', { words: 'copper-clad aluminum' }, ['Nine Elms Cord']],
+    ['oxygen-free by its long word', { words: 'oxygen-free' }, ['Brackenfell Boot Run']],
     ['a metal found', { metal: 'copper' }, ['Brackenfell Boot Run', 'Élan Çable']],
     ['a metal that was not settled', { metal: 'not settled' }, ['🪢 <b>Knot</b>']],
     ['a size chosen', { size: '53.5 mm²' }, ['Nine Elms Cord']],
