@@ -1,52 +1,17 @@
-import type { ComponentType } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
-import { Frame } from './parts/frame.tsx';
-import { fetchPlace, type LazyPlace, placeAtHand } from './places/lazyPlaces.ts';
+import { Fetched } from './places/fetched.tsx';
 import { Nowhere } from './places/nowhere.tsx';
 import { Shelf } from './places/shelf/shelf.tsx';
+import { readsOnly } from './store/devices.ts';
+import { isOpenToReaders } from './store/readerSees.ts';
 import { route } from './store/route.ts';
-import type { Route } from './store/routeOf.ts';
 
 /** The page: the place that the address names. */
 export function App() {
   const now = route.value;
   if (now.place === 'shelf') return <Shelf />;
   if (now.place === 'nowhere') return <Nowhere path={now.path} />;
-  return <Fetched key={`${now.place} ${'trial' in now ? now.trial : ''}`} place={now.place} here={now} />;
-}
-
-/** A place whose program is fetched when it is first wanted. */
-function Fetched({ place, here }: { place: LazyPlace; here: Route }) {
-  const [failed, setFailed] = useState(false);
-  const [, setArrived] = useState(0);
-  const fetchNow = () => {
-    setFailed(false);
-    fetchPlace(place).then(
-      () => setArrived((count) => count + 1),
-      () => setFailed(true),
-    );
-  };
-  const Place = placeAtHand(place) as ComponentType<Route> | null;
-  useEffect(() => {
-    if (Place === null) fetchNow();
-  }, []);
-  if (Place !== null) return <Place {...here} />;
-  return (
-    <Frame title="Cupel" places={[{ name: 'Shelf', href: '/', here: false, state: '' }]}>
-      {failed && (
-        <>
-          <h1>This place could not be fetched.</h1>
-          <p>
-            The bench computer is out of reach. What was recorded on this device is kept; leave the page open until the
-            computer can be reached again.
-          </p>
-          <p>
-            <button type="button" onClick={fetchNow}>
-              Try again
-            </button>
-          </p>
-        </>
-      )}
-    </Frame>
-  );
+  const trial = 'trial' in now ? now.trial : '';
+  if (readsOnly.value && !isOpenToReaders(now))
+    return <Fetched key={`for readers ${trial}`} place="forReaders" here={now} />;
+  return <Fetched key={`${now.place} ${trial}`} place={now.place} here={now} />;
 }

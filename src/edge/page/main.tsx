@@ -19,12 +19,14 @@ import './styles/print.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 import { fetchPlacesAhead } from './places/lazyPlaces.ts';
+import { askWhoIAm } from './store/devices.ts';
 import { keepPage } from './store/keptPage.ts';
 import { followPrinting } from './store/media.ts';
 import { followLinks } from './store/route.ts';
 
 followLinks();
 followPrinting();
+void askWhoIAm();
 render(<App />, document.getElementById('page')!);
 keepPage();
 fetchPlacesAhead();

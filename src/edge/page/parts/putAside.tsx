@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { readsOnly } from '../store/devices.ts';
 import { putAside, type Thing, takeUpAgain } from '../store/putAside.ts';
 import { PutAsideDialog } from './putAsideDialog.tsx';
 
@@ -16,6 +17,7 @@ interface PutAsideProps extends Thing {
 export function PutAside({ about, which, name, along, usual, again = false }: PutAsideProps) {
   const [asking, setAsking] = useState(false);
   const words = again ? 'take up again' : 'put aside';
+  if (readsOnly.value) return null;
   const act = (why: string) => (again ? takeUpAgain : putAside)({ about, which }, why);
   return (
     <>

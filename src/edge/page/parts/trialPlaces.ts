@@ -1,4 +1,5 @@
 import { benchWork } from '../store/bench/work.ts';
+import { readsOnly } from '../store/devices.ts';
 import { folded } from '../store/journal/journal.ts';
 import { addressOf, type Route } from '../store/routeOf.ts';
 import type { PlaceOnRuler } from './places.tsx';
@@ -11,10 +12,14 @@ export function trialPlaces(trial: string, here: Route['place']): PlaceOnRuler[]
     here: route.place === here,
     state,
   });
-  return [
-    at('Shelf', { place: 'shelf' }),
+  // Plan and Bench are for those who measure.
+  const forWork = () => [
     at('Plan', { place: 'plan', trial, sheet: null }),
     at('Bench', { place: 'bench', trial, slate: false }, benchState()),
+  ];
+  return [
+    at('Shelf', { place: 'shelf' }),
+    ...(readsOnly.value ? [] : forWork()),
     at('Inside', { place: 'inside', trial, cable: null }, insideState()),
     at('Bend', { place: 'bend', trial, opened: null }),
     at('Jacket', { place: 'jacket', trial, opened: null }),

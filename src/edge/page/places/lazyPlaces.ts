@@ -17,6 +17,8 @@ interface LazyPlaces {
   history: ComponentType<Named<'history'>>;
   phones: ComponentType<Named<'phones'>>;
   pair: ComponentType<Named<'pair'>>;
+  /** Stands before the other places on a device that only reads. */
+  forReaders: ComponentType<Route>;
 }
 
 export type LazyPlace = keyof LazyPlaces;
@@ -35,6 +37,7 @@ const FETCH: { [P in LazyPlace]: () => Promise<LazyPlaces[P]> } = {
   history: async () => (await import('./history/history.tsx')).History,
   phones: async () => (await import('./phones/phones.tsx')).Phones,
   pair: async () => (await import('./pair/pair.tsx')).Pair,
+  forReaders: async () => (await import('./forReaders/forReaders.tsx')).ForReaders,
 };
 
 export const LAZY_PLACES = Object.keys(FETCH) as LazyPlace[];

@@ -1,6 +1,7 @@
 /** Which devices may ask the bench computer, told to somebody who sits at it; and how this one becomes one of them. */
-import { computed, signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import { type Answer, ask, keepToken, turnedAway } from './api.ts';
+import { keptSignal } from './kept.ts';
 
 export type Role = 'keeper' | 'recorder' | 'reader';
 
@@ -37,8 +38,10 @@ export interface Sharing {
   code: OpenCode | null;
 }
 
-/** Null until it is known. */
-export const me = signal<Me | null>(null);
+const ROLES: readonly unknown[] = ['keeper', 'recorder', 'reader'] satisfies Role[];
+
+/** Null until it is known; the last answer holds while the bench computer is away. */
+export const me = keptSignal<Me | null>('cupel.me', null, isMe);
 
 /** Whether this page may only read, and sees sealed parts alone. */
 export const readsOnly = computed(() => me.value?.role === 'reader');
@@ -77,4 +80,11 @@ function post<T>(path: string, body: unknown): Promise<Answer<T>> {
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify(body),
   });
+}
+
+function isMe(kept: unknown): kept is Me | null {
+  if (kept === null) return true;
+  if (typeof kept !== 'object') return false;
+  const { role, device } = kept as Partial<Me>;
+  return ROLES.includes(role) && (device === null || typeof device?.name === 'string');
 }

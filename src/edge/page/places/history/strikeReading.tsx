@@ -4,6 +4,7 @@ import { FormDialog } from '../../parts/formDialog.tsx';
 import { Reason } from '../../parts/reason.tsx';
 import { STRIKE_REASONS } from '../../store/bench/names.ts';
 import { strikeOut } from '../../store/bench/putRight.ts';
+import { readsOnly } from '../../store/devices.ts';
 import { readingWords } from './whatWasSaid.ts';
 
 /** Strikes one reading out where it is looked up: a link that asks for the reason. */
@@ -11,6 +12,7 @@ export function StrikeReading({ trial, reading }: { trial: Trial; reading: Readi
   const [asking, setAsking] = useState(false);
   const [why, setWhy] = useState('');
   const words = readingWords(trial, reading.reading);
+  if (readsOnly.value) return null;
   const strike = async () => {
     if (why.trim() === '') return 'Found no reason; say why it does not count, in a few words.';
     await strikeOut(reading.reading, why.trim());

@@ -15,6 +15,7 @@ import { Picture } from '../../parts/picture.tsx';
 import { Trouble } from '../../parts/trouble.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
 import { blankFieldSentences } from '../../store/blankFields.ts';
+import { readsOnly } from '../../store/devices.ts';
 import { fields, quickAnswer, troubles } from '../../store/sixFields.ts';
 import { units } from '../../store/units.ts';
 import { KeepCable } from './keepCable.tsx';
@@ -43,7 +44,7 @@ export function QuickAnswer() {
       {cable.conductor_area !== null && <KeyFigures cable={cable} />}
       {cable.conductor_area !== null && <OneInterval cable={cable} />}
       <Blanks cable={cable} />
-      <KeepCable />
+      {!readsOnly.value && <KeepCable />}
     </div>
   );
 }

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { TrialLine } from '../../../store/store.ts';
 import { Name } from '../../parts/name.tsx';
 import { PutAsideDialog } from '../../parts/putAsideDialog.tsx';
+import { readsOnly } from '../../store/devices.ts';
 import { putTrialAway } from '../../store/putAway.ts';
 import { addressOf } from '../../store/routeOf.ts';
 import { loadShelf, shelf } from '../../store/shelf.ts';
@@ -100,9 +101,7 @@ function Line({ line }: { line: TrialLine }) {
         {line.entries}
       </td>
       <td class="number">{openedText(line.openedOn)}</td>
-      <td class="act">
-        <PutAway line={line} />
-      </td>
+      <td class="act">{!readsOnly.value && <PutAway line={line} />}</td>
     </tr>
   );
 }

@@ -9,6 +9,7 @@ import { checkEntry } from '../../../../journal/entryCheck.ts';
 import { emptyOutbox, letGo, type Outbox, say as sayInto } from '../../../../journal/sync/outbox.ts';
 import { fold } from '../../../../trial/fold.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { readsOnly } from '../devices.ts';
 import { type Database, openDatabase, readOutbox, writeOutbox } from './database.ts';
 import { deviceName, nextId, noteIds, recorder } from './device.ts';
 import { Exchange, type Link } from './exchange.ts';
@@ -40,6 +41,10 @@ function meaningOf(journal: readonly Entry[]): Trial | null {
   if (journal !== lastFolded.journal) lastFolded = { journal, trial: journal.length === 0 ? null : fold(journal) };
   return lastFolded.trial;
 }
+
+/** Said to whoever would record on a device that was let in to read. */
+const READS_ONLY =
+  'This device only reads, so nothing was recorded. Record at the bench computer, or add this device anew.';
 
 /** The entries of the open trial, in order. Changes only when an entry came. */
 export const entries = computed<readonly Entry[]>(() => held.value?.outbox.journal ?? []);
@@ -109,6 +114,8 @@ export async function sayAll(
 ): Promise<Entry[]> {
   const now = held.value;
   if (now === null) throw new Error('No trial is open.');
+  // What the bench computer would never take must not wait here either.
+  if (readsOnly.peek()) throw new Error(READS_ONLY);
   const said = things.map(({ kind, body }) => entryOf(now.trial, kind, body));
   await change(now.trial, (outbox) => said.reduce(sayInto, outbox));
   others?.postMessage('said');
