@@ -1,7 +1,8 @@
-import { MOST_RUNS, type RunAnswer } from '../methods/current/runCheck/answer.ts';
+import type { RunAnswer } from '../methods/current/runCheck/answer.ts';
 import type { Between, RunQuestion } from '../methods/current/runCheck/question.ts';
 import type { RunCheck } from '../methods/current/runCheck/runCheck.ts';
 import { ZERO_CELSIUS } from '../units/dimension.ts';
+import { inTheWayText } from './runInTheWay.ts';
 import { andList } from './words/andList.ts';
 
 const KINDS = {
@@ -53,7 +54,7 @@ export function fuseText(a: RunAnswer): string {
   if (parallel === 1)
     return fuse.rating === null ? `One run does, but ${lower(fuse.text)}` : `One run does: fuse ${fuse.text}`;
   const one = singleText(a);
-  if (parallel === null || fuseEach === null) return `${one}, nor do ${MOST_RUNS} side by side: no fuse.`;
+  if (parallel === null || fuseEach === null) return `${one}. ${inTheWayText(a)} No fuse is named.`;
   const own = feeds === 'yes' && fuse.rating !== null ? `; its fuse would be ${fuse.rating} A` : '';
   if (fuseEach.rating === null) return `${one}${own}. ${parallel} side by side do, but ${lower(fuseEach.text)}`;
   const largest = fuseEach.fits[fuseEach.fits.length - 1]!;

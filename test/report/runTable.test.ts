@@ -3,6 +3,7 @@ import { nominalCable, nominalSizes } from '../../src/methods/current/runCheck/n
 import { overloads } from '../../src/methods/current/runCheck/overload.ts';
 import { exactly, type RunQuestion } from '../../src/methods/current/runCheck/question.ts';
 import { runCheck } from '../../src/methods/current/runCheck/runCheck.ts';
+import { inTheWayText, noneFitsText } from '../../src/report/runInTheWay.ts';
 import { runJson } from '../../src/report/runJson.ts';
 import { overloadText, timeText } from '../../src/report/runOverload.ts';
 import { usualTaken } from '../../src/report/runTaken.ts';
@@ -64,9 +65,83 @@ describe('a run check in words', () => {
       const q: RunQuestion = { ...QUESTION, allowedDrop, load: { ...QUESTION.load, kind: 'watts', steady: 20_000 } };
       const [a] = runCheck(q, CABLES, []).answers;
       expect(answerText(a!)).toBe(
-        'Brackenfell: one run cannot feed this load: more is asked for than can come through, nor do 6 side by side: no fuse.',
+        'Brackenfell: one run cannot feed this load: more is asked for than can come through. Nor do up to 6 side by side, nor would any cable: the joints and the source let too little through. No fuse is named.',
       );
     }
+  });
+
+  describe('what stands in the way where no number of runs does', () => {
+    const saying = (more: Partial<RunQuestion>, mm2 = 10) =>
+      inTheWayText(runCheck({ ...QUESTION, ...more }, [cable('a', 'Brackenfell', mm2)], []).answers[0]!);
+    const amps = (steady: number) => ({ ...QUESTION.load, steady });
+
+    it('is the volts, and what of them the joints take', () => {
+      expect(saying({ load: amps(200), allowedDrop: 0.04 })).toMatch(
+        /^Nor do 6 side by side: at the far end of the doubts they lose \d\.\d\d V where 0\.50 V may be lost, 0\.12 V of it by the joints/,
+      );
+      const joints = [{ name: 'lug', count: 4, ohms: 1e-3 }];
+      expect(saying({ load: amps(200), allowedDrop: 0.04, joints }, 95)).toMatch(
+        /1\.20 V of it by the joints alone, which more cable does not mend\.$/,
+      );
+      const back = { kind: 'body measured', ohms: 0.001 } as const;
+      expect(saying({ load: amps(200), allowedDrop: 0.01, back }, 95)).toContain(
+        'by the joints and the way back alone',
+      );
+    });
+
+    it('is the heat, where the volts would do', () => {
+      expect(
+        saying({ load: amps(400), length: 0.5, back: { kind: 'same cable', length: 0.5 }, allowedDrop: 0.5 }),
+      ).toMatch(/^Nor do .*6 side by side.* come to \d+ °C where the rating is 80 °C, as they warm each other\.$/);
+    });
+
+    it('is a bundle of more than is looked at', () => {
+      const surroundings = { ...QUESTION.surroundings, bundle: 40 };
+      expect(saying({ load: amps(200), surroundings })).toBe(
+        'More of them side by side are more than is looked at in one bundle.',
+      );
+    });
+
+    it('is nothing where some do', () => {
+      expect(CHECK.answers.map(inTheWayText).every((text) => text === '')).toBe(true);
+    });
+  });
+
+  it('says of a size why no fuse fits it, and that smaller fuses are another kind', () => {
+    const load = { ...QUESTION.load, steady: 80 };
+    const size = { ...nominalCable('8 AWG', '8 AWG', 8.37e-6, 333.15), measured: false };
+    const q: RunQuestion = {
+      ...QUESTION,
+      load,
+      allowedDrop: 0.5 / 12.6,
+      supply: { ...QUESTION.supply, ohms: { value: 0.005, low: 0.002, high: 0.008 } },
+      joints: [{ name: 'joints', count: 1, ohms: 0.00105 }],
+      length: 4,
+      back: { kind: 'same cable', length: 4 },
+      surroundings: { ...QUESTION.surroundings, ambient: 313.15 },
+    };
+    const check = runCheck(q, [], [size]);
+    expect(check.answers[0]!.fuseEach?.rating).toBeNull();
+    expect(noneFitsText(check.answers[0]!)).toMatch(
+      /^8 AWG: \d side by side do, but no fuse fits: 30 A, the least that holds the load, does not do: the cable bears less than that there, 2\d A; smaller fuses, of the blade kind, break 1000 A at most/,
+    );
+    expect(runTable(q, check)).toContain('smaller fuses');
+  });
+
+  it('does not call the volts of a load that may not be fed 100 % lost', () => {
+    const q: RunQuestion = {
+      ...QUESTION,
+      supply: { resting: 12, charging: null, ohms: { value: 0.005, low: 0.002, high: 0.008 }, direct: true },
+      load: { kind: 'watts', steady: 2000, peak: null, efficiency: 0.9 },
+      length: 4,
+      back: { kind: 'same cable', length: 4 },
+    };
+    const check = runCheck(q, [{ ...CABLES[0]!, rating: 333.15 }], []);
+    expect(check.answers[0]!.feeds).toBe('not settled');
+    expect(runTable(q, check)).not.toContain('100.0');
+    expect(answerText(check.answers[0]!)).toContain(
+      'one run falls short on volts and heat and may not feed this load at all: at the far end of its doubt too little comes through. ',
+    );
   });
 
   it('says in one sentence that the surroundings are too hot, and advises nothing more', () => {

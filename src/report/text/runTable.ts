@@ -4,6 +4,7 @@ import type { Overload } from '../../methods/current/runCheck/overload.ts';
 import type { RunQuestion } from '../../methods/current/runCheck/question.ts';
 import type { RunCheck } from '../../methods/current/runCheck/runCheck.ts';
 import { ZERO_CELSIUS } from '../../units/dimension.ts';
+import { noneFitsText } from '../runInTheWay.ts';
 import { overloadCell, overloadSupposed, overloadText } from '../runOverload.ts';
 import { answerText, betweenText, questionText, runSentence } from '../runWords.ts';
 import { blockText, tableWidthFor } from './assayPage.ts';
@@ -42,7 +43,8 @@ const fed = (a: RunAnswer, x: number, decimals: number) => (a.feeds === 'no' ? '
 const FIGURES: readonly RunColumn[] = [
   right(['At the', 'load, V'], 7, (a) => fed(a, a.resting.atLoad.value, 2)),
   right(['Lost', '%'], 5, (a) => fed(a, 100 * a.drop.value, 1)),
-  right(['to', '%'], 5, (a) => fed(a, 100 * a.drop.high, 1)),
+  // Where the far end is not fed at all, all volts are lost on paper.
+  right(['to', '%'], 5, (a) => fed(a, a.feeds === 'yes' ? 100 * a.drop.high : Number.NaN, 1)),
   right(['Heat', '°C'], 5, (a) => fed(a, a.hottest.value - ZERO_CELSIUS, 0)),
   right(['of', '°C'], 4, (a) => amount(a.cable.rating - ZERO_CELSIUS, 0)),
   right(['Runs'], 4, (a) => a.parallel?.toString() ?? 'none'),
@@ -89,6 +91,7 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
   const measured = check.answers.filter((a) => a.cable.measured);
   const nominal = check.answers.filter((a) => !a.cable.measured);
   const notes = measured.flatMap((a) => lines(noteText(a)));
+  const whys = nominal.flatMap((a) => lines(noneFitsText(a)));
   const blocks = [
     lines(questionText(q, options.taken)),
     lines(runSentence(q, check)),
@@ -99,6 +102,7 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
       ...nominal.flatMap(row),
     ],
     notes,
+    whys,
     overloads.length === 0
       ? []
       : [
@@ -106,7 +110,7 @@ export function runTable(q: RunQuestion, check: RunCheck, options: RunTableOptio
           ...lines(overloadSupposed(q, { stated: true, all: true })),
         ],
     lines(
-      'Volts, lost and heat are of one run at the peak of the load, from the supply at rest unless charging loses more; “to” is the far end of every doubt together; mean W is lost over the whole duty. Runs: how many side by side meet volts and heat; fuse in each of them, and mass of all of them.',
+      'Volts, lost and heat are of one run at the peak of the load, from the supply at rest unless charging loses more; “to” is the far end of every doubt together, a dash where the load may not be fed there; mean W is lost over the whole duty. Runs: how many side by side meet volts and heat; fuse in each of them, and mass of all of them.',
     ),
     [...lines(ESTIMATE_LINE), ...cautionsOf(measured).flatMap((c) => lines(`- ${c}`))],
   ];

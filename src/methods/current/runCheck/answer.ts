@@ -1,9 +1,9 @@
-import { MOST_IN_BUNDLE } from '../thermal/run.ts';
 import { carryingCurrent } from '../thermal/steady.ts';
 import { type Flow, flowOf, type NoFlow, surroundingsAt } from './flow.ts';
 import { type FuseAnswer, fuseFor, noFuse } from './fuse.ts';
 import { CORNERS, type Corner, metresOfCable, ohmsAt, pathOhms } from './path.ts';
 import type { Between, RunCable, RunQuestion } from './question.ts';
+import { type Nearest, runsSideBySide } from './runsNeeded.ts';
 
 export type RunOutcome = 'meets' | 'falls short' | 'not settled';
 
@@ -27,6 +27,8 @@ export interface RunAnswer {
   carrying: Between;
   /** Least number of runs side by side that meets both; null when none up to the most looked at does. */
   parallel: number | null;
+  /** What stands in the way where none does; null where some do, and where nothing may flow. */
+  nearest: Nearest | null;
   /** Of as many runs as are needed: kg and money; null when not known, and when no number of runs does. */
   mass: number | null;
   cost: { amount: number; currency: string } | null;
@@ -58,9 +60,6 @@ export interface RunState {
   /** Set when nothing settles at one of the ends: the figures then stand for what does. */
   fails: NoFlow | null;
 }
-
-/** Most runs side by side that are looked at. */
-export const MOST_RUNS = 6;
 
 const between = (of: (corner: Corner) => number): Between => {
   const [value, a, b] = CORNERS.map(of);
@@ -151,24 +150,6 @@ const suppliesOf = ({ supply }: RunQuestion): number[] =>
 const statesOf = (context: Context, runs: number): RunState[] =>
   suppliesOf(context.q).map((volts) => stateOf(context, volts, runs));
 
-/**
- * Fewest runs side by side that meet: each is looked at with its fellows touching it, at the far end of every doubt, which is
- * what meeting asks for.
- */
-function runsNeeded({ q, cable, installed }: Context, first: RunOutcome): number | null {
-  if (first === 'meets') return 1;
-  const supplies = suppliesOf(q);
-  for (let runs = 2; runs <= MOST_RUNS && q.surroundings.bundle * runs <= MOST_IN_BUNDLE; runs++) {
-    const meets = supplies.every((volts) => {
-      const flow = flowOf(q, cable, volts, { corner: 'high', runs, installed });
-      if (typeof flow === 'string') return false;
-      return flow.lost <= q.allowedDrop * volts && flow.hottest <= cable.rating;
-    });
-    if (meets) return runs;
-  }
-  return null;
-}
-
 function carryingOf({ q, cable }: Context, runs: number): Between {
   return between((corner) => {
     const heated = { ...cable.heated, resistance20: cable.ohmsPerMetre[corner] };
@@ -187,7 +168,9 @@ export function runAnswer(q: RunQuestion, cable: RunCable, installed: RunCable |
   const states = charging ? [resting, charging] : [resting];
   const { drop, hottest, feeds, outcomes } = judged(states, q, cable.rating);
   const tooHot = q.surroundings.ambient >= cable.rating;
-  const parallel = tooHot ? null : runsNeeded(context, outcomes.all);
+  const beside =
+    tooHot || outcomes.all === 'meets' ? { runs: null, nearest: null } : runsSideBySide(context, suppliesOf(q));
+  const parallel = !tooHot && outcomes.all === 'meets' ? 1 : beside.runs;
   const metres = metresOfCable(q) * (parallel ?? 0);
   const carrying = carryingOf(context, 1);
   const fuse = tooHot
@@ -209,6 +192,7 @@ export function runAnswer(q: RunQuestion, cable: RunCable, installed: RunCable |
     },
     carrying,
     parallel,
+    nearest: beside.nearest,
     mass: parallel === null || cable.massPerMetre === null ? null : cable.massPerMetre * metres,
     cost:
       parallel === null || cable.price === null

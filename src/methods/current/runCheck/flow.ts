@@ -38,7 +38,7 @@ export const usualTimeConstant = ({ heated }: RunCable): number => {
 };
 
 /** A that a load draws through R from V: the load's volts fall by what the way takes. NaN when the way lets too little through. */
-function currentOf(amount: number, { load }: RunQuestion, volts: number, ohms: number): number {
+export function currentOf(amount: number, { load }: RunQuestion, volts: number, ohms: number): number {
   if (load.kind === 'amps') return amount * ohms < volts ? amount : Number.NaN;
   return currentOfPower(amount / load.efficiency, volts, ohms);
 }

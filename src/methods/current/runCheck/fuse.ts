@@ -1,7 +1,10 @@
 import { adiabaticLimit, shortCircuitLimit } from '../thermal/adiabatic.ts';
 import type { RunCable } from './question.ts';
 
-/** Standard ratings of bolted strip fuses, A. ISO 8820-5. From memory, uncertain. */
+/**
+ * Standard ratings of bolted strip fuses, A. ISO 8820-5. From memory, uncertain. Blade fuses go lower, but break no more than
+ * 1000 A (ISO 8820-3:2015, scope): at a battery a short drives more.
+ */
 export const FUSE_RATINGS: readonly number[] = [
   30, 40, 50, 60, 70, 80, 100, 125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500,
 ];
@@ -64,11 +67,23 @@ export interface FuseAnswer {
 function failsBy(rating: number, need: FuseNeed, cable: RunCable): string | null {
   if (!(rating > need.steady)) return 'it lies below the steady load';
   if (!holdsPeak(rating, need.peak, need.peakSeconds)) return 'it might open at the peak';
-  if (rating > need.carrying) return 'the cable bears less than it lets flow';
+  if (rating > need.carrying) return `the cable bears less than that there, ${need.carrying.toFixed(0)} A`;
   if (need.farShort < OPENS_FROM * rating) return 'a short at the far end would not open it in seconds';
   const through = letThroughOf(rating, need, cable);
   if (Math.max(through.far, through.near) > 1) return 'a short would overheat the cable before it opens';
   return null;
+}
+
+/** A: what a blade fuse breaks at most. ISO 8820-3:2015, scope. */
+const BLADE_BREAKS = 1000;
+
+/** Said where the list itself is what stands in the way: a fuse below it would hold the load, and the cable would bear it. */
+function smaller(rating: number, need: FuseNeed): string {
+  const listEnds = rating === FUSE_RATINGS[0] && rating > need.carrying && need.carrying > need.steady;
+  if (!listEnds) return '';
+  return need.nearShort > BLADE_BREAKS
+    ? `; smaller fuses, of the blade kind, break ${BLADE_BREAKS} A at most (ISO 8820-3), less than a short near this source drives, and are not looked at`
+    : '; smaller fuses, of the blade kind, are not looked at';
 }
 
 /** I² t that passes over what the conductor bears without giving any off, IEC 60949. */
@@ -101,7 +116,7 @@ export function fuseFor(need: FuseNeed, cable: RunCable): FuseAnswer {
   if (rating === null) {
     const holding = tried.find((t) => t.rating > need.steady && holdsPeak(t.rating, need.peak, need.peakSeconds));
     const why = holding
-      ? `${holding.rating} A, the least that holds the load, does not do: ${holding.fails}`
+      ? `${holding.rating} A, the least that holds the load, does not do: ${holding.fails}${smaller(holding.rating, need)}`
       : 'the load is above every rating in the list';
     return noFuse(why);
   }

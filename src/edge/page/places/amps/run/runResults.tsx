@@ -5,6 +5,7 @@ import type { RunQuestion } from '../../../../../methods/current/runCheck/questi
 import type { RunCheck } from '../../../../../methods/current/runCheck/runCheck.ts';
 import { dropStrip, heatStrip, runCharts } from '../../../../../report/amps/ampsPictures.ts';
 import { type LengthChart, lengthChart } from '../../../../../report/amps/lengthChart.ts';
+import { noneFitsText } from '../../../../../report/runInTheWay.ts';
 import { fuseText } from '../../../../../report/runWords.ts';
 import { variablesTheme } from '../../../../../report/theme.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
@@ -99,7 +100,7 @@ function AtRest({ check, missing }: Pick<ResultsProps, 'check' | 'missing'>) {
           .
         </p>
       )}
-      <Fuses measured={measured} />
+      <Fuses measured={measured} nominal={check.answers.filter((a) => !a.cable.measured)} />
       <Overloads />
       <ProfileAnswers />
       <Cautions measured={measured} />
@@ -127,9 +128,10 @@ function Lengths({ title, chart }: { title: string; chart: LengthChart }) {
   );
 }
 
-function Fuses({ measured }: { measured: readonly RunAnswer[] }) {
+function Fuses({ measured, nominal }: { measured: readonly RunAnswer[]; nominal: readonly RunAnswer[] }) {
   const fused = measured.filter((a) => !a.tooHot);
-  if (fused.length === 0) return null;
+  const whys = nominal.map(noneFitsText).filter((text) => text !== '');
+  if (fused.length === 0 && whys.length === 0) return null;
   return (
     <section class="run-fuses" aria-labelledby="run-fuses">
       <h2 id="run-fuses">Fuse</h2>
@@ -140,6 +142,16 @@ function Fuses({ measured }: { measured: readonly RunAnswer[] }) {
           </li>
         ))}
       </ul>
+      {whys.length > 0 && (
+        <details>
+          <summary>Nominal sizes that no number of runs or no fuse fits</summary>
+          <ul>
+            {whys.map((text) => (
+              <li key={text}>{noBreak(text)}</li>
+            ))}
+          </ul>
+        </details>
+      )}
       <Minds texts={cautionsFor('fuse')} />
     </section>
   );

@@ -38,9 +38,17 @@ function endsText(low: string, high: string): string {
   return high === NONE ? `${low} or more` : `${low} to ${high}`;
 }
 
-/** The middle, and the ends of all doubts together below it. */
-function Ends({ of, decimals }: { of: Between; decimals: number }) {
+/** The middle, and the ends of all doubts together below it; `unfed` where at the far end nothing comes through at all. */
+function Ends({ of, decimals, unfed }: { of: Between; decimals: number; unfed?: string }) {
   const [low, high] = [number(of.low, decimals), number(of.high, decimals)];
+  if (unfed !== undefined)
+    return (
+      <span class="ends">
+        <b>{number(of.value, decimals)}</b>
+        <span>{unfed}</span>
+        <span>or not fed</span>
+      </span>
+    );
   return (
     <span class="ends">
       <b>{number(of.value, decimals)}</b>
@@ -49,10 +57,23 @@ function Ends({ of, decimals }: { of: Between; decimals: number }) {
   );
 }
 
+/** Left at the load; an end of 0 V is none that anything runs at. */
+function AtLoad({ of: { resting } }: { of: RunAnswer }) {
+  const unfed = resting.fails === 'not enough volts' ? `up to ${number(resting.atLoad.high, 2)}` : undefined;
+  return <Ends of={resting.atLoad} decimals={2} {...(unfed === undefined ? {} : { unfed })} />;
+}
+
+/** Lost on the way; an end of 100 % is one where nothing is fed. */
+function Lost({ of: { drop, feeds } }: { of: RunAnswer }) {
+  const share = scaled(drop, 100);
+  const unfed = feeds === 'not settled' ? `from ${number(share.low, 1)}` : undefined;
+  return <Ends of={share} decimals={1} {...(unfed === undefined ? {} : { unfed })} />;
+}
+
 const COLUMNS: readonly Column[] = [
   { id: 'settled', head: 'Volts, heat', unit: '', cell: (a) => <Outcomes of={a} /> },
-  { id: 'load', head: 'At the load', unit: 'V', cell: (a) => <Ends of={a.resting.atLoad} decimals={2} /> },
-  { id: 'lost', head: 'Lost', unit: '%', cell: (a) => <Ends of={scaled(a.drop, 100)} decimals={1} /> },
+  { id: 'load', head: 'At the load', unit: 'V', cell: (a) => <AtLoad of={a} /> },
+  { id: 'lost', head: 'Lost', unit: '%', cell: (a) => <Lost of={a} /> },
   { id: 'watts', head: 'Mean', unit: 'W lost', cell: (a) => number(a.resting.watts.value, 0) },
   {
     id: 'heat',
@@ -89,12 +110,19 @@ function Outcomes({ of: { outcomes, feeds, tooHot } }: { of: RunAnswer }) {
   );
   if (tooHot) return <span class="run-outcome">surroundings too hot</span>;
   if (feeds === 'no' || outcomes.heat === null) return <span class="run-outcome">cannot feed this load</span>;
+  const starved = feeds === 'not settled' && <span class="open">may not feed it</span>;
   if (outcomes.drop === outcomes.heat)
-    return <span class="run-outcome">{word(outcomes.drop, outcomes.drop === 'meets' ? 'both' : 'on both')}</span>;
+    return (
+      <span class="run-outcome">
+        {word(outcomes.drop, outcomes.drop === 'meets' ? 'both' : 'on both')}
+        {starved}
+      </span>
+    );
   return (
     <span class="run-outcome">
       {word(outcomes.drop, 'on volts')}
       {word(outcomes.heat, 'on heat')}
+      {starved}
     </span>
   );
 }
