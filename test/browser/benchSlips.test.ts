@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { freshBench, freshTrial, storedBodies, waitForAllThere, waitForDone } from './support/atBench.ts';
+import { freshBench, freshTrial, storedBodies, valueInHand, waitForAllThere, waitForDone } from './support/atBench.ts';
 import { type Bench, startBench } from './support/bench.ts';
 import { said } from './support/benchTrial.ts';
 
@@ -66,6 +66,28 @@ describe('what is refused', () => {
     await page.keyboard.type('1234567890.12345');
     const field = page.locator('#bench-value');
     expect(await field.evaluate((input) => input.scrollWidth <= input.clientWidth + 1)).toBe(true);
+  });
+});
+
+describe('the dialog that strikes out', () => {
+  it('tells readings of one value apart, and keeps its buttons in sight on a phone', async () => {
+    const trial = await freshTrial(bench, ['KR'], 3);
+    const { page } = await bench.open(`/trial/${trial}/bench`, { width: 390, height: 640 });
+    await page.locator('#bench-value').waitFor();
+    for (const count of [1, 2, 3]) {
+      await enter(page, await valueInHand(page));
+      await waitForDone(page, count);
+    }
+    await page.getByRole('button', { name: 'Strike out' }).first().click();
+    const dialog = page.getByRole('dialog');
+    const lines = await dialog.locator('.choice-list.long label').allInnerTexts();
+    expect(lines).toHaveLength(3);
+    expect(new Set(lines).size).toBe(3);
+    expect(lines[0]).toMatch(/reading 3 of 3, \d+ \w+, \d\d:\d\d$/);
+    for (const name of ['Strike out', 'Leave it']) {
+      const box = await dialog.getByRole('button', { name }).boundingBox();
+      expect(box!.y + box!.height).toBeLessThan(640 - 16);
+    }
   });
 });
 

@@ -29,14 +29,16 @@ export function FormDialog({ title, act, onAct, onClose, children }: FormDialogP
     <Dialog title={title} onClose={onClose}>
       <form onSubmit={(event) => void submit(event)}>
         {children}
-        <Trouble>{trouble}</Trouble>
-        <div class="buttons">
-          <button type="submit" class="button main">
-            {act}
-          </button>
-          <button type="button" class="button" onClick={(event) => event.currentTarget.closest('dialog')?.close()}>
-            Leave it
-          </button>
+        <div class="dialog-foot">
+          <Trouble>{trouble}</Trouble>
+          <div class="buttons">
+            <button type="submit" class="button main">
+              {act}
+            </button>
+            <button type="button" class="button" onClick={(event) => event.currentTarget.closest('dialog')?.close()}>
+              Leave it
+            </button>
+          </div>
         </div>
       </form>
     </Dialog>

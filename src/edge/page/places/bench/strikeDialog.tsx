@@ -8,6 +8,7 @@ import { strikeOut } from '../../store/bench/putRight.ts';
 import { asked } from '../../store/bench/questions.ts';
 import { readingsToStrike } from '../../store/bench/readingsToStrike.ts';
 import { lastKept } from '../../store/bench/sitting.ts';
+import { whichReading } from '../../store/bench/whichReading.ts';
 import { DialogForm } from './dialogForm.tsx';
 
 /** Strikes a reading out: which one, and why. */
@@ -39,6 +40,7 @@ export function StrikeDialog({ trial, act }: { trial: Trial; act: BenchAct }) {
               <b>{valueWords(each.row.value ?? '', each.row.unit ?? '')}</b> {pieceWords(trial, each.specimen)},{' '}
               {quantityHead(each.quantity).toLowerCase()}
               {each.position !== '' && `, ${each.position}`}
+              <span class="note which">{whichReading(trial, each)}</span>
             </span>
           </label>
         ))}
