@@ -17,6 +17,9 @@ const OUTCOME = 11;
 /** What stands where the readings leave it open. */
 const NOT_TOLD = 'not told';
 
+/** In a column of gauges, where the gauge is told in words. */
+const NO_NUMBER: FigureText = { value: '', plusMinus: '', unit: '', condition: '' };
+
 type Key = 'name' | 'area' | 'gauge' | 'share' | 'metal' | 'outcome';
 
 interface Planned {
@@ -37,17 +40,29 @@ export function assayRows(page: AssayPage): string[] {
     units,
     'percent',
   );
-  const areaCells = aligned(areas, page);
+  const byGauge = units.area === 'awg';
+  // Sizes above 1 have no number: their gauge is a phrase on a line of its own, as it is where areas stand first.
+  const numbered = areas.map((area) => (byGauge && area.unit !== 'AWG' && area.unit !== '' ? NO_NUMBER : area));
+  const areaCells = aligned(numbered, page);
+  const metric = byGauge
+    ? aligned(
+        figureColumn(
+          cables.map((cable) => cable.conductor_area),
+          { ...units, area: 'mm2' },
+        ),
+        page,
+      )
+    : [];
   const shareCells = aligned(shares, page);
-  const plan = columnPlan(page, areas.find((area) => area.unit !== '')?.unit ?? 'mm²');
+  const plan = columnPlan(page, byGauge ? 'AWG' : (areas.find((area) => area.unit !== '')?.unit ?? 'mm²'));
   const columns = plan.map(({ column }) => column);
   const rows = cables.flatMap((cable, i) => {
-    const gauge = shown(gaugeText(cable), page);
+    const gauge = byGauge && numbered[i] === areas[i] ? '' : shown(gaugeText(cable), page);
     const condition = shown(areas[i]!.condition, page);
     const cells: Record<Key, Cell> = {
       name: nameLines(rowName(cable, page), plan[0]!.column.width, glyphs.ellipsis),
       area: condition === '' ? areaCells[i]! : [areaCells[i]!, condition],
-      gauge: gauge.length <= GAUGE ? gauge : '',
+      gauge: byGauge ? metric[i]! : gauge.length <= GAUGE ? gauge : '',
       share: shareCells[i]!,
       metal: shown(cable.metal_found ?? (cable.conductor_area === null ? UNKNOWN : NOT_TOLD), page),
       outcome: outcomeCell(cable, page),
@@ -58,7 +73,10 @@ export function assayRows(page: AssayPage): string[] {
       glyphs.ellipsis,
     );
     // A phrase such as 'between 1/0 and 2/0, 40 % of the way' has a line of its own.
-    const phrase = gauge.length <= GAUGE ? [] : wrap(gauge, page.width - GAP).map((line) => `  ${line}`);
+    const phrase =
+      gauge === '' || (!byGauge && gauge.length <= GAUGE)
+        ? []
+        : wrap(gauge, page.width - GAP).map((line) => `  ${line}`);
     return [...row, ...phrase];
   });
   return [...tableHead(columns, glyphs.rule), ...rows];
@@ -76,7 +94,13 @@ function columnPlan(page: AssayPage, unit: string): Planned[] {
   const head = (...lines: string[]): string[] => lines.map((line) => shown(line, page));
   let kept: Planned[] = [
     { key: 'area', column: { head: head('Metal area', unit), width: AREA + extra, side: 'right' } },
-    { key: 'gauge', column: { head: head('Gauge', 'AWG'), width: GAUGE, side: 'right' } },
+    {
+      key: 'gauge',
+      column:
+        page.units.area === 'awg'
+          ? { head: head('Area', 'mm²'), width: AREA + extra, side: 'right' }
+          : { head: head('Gauge', 'AWG'), width: GAUGE, side: 'right' },
+    },
     { key: 'share', column: { head: head('Of label’s', 'copper, %'), width: SHARE + extra, side: 'right' } },
     { key: 'metal', column: { head: head('Metal', 'found'), width: METAL, side: 'left' } },
     { key: 'outcome', column: { head: head('Copper', 'claim'), width: OUTCOME, side: 'left' } },

@@ -1,5 +1,7 @@
+import type { Measured } from '../../findings/schema.ts';
 import type { ShelfCable } from '../../findings/shapes/shelf.ts';
-import { type FigureUnits, measuredText, UNKNOWN } from '../figures.ts';
+import { figureColumn } from '../figureColumn.ts';
+import { type FigureUnits, UNKNOWN } from '../figures.ts';
 import { displayWidth, printable } from './displayWidth.ts';
 import { ASCII, LINE_DRAWING } from './glyphs.ts';
 import { type TextColumn, tableHead, tableRow, tableWidth } from './textTable.ts';
@@ -27,17 +29,39 @@ const figures = (head: string[], width: number, cell: ShelfColumn['cell']): Shel
   cell,
 });
 
+/** A column of findings, rounded as one like every table's, and as wide as its longest figure: a unit that breaks is no unit. */
+function found(
+  head: string[],
+  lines: readonly ShelfCable[],
+  of: (line: ShelfCable) => Measured | null,
+  units: FigureUnits,
+  write: (text: string) => string,
+): ShelfColumn {
+  const texts = figureColumn(lines.map(of), units).map(({ value, plusMinus, unit, condition }) =>
+    [plusMinus === '' ? value : `${value} ± ${plusMinus}`, unit, condition].filter((part) => part !== '').join(' '),
+  );
+  const textOf = new Map(lines.map((line, at) => [line, texts[at]!]));
+  // Without the condition, which may go on below.
+  const figure = (text: string) => displayWidth(write(text.replace(/ if .*$/, '')));
+  const width = Math.max(...[...head, ...texts].map(figure));
+  return figures(head, width, (line) => textOf.get(line) ?? UNKNOWN);
+}
+
 /** In the order of their weight: what does not fit beside a readable name is left out from the end. */
-const columnsIn = (units: FigureUnits): ShelfColumn[] => [
+const columnsIn = (
+  lines: readonly ShelfCable[],
+  units: FigureUnits,
+  write: (text: string) => string,
+): ShelfColumn[] => [
   words(['Label'], 10, ({ label }) => [label.size || UNKNOWN, label.metal]),
-  figures(['Metal area'], 17, (line) => measuredText(line.conductor_area, units)),
+  found(['Metal area'], lines, (line) => line.conductor_area, units, write),
   words(['Metal', 'found'], 12, (line) => line.metal_found ?? 'not settled'),
-  figures(['Ohms', 'at 20 °C'], 20, (line) => measuredText(line.resistance_20C, units)),
+  found(['Ohms', 'at 20 °C'], lines, (line) => line.resistance_20C, units, write),
   figures(['Price', 'a metre'], 11, ({ price_per_m: price, currency }) =>
     price === null ? UNKNOWN : `${price.toFixed(2)} ${currency}`.trim(),
   ),
   words(['Last read'], 10, (line) => line.day ?? UNKNOWN),
-  figures(['Stiffness'], 20, (line) => measuredText(line.bending_stiffness, units)),
+  found(['Stiffness'], lines, (line) => line.bending_stiffness, units, write),
 ];
 
 /** Cables of the shelf for a terminal: name and trial, label, what was found, price and day. Ends with a line break. */
@@ -45,7 +69,7 @@ export function shelfTable(lines: readonly ShelfCable[], options: ShelfTableOpti
   const { units = {}, width = 80, ascii = false } = options;
   const glyphs = ascii ? ASCII : LINE_DRAWING;
   const shown = (text: string) => glyphs.write(printable(text)).trim();
-  const kept = columnsIn(units);
+  const kept = columnsIn(lines, units, shown);
   const room = () => width - tableWidth(kept.map(({ column }) => column)) - 2;
   while (kept.length > 3 && room() < LEAST_NAME) kept.pop();
   const longest = Math.max(

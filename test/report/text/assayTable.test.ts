@@ -47,6 +47,26 @@ describe('the findings in a terminal', () => {
     expect(rows.filter((row) => row.includes('╋'))).toHaveLength(6);
   });
 
+  it('have the area in mm² beside the gauge where gauge was asked for, not the gauge twice', () => {
+    const made = lines(assayTable(sixCables, { width: 120, units: { area: 'awg' } }));
+    const quillRow = made.find((line) => line.startsWith('Quill'))!;
+    expect(quillRow).toMatch(/^Quill +2\.7\d? ± 0\.0\d +28\.6 ± 0\.3 +85 ± 1 +copper/);
+    const head = made.find((line) => line.startsWith('Cable '))!;
+    expect(head.match(/AWG/g)).toHaveLength(1);
+    expect(head).toContain('mm²');
+    const thick = {
+      ...quill,
+      conductor_area: measured(60, 0.5, 'mm2', []),
+      effective_gauge_text: 'between 1/0 and 2/0',
+    };
+    const rows = lines(
+      assayTable({ ...sixCables, cables: [thick, brackenfell] }, { width: 120, units: { area: 'awg' } }),
+    );
+    const at = rows.findIndex((line) => line.startsWith('Quill'));
+    expect(rows[at]).toMatch(/^Quill +60\.0 ± 0\.5 +85 ± 1/);
+    expect(rows[at + 1]).toContain('between 1/0 and 2/0');
+  });
+
   it('put the control piece first, and not among the rows', () => {
     expect(table.indexOf('Our tools said copper')).toBeLessThan(table.indexOf('Brackenfell'));
     expect(table).not.toContain('Solid 12 AWG building wire  ');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { figureColumn } from '../../../src/report/figureColumn.ts';
 import { displayWidth } from '../../../src/report/text/displayWidth.ts';
 import { shelfTable } from '../../../src/report/text/shelfTable.ts';
 import { figure, line } from '../../findings/across/lines.ts';
@@ -31,6 +32,23 @@ describe('the shelf on a terminal', () => {
     for (const row of text.split('\n')) expect(displayWidth(row), row).toBeLessThanOrEqual(width);
     expect(text).not.toContain('\u001b');
     expect(text).toContain('not settled');
+  });
+
+  it.each([60, 100])('never breaks a unit from its figure, at %i columns', (width) => {
+    const thin = line('a', 'Thin', { conductor_area: figure(3.27, 'mm2', 0.0007) });
+    const text = shelfTable([thin, LINES[0]!], { width, units: { area: 'awg' } });
+    expect(text).toMatch(/ 12\.05 ± 0\.01 AWG\b/);
+    expect(shelfTable([thin], { width, units: { area: 'awg' }, ascii: true })).toMatch(/\d \+\/- [\d.]+ AWG\b/);
+  });
+
+  it('rounds as the table of one trial does', () => {
+    const areas = [figure(34.72, 'mm2', 0.004), figure(12.6, 'mm2', 0.05)];
+    const text = shelfTable(
+      areas.map((conductor_area, at) => line('a', `Cable ${at}`, { conductor_area })),
+      { width: 100 },
+    );
+    for (const { value, plusMinus } of figureColumn(areas, {})) expect(text).toContain(`${value} ± ${plusMinus} mm²`);
+    expect(text).toContain('34.7 ± 0.3 mm²');
   });
 
   it('leaves out from the end what has no room', () => {
