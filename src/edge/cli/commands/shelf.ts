@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import { EXIT, Failure } from '../failure.ts';
 import { readUnits, type TableUnits } from '../options.ts';
+import { priceOf, shelfWish } from '../shelfWish.ts';
 
 interface ShelfOptions {
   find: string;
@@ -40,27 +41,15 @@ export function shelfCommand(): Command {
     .action(shelf);
 }
 
-const priceOf = (option: string) => (text: string) => {
-  const price = text.trim() === '' ? Number.NaN : Number(text);
-  if (Number.isFinite(price)) return price;
-  throw new Failure(`${option} was "${text}"; expected a price a metre, such as 12.50.`, EXIT.wrongUse);
-};
-
 async function shelf(options: ShelfOptions): Promise<void> {
-  const { indexedShelf, NO_WISH, orderShelf, SHELF_ORDERS, searchShelf } = await import(
+  const { indexedShelf, orderShelf, SHELF_ORDERS, searchShelf } = await import(
     '../../../findings/across/searchShelf.ts'
   );
   const by = options.sort.replace(/^-/, '');
   if (!SHELF_ORDERS.includes(by))
     throw new Failure(`--sort was "${options.sort}"; expected one of ${SHELF_ORDERS.join(', ')}.`, EXIT.wrongUse);
+  const wish = await shelfWish(options);
   const { cables, damaged } = await allCables();
-  const wish = {
-    ...NO_WISH,
-    words: options.find,
-    metal: options.metal,
-    least: options.least ?? null,
-    most: options.most ?? null,
-  };
   const found = orderShelf(searchShelf(indexedShelf(cables), wish), by, options.sort.startsWith('-')).map(
     ({ line }) => line,
   );

@@ -4,11 +4,11 @@ import {
   currencyAsked,
   found,
   nothingAsked,
-  priceIn,
   type WishFields,
   wishFields,
   wishFor,
 } from '../../store/across/findCables.ts';
+import { priceTrouble } from '../../store/across/priceAsked.ts';
 import { indexed } from '../../store/across/shelfLines.ts';
 
 /** What is looked for: words, size, metal, price. The list below follows each key. */
@@ -92,7 +92,7 @@ function Choice({ field, label, all, choices: offered }: ChoiceProps) {
 
 function Price({ field, label }: { field: 'least' | 'most'; label: string }) {
   const typed = wishFields.value[field];
-  const wrong = Number.isNaN(priceIn(typed) ?? 0);
+  const trouble = priceTrouble(field, wishFields.value);
   const id = `find-${field}`;
   return (
     <div class="edit price">
@@ -104,13 +104,13 @@ function Price({ field, label }: { field: 'least' | 'most'; label: string }) {
         value={typed}
         inputMode="decimal"
         autocomplete="off"
-        aria-invalid={wrong ? 'true' : undefined}
-        aria-describedby={wrong ? `${id}-trouble` : undefined}
+        aria-invalid={trouble !== null ? 'true' : undefined}
+        aria-describedby={trouble !== null ? `${id}-trouble` : undefined}
         onInput={(event) => wishFor(field, event.currentTarget.value)}
       />
-      {wrong && (
+      {trouble !== null && (
         <p class="trouble" id={`${id}-trouble`}>
-          Found “{typed}”; expected a price, such as 12.50.
+          {trouble}
         </p>
       )}
     </div>

@@ -9,6 +9,7 @@ import {
 } from '../../../../findings/across/searchShelf.ts';
 import { isTexts } from '../kept.ts';
 import { sessionSignal } from '../sessionSignal.ts';
+import { priceIn } from './priceAsked.ts';
 import { indexed } from './shelfLines.ts';
 
 /** What is asked for, as it stands in the fields. */
@@ -27,12 +28,6 @@ export function wishFor(field: keyof WishFields, text: string): void {
 
 export function askForAll(): void {
   kept.value = NOTHING;
-}
-
-/** `12.50` or `12,50`; null for nothing, NaN for what is no price. */
-export function priceIn(text: string): number | null {
-  const typed = text.trim().replace(',', '.');
-  return typed === '' ? null : Number(typed);
 }
 
 /** What there is to choose from. */
