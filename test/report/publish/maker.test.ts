@@ -11,6 +11,7 @@ import { typedTogether } from '../../../src/report/publish/maker/readingRows.ts'
 import { reportTypst } from '../../../src/report/publish/print/reportTypst.ts';
 import { fold } from '../../../src/trial/fold.ts';
 import { Bench } from '../../findings/bench.ts';
+import { demoPublished } from '../../support/demoReport.ts';
 
 const DAY = '2026-11-25';
 
@@ -105,6 +106,28 @@ describe('a draft for one maker', () => {
   });
 });
 
+describe('a draft about a cable that is not copper', () => {
+  const demo = demoPublished();
+  const text = reportHtml(makerDocument(demo, 'tollgate', DAY)).replaceAll('\u00a0', ' ');
+  it('says what its readings leave of tin, over copper and over aluminium', () => {
+    const share = demo.findings.cables.find(({ cable }) => cable === 'tollgate')!.metal['tinned clad aluminium']!;
+    expect(text).toContain('held against tinned copper, too, and leave it no chance');
+    expect(text).toContain(`is tinned has a chance of ${(100 * share).toFixed(1)} %`);
+    expect(text).not.toContain('was not among the metals');
+  });
+  it('tells all that the ± is made of', () => {
+    const [, made] = /What the ± of the area is made of: ([^.]*)\./.exec(text)!;
+    const shares = [...made!.matchAll(/(\d+) %(?=,|$)/g)].map(([, share]) => Number(share));
+    expect(shares.reduce((sum, share) => sum + share, 0)).toBe(100);
+    expect(made).toMatch(/everything under 3 % together \d+ %$/);
+  });
+  it('names the pieces that were worn out, and puts the question as one', () => {
+    expect(text).toMatch(/>[A-Z]{2}, 3 pieces</);
+    expect(text).not.toMatch(/>3 pieces</);
+    expect(text).toContain(`The question: ${demo.trial.purpose}`);
+  });
+});
+
 describe('the usual objections', () => {
   const of = seen(twoCables());
   const answers = objectionsTo(ofOneCable(of.trial, of.findings, 'a'));
@@ -123,6 +146,12 @@ describe('the usual objections', () => {
     // 0.393 % of the ohms for each degree from 20 °C: IEC 60028:1925.
     const degrees = (ohms.found!.value / ohms.required! - 1) / 0.00393;
     expect(answer('cold')).toContain(`would have to be ${degrees.toFixed(0)} °C from what was read`);
+  });
+
+  it('say of the whole piece what cutting cannot have changed', () => {
+    const demo = demoPublished();
+    const cut = objectionsTo(ofOneCable(demo.trial, demo.findings, 'quill')).find(({ id }) => id === 'cut')!.answer;
+    expect(cut).toContain('of the whole piece that the others were cut from');
   });
 
   it('are pasted with the address of the section that they rest on, where one was given', () => {

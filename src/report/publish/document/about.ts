@@ -99,7 +99,7 @@ export function conditionsSection(trial: Trial): Section {
     id: 'conditions',
     title: 'Conditions',
     blocks: paragraphs(
-      purpose,
+      purpose && `The question: ${purpose}`,
       [place === '' ? '' : `Measured at ${place}.`, openedOn === null ? '' : `Begun on ${openedOn}.`].join(' ').trim(),
       temperatureText(trial),
       hidden,

@@ -147,9 +147,16 @@ function restsOn(c: CableFindings): string[] {
     .filter(([, chance]) => chance >= 0.005)
     .sort((a, b) => b[1] - a[1])
     .map(([metal, chance]) => `${metal} ${percentOf(chance)}`);
-  const made = c.spread_from
+  const named = c.spread_from
     .filter(({ share }) => share >= NAMED_SHARE)
-    .map(({ label, share }) => `${label} ${Math.round(100 * share)} %`);
+    .map(({ label, share }) => ({ label, percent: Math.round(100 * share) }));
+  const rest = 100 - named.reduce((sum, { percent }) => sum + percent, 0);
+  const made = [
+    ...named.map(({ label, percent }) => `${label} ${percent} %`),
+    ...(rest > 0 && named.length < c.spread_from.length
+      ? [`and everything under ${100 * NAMED_SHARE} % together ${rest} %`]
+      : []),
+  ];
   return [
     chances.length > 1 ? `Chance of each metal: ${chances.join(', ')}.` : '',
     c.spread_from.length > 0 ? `What the ± of the area is made of: ${made.join(', ')}.` : '',

@@ -69,16 +69,28 @@ function toolAnswer({ findings }: OfOneCable, cable: CableFindings, listedAbove:
 }
 
 function tinAnswer({ trial }: OfOneCable, cable: CableFindings): string {
-  const tinned = cable.metal['tinned copper'];
   const looks = trial.evidence.length;
   return joined(
     cable.metal_found === null ? 'The metal is not settled.' : `We found ${cable.metal_found}.`,
-    tinned === undefined
-      ? 'Tinned copper was not among the metals that its readings were held against.'
-      : `Tinned copper was among the metals that its readings were held against; its chance came out as ${chance(tinned)}.`,
+    tinText(cable),
     looks === 0
       ? 'No look at the strands is on record.'
       : `${many(looks, 'look at the strands is', 'looks at the strands are')} on record.`,
+  );
+}
+
+/** What its readings leave of tin: over copper, and over aluminium where that is what was found. */
+function tinText({ metal }: CableFindings): string {
+  const { 'tinned copper': copper, 'tinned clad aluminium': aluminium } = metal;
+  if (copper !== undefined)
+    return `Tinned copper was among the metals that its readings were held against; its chance came out as ${chance(copper)}.`;
+  if (Object.keys(metal).length < 2)
+    return 'Tinned copper was not among the metals that its readings were held against.';
+  return joined(
+    'Its readings were held against tinned copper, too, and leave it no chance.',
+    aluminium === undefined
+      ? ''
+      : `That the aluminium found is tinned has a chance of ${chance(aluminium)}; under tin it is aluminium all the same.`,
   );
 }
 
@@ -159,7 +171,7 @@ function cutAnswer({ trial }: OfOneCable, cable: CableFindings, readings: readon
   const sums = cable.masses.map(({ text }) => text).join(' ');
   return joined(
     before?.atLength
-      ? `Its ohms were read over ${plainText(before.atLength, 'm')} of a piece that was cut from no other, where no strand had been lost.`
+      ? `Its ohms were read over ${plainText(before.atLength, 'm')} of the whole piece that the others were cut from: a strand lost where a short piece was cut is no part of that reading.`
       : 'Its ohms were not read over the whole bought length before the first cut.',
     sums || 'Whether its parts add up to the whole was not weighed.',
   );

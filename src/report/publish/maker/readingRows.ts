@@ -83,23 +83,29 @@ export function readingRows(trial: Trial): ReadingRow[] {
   });
 }
 
+/** `DM, 3 pieces` where pieces bear one sign, as pieces of one cable do; else each sign in its order. */
+function signsTogether(signs: readonly string[]): string {
+  const different = [...new Set(signs)];
+  return different.length === 1 && signs.length > 1 ? `${different[0]}, ${signs.length} pieces` : different.join(', ');
+}
+
 /** Pieces worn out on purpose: each test on one line, its amounts in their order. */
 export function enduranceRows(trial: Trial): ReadingRow[] {
-  const tests = new Map<string, { row: Readonly<Record<string, string>>; amounts: string[] }>();
+  const tests = new Map<string, { row: Readonly<Record<string, string>>; amounts: string[]; signs: string[] }>();
   for (const { row } of trial.endurance) {
     const load = typedText(cell(row, 'stress'), cell(row, 'stress_unit'));
     const key = [cell(row, 'test'), load, cell(row, 'unit')].join('\u001f');
-    const test = tests.get(key) ?? { row, amounts: [] };
+    const test = tests.get(key) ?? { row, amounts: [], signs: [] };
     test.amounts.push(`${cell(row, 'amount')}${cell(row, 'outcome') === 'survived' ? ' and came through' : ''}`);
+    test.signs.push(pieceSign(trial, cell(row, 'specimen')));
     tests.set(key, test);
   }
-  return [...tests.values()].map(({ row, amounts }): ReadingRow => {
+  return [...tests.values()].map(({ row, amounts, signs }): ReadingRow => {
     const load = typedText(cell(row, 'stress'), cell(row, 'stress_unit'));
     const heat = typedText(cell(row, 'temperature'), cell(row, 'temperature_unit'));
     const test = cell(row, 'test').replaceAll('_', ' ');
     const how = [load && `under ${load}`, heat && `at ${heat}`].filter((text) => text !== '').join(', ');
-    const each = amounts.length === 1 ? '1 piece' : `${amounts.length} pieces`;
     const what = `Worn by ${test}`;
-    return [each, what, `${amounts.join(', ')} ${cell(row, 'unit')}`.trim(), how];
+    return [signsTogether(signs), what, `${amounts.join(', ')} ${cell(row, 'unit')}`.trim(), how];
   });
 }
