@@ -2,6 +2,7 @@
 import type { Findings } from '../../../findings/schema.ts';
 import { UNKNOWN } from '../../figures.ts';
 import { paperTheme } from '../../theme.ts';
+import { andList } from '../../words/andList.ts';
 import { chanceText } from '../../words/chanceWords.ts';
 import { bandPlaces, placeChart } from '../pictures/placeChart.ts';
 import { type Block, paragraphs, type Section } from './blocks.ts';
@@ -45,9 +46,18 @@ export function bendSection({ flex }: Findings): Section[] {
           c.cannot_be_told_from.map((id) => nameOf(flex.judged!.cables, id)).join(', ') || UNKNOWN,
         ]),
     });
-  const cautions = [...new Set(bent.flatMap((c) => c.cautions))];
+  const cautions = cautionsOf(bent);
   if (cautions.length > 0) blocks.push({ kind: 'list', items: cautions });
   return [{ id: 'bend', title: 'How they bend', blocks }];
+}
+
+/** Each caution once, with the cables that it is about unless it is about all. */
+function cautionsOf(bent: readonly { name: string; cautions: readonly string[] }[]): string[] {
+  const texts = [...new Set(bent.flatMap(({ cautions }) => cautions))];
+  return texts.map((text) => {
+    const about = bent.filter(({ cautions }) => cautions.includes(text));
+    return about.length === bent.length ? text : `${andList(about.map(({ name }) => name))}: ${text}`;
+  });
 }
 
 const nameOf = (cables: readonly { cable: string; name: string }[], id: string): string =>

@@ -3,6 +3,7 @@ import { noBreak } from '../../words/noBreak.ts';
 import { type Block, type Cell, cellText, type ReportDocument } from '../document/blocks.ts';
 import { type Setting, TIGHT, USUAL } from './setting.ts';
 import { array, call, joined, literal } from './typst.ts';
+import { withoutEmoji } from './withoutEmoji.ts';
 
 export type ReportPaper = 'a4' | 'letter';
 
@@ -19,7 +20,7 @@ const LONG_WORD = /\S{24}(?=\S)/gu;
 const breakable = (typed: string): string => typed.replace(LONG_WORD, '$&\u200b');
 
 const text = (typed: string, named: Readonly<Record<string, string>> = {}): string =>
-  call('text', named, literal(breakable(noBreak(typed))));
+  call('text', named, literal(breakable(noBreak(withoutEmoji(typed)))));
 
 const quiet = (typed: string): string => text(typed, { size: '8.5pt', fill: colour(ink2) });
 
@@ -83,14 +84,28 @@ function table(one: Extract<Block, { kind: 'table' }>, setting: Setting): string
     ...header,
     ...body,
   );
-  return joined([
+  const parts = [
     call(
       'block',
       { above: setting.aboveTable, below: '4pt', width: '100%' },
       call('text', { size: setting.tableText }, drawn),
     ),
     call('block', { below: setting.belowTable }, quiet(caption)),
-  ]);
+  ];
+  if (setting.wholeTables && linesOf(one) <= MOST_WHOLE_LINES)
+    return call('block', { breakable: 'false', width: '100%' }, joined(parts));
+  return joined(parts);
+}
+
+/** A table of no more lines than this stands on one page: less than half of the paper, so that no page is left all but empty. */
+const MOST_WHOLE_LINES = 24;
+/** Characters that a line of a table's text takes where one column holds most of it. */
+const LINE_CHARACTERS = 70;
+
+/** About how many lines a table takes, its longest cells broken. */
+function linesOf({ rows, caption }: Extract<Block, { kind: 'table' }>): number {
+  const rowLines = rows.map((row) => Math.ceil(Math.max(1, ...row.map((c) => cellText(c).length)) / LINE_CHARACTERS));
+  return 1 + rowLines.reduce((sum, lines) => sum + lines, 0) + Math.ceil(caption.length / (2 * LINE_CHARACTERS));
 }
 
 function picture(one: Extract<Block, { kind: 'picture' }>, { textWidth }: Setting): string {
@@ -99,7 +114,7 @@ function picture(one: Extract<Block, { kind: 'picture' }>, { textWidth }: Settin
   const image = call(
     'image',
     { format: literal('svg'), width: `${mm}mm`, alt: literal(description) },
-    call('bytes', {}, literal(svg)),
+    call('bytes', {}, literal(withoutEmoji(svg))),
   );
   return call(
     'block',
@@ -229,7 +244,7 @@ export function reportTypst(document: ReportDocument, paper: ReportPaper): strin
     ]),
   ];
   const lines = [
-    `let foot = ${literal(foot)}`,
+    `let foot = ${literal(withoutEmoji(foot))}`,
     `let licence = ${literal(licence.name)}`,
     ...preamble(document, paper, setting),
     ...content,

@@ -25,6 +25,8 @@ export interface Setting {
   betweenItems: string;
   aboveTable: string;
   belowTable: string;
+  /** Short tables move to the next page as a whole, and do not go over its edge. */
+  wholeTables: boolean;
 }
 
 export const USUAL: Setting = {
@@ -51,6 +53,7 @@ export const USUAL: Setting = {
   betweenItems: '5pt',
   aboveTable: '10pt',
   belowTable: '12pt',
+  wholeTables: true,
 };
 
 /** Small and close, so that everything about one cable is two pages; nothing under 8.5 pt but the foot of the page. */
@@ -78,4 +81,5 @@ export const TIGHT: Setting = {
   betweenItems: '3pt',
   aboveTable: '4pt',
   belowTable: '5pt',
+  wholeTables: false,
 };
