@@ -70,4 +70,28 @@ describe('a device that only reads', () => {
     await page.locator('main svg:visible').first().waitFor({ timeout: 60_000 });
     expect(await page.locator('h1').textContent()).not.toMatch(/not published|only reads/);
   });
+
+  it('makes the web page and the cards once the bench computer is gone, with fonts that it read before', async () => {
+    const { page } = await reader(`${TRIAL}/publish`);
+    await page.locator('.card-frame svg').waitFor({ timeout: 120_000 });
+    await page.waitForFunction(() => {
+      const read = performance.getEntriesByType('resource') as PerformanceResourceTiming[];
+      return read.filter((file) => file.initiatorType === 'fetch' && file.name.endsWith('.woff2')).length >= 6;
+    });
+    // Every request from here on goes nowhere, and nothing of the browser's own keeping answers in its place.
+    await page.route('**/*', (route) => (route.request().url().startsWith('http') ? route.abort() : route.continue()));
+    for (const [name, file] of [
+      ['Save as a web page', /\.html$/],
+      ['Save as PNG', /\.png$/],
+    ] as const) {
+      const [came] = await Promise.all([
+        page.waitForEvent('download', { timeout: 30_000 }),
+        page.getByRole('button', { name, exact: true }).click(),
+      ]);
+      expect(came.suggestedFilename()).toMatch(file);
+    }
+    await page.getByRole('button', { name: 'PDF, A4', exact: true }).click();
+    await page.getByText(/The bench computer makes this file, and it does not answer now/).waitFor();
+    expect(await page.locator('main').textContent()).not.toContain('Failed to fetch');
+  });
 });

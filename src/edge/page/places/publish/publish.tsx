@@ -8,6 +8,7 @@ import { trialPlaces } from '../../parts/trialPlaces.ts';
 import { Trouble } from '../../parts/trouble.tsx';
 import { askWhoIAm, readsOnly } from '../../store/devices.ts';
 import { entries, folded, held, openJournal } from '../../store/journal/journal.ts';
+import { fetchFontsAhead } from '../../store/publish/pageFonts.ts';
 import {
   checkedParts,
   checkParts,
@@ -41,6 +42,7 @@ function PublishPlace({ trial }: { trial: string }) {
   useEffect(() => leavePublish, [trial]);
   useEffect(() => {
     void askWhoIAm();
+    fetchFontsAhead();
   }, []);
   const now = folded.value?.trial === trial ? folded.value : null;
   const title = now?.title || trial;

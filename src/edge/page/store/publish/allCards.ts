@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { allCards, type CardLook, cardSvg } from '../../../../report/publish/cards/card.ts';
 import type { PublishShown, PublishSubject } from '../../worker/jobs.ts';
+import { sentenceOf } from '../sentenceOf.ts';
 import { cardFile } from './cardFile.ts';
 import { fetchFile, handOver, plainName, zipped } from './files.ts';
 
@@ -42,6 +43,8 @@ export async function saveAllCards({ trial, subject, shown, look, description }:
     const name = `${plainName(trial)}-cards.zip`;
     handOver(await zipped(files), name);
     return `${name} with ${cards.length} cards is among your downloads.`;
+  } catch (error) {
+    return sentenceOf(error);
   } finally {
     drawing.value = null;
   }

@@ -7,7 +7,7 @@ import { withToken } from '../api.ts';
 /** `away`: the bench computer did not answer at all. */
 export type Fetched = { ok: true; blob: Blob } | { ok: false; sentence: string; away: boolean };
 
-const AWAY =
+export const AWAY =
   'The bench computer makes this file, and it does not answer now. Try again when it can be reached; web pages and cards are made here meanwhile.';
 
 /** What of the trial is meant, in the words of the address. */
@@ -63,11 +63,16 @@ export function plainName(trial: string): string {
   return plain.slice(0, 80) || 'trial';
 }
 
-/** Files to one .zip. */
+const NOT_PACKED =
+  'The files were made and could not be packed. Save them one by one, or try again when the bench computer can be reached.';
+
+/** Files to one .zip. @throws with a sentence when they could not be packed */
 export async function zipped(files: readonly (readonly [string, string | Uint8Array])[]): Promise<Blob> {
   const bench = new Bench();
   try {
     return new Blob([(await bench.ask('zip', { files })) as BlobPart], { type: 'application/zip' });
+  } catch {
+    throw new Error(NOT_PACKED);
   } finally {
     bench.stop();
   }

@@ -22,12 +22,23 @@ const FILES: readonly FontFile[] = [
 /** In cards alone. */
 const BOLD: FontFile = { family: 'Source Sans 3', weight: 700, range: latin, address: latin700 };
 
+const NO_FONT =
+  'This cannot be made just now: it takes a font of this page, and the bench computer, which gives it, does not answer. Try again when it can be reached.';
+
 const read = new Map<string, Promise<string>>();
 
-/** The fonts of a report, or of a card. They are files of the page, so they are there without the bench computer too. */
+/** The fonts of a report, or of a card. Once read they are there without the bench computer too. */
 export function pageFonts(use: 'report' | 'card'): Promise<EmbeddedFont[]> {
   const files = use === 'card' ? [...FILES, BOLD] : FILES;
   return Promise.all(files.map(async ({ address, ...font }) => ({ ...font, data: await base64At(address) })));
+}
+
+/**
+ * Reads the fonts while the bench computer is there: a page that came over plain http has no other copy of them. What cannot be read
+ * now is tried again when it is wanted.
+ */
+export function fetchFontsAhead(): void {
+  pageFonts('card').catch(() => {});
 }
 
 function base64At(address: string): Promise<string> {
@@ -41,8 +52,8 @@ function base64At(address: string): Promise<string> {
 }
 
 async function readBase64(address: string): Promise<string> {
-  const answer = await fetch(address);
-  if (!answer.ok) throw new Error('A font of this page could not be read; load the page anew.');
+  const answer = await fetch(address).catch(() => null);
+  if (!answer?.ok) throw new Error(NO_FONT);
   const bytes = new Uint8Array(await answer.arrayBuffer());
   let text = '';
   for (const byte of bytes) text += String.fromCharCode(byte);
