@@ -1,10 +1,10 @@
 import type { PartPlace } from '../../../../journal/kinds/seal.ts';
-import { emptyOutbox, waiting } from '../../../../journal/sync/outbox.ts';
 import type { SealedPart } from '../../../../trial/trial.ts';
 import { ask } from '../api.ts';
 import { recorder } from '../journal/device.ts';
-import { held, say } from '../journal/journal.ts';
+import { say } from '../journal/journal.ts';
 import { sentenceOf } from '../sentenceOf.ts';
+import { untilSent } from './untilSent.ts';
 
 export interface SealForm {
   part: string;
@@ -19,8 +19,8 @@ export interface SealForm {
  * @returns null when it was sealed, or a sentence that says what stands in the way
  */
 export async function sealPart(trial: string, { part, title, places, hidden }: SealForm): Promise<string | null> {
-  const unsent = waiting(held.peek()?.outbox ?? emptyOutbox(trial)).length;
-  if (unsent > 0) return 'Something that was said here is not on the bench computer yet; seal when it is.';
+  const unsent = await untilSent();
+  if (unsent !== '') return unsent;
   const asked = { trial, part: part.trim(), title: title.trim(), places: places.join(','), by: recorder.peek() };
   const query = new URLSearchParams({ ...asked, hidden: hidden ? 'yes' : 'no' });
   const row = await ask<Record<string, string>>(`/api/seal?${query}`);
