@@ -69,6 +69,16 @@ describe('a run', () => {
       .getByText(/no fuse/i)
       .first()
       .waitFor();
+    await answer(page, 'charging').fill('');
+    await answer(page, 'resting').fill('12');
+    await answer(page, 'steady').fill('2000 W');
+    const first = page.locator('.run-table tbody tr').first();
+    await first.getByText('or not fed').first().waitFor();
+    expect(await first.locator('.run-settled').textContent()).toBe('falls short on bothmay not feed it');
+    await page
+      .getByText(/6 side by side: at the far end of the doubts they lose/)
+      .first()
+      .waitFor();
     await page.getByRole('button', { name: 'Start over' }).click();
     expect(await answer(page, 'steady').inputValue()).toBe('80');
   });

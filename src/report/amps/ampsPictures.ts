@@ -65,12 +65,12 @@ const times = ({ value, low, high }: Between, factor: number): Between => ({
   high: high * factor,
 });
 const NOTHING: Between = { value: Number.NaN, low: Number.NaN, high: Number.NaN };
-const amount = (x: number, decimals: number) => (Number.isFinite(x) ? x.toFixed(decimals) : 'no end');
 
-function rowOf({ cable }: RunAnswer, { value, low, high }: Between, decimals: number, unit: string) {
-  const text = Number.isFinite(value)
-    ? `${value.toFixed(decimals)} ${unit}, ${amount(low, decimals)} to ${amount(high, decimals)}`
-    : 'cannot feed this load';
+/** Where at the far end the load may not be fed nobody knows an upper end. */
+function rowOf({ cable, feeds }: RunAnswer, { value, low, high }: Between, decimals: number, unit: string) {
+  const open = feeds !== 'yes' || !Number.isFinite(high);
+  const ends = open ? `${low.toFixed(decimals)} or more` : `${low.toFixed(decimals)} to ${high.toFixed(decimals)}`;
+  const text = Number.isFinite(value) ? `${value.toFixed(decimals)} ${unit}, ${ends}` : 'cannot feed this load';
   return { name: cable.name, metal: metalKind(cable.heated.metal.name), value, low, high, text };
 }
 

@@ -101,6 +101,16 @@ describe('the charts by length', () => {
     expect(heatStrip(check).limit!.value).toBeCloseTo(60, 9);
   });
 
+  it('name no upper end where the load may not be fed at the far end of the doubts', () => {
+    const q = questionFrom({ ...FIRST_ANSWERS, load: 'W', steady: '2000', resting: '12', charging: '' });
+    const check = runCheck(q, sizes(['4 AWG', '2 AWG', '1/0 AWG']), []);
+    expect(check.answers.map((a) => a.feeds)).toEqual(['no', 'not settled', 'yes']);
+    const texts = (strip: ReturnType<typeof dropStrip>) => strip.rows.map((row) => row.text);
+    const ends = (text: string) => text.replace(/\d+\.?\d*/g, '#');
+    expect(texts(dropStrip(q, check)).map(ends)).toEqual(['cannot feed this load', '# %, # or more', '# %, # to #']);
+    expect(texts(heatStrip(check)).map(ends)).toEqual(['cannot feed this load', '# °C, # or more', '# °C, # to #']);
+  });
+
   it('hold the load that is asked about, and name the lines in the order in which they end', () => {
     const steep = (name: string, by: number) => ({
       name,
