@@ -1,5 +1,6 @@
 /** Cards as SVG: nothing clipped, nothing too small, the same place at every step, whatever the names are. */
 import { describe, expect, it } from 'vitest';
+import type { CableFindings } from '../../../src/findings/schema.ts';
 import { figureText } from '../../../src/report/figures.ts';
 import { AMPS_CAUTION } from '../../../src/report/publish/cards/aspects.ts';
 import {
@@ -29,6 +30,9 @@ const WISHES: readonly CardWish[] = [
   { kind: 'one', about: 'inside', cables: [first] },
   { kind: 'one', about: 'amps', cables: [first] },
   { kind: 'two', about: 'inside', cables: [first, second] },
+  { kind: 'one', about: 'bend', cables: [first] },
+  { kind: 'two', about: 'jacket', cables: [first, second] },
+  { kind: 'one', about: 'inside', cables: ['tollgate'] },
   { kind: 'field', about: 'inside', cables: [] },
   { kind: 'field', about: 'amps', cables: [] },
   { kind: 'order', about: 'inside', cables: [] },
@@ -209,6 +213,49 @@ describe('a cable whose metal is not the copper of its label', () => {
       expect(wordsOf({}, size).join(' ')).toContain(
         `Metal copper-clad aluminium, ${metal.value} ± ${metal.plusMinus} mm²`,
       );
+  });
+});
+
+describe('the ground and the room of a card', () => {
+  const widthsOf = (svg: string) =>
+    [...svg.matchAll(/<rect\b[^>]*?\bwidth="([\d.]+)"/g)].map(([, width]) => Number(width));
+  it('a lower third is its strip alone', () => {
+    for (const size of LAID_OUT) {
+      const svg = cardSvg(source, { kind: 'lower-third', about: 'inside', cables: [first] }, { size, ...LOOK });
+      expect(Math.max(...widthsOf(svg)), size).toBeLessThan(FORMATS[size].width);
+    }
+  });
+  it.each(['one', 'two'] as const)('a scale has no box below it where the ground is left out: %s', (kind) => {
+    const wish: CardWish = { kind, about: 'inside', cables: [first, second] };
+    const svg = cardSvg(source, wish, { size: '1920x1080', dark: false, transparent: true });
+    const strip = svg.slice(svg.lastIndexOf('scale(2)'));
+    // Only bars are drawn as rectangles, each with its edge.
+    expect(Math.max(...widthsOf(strip))).toBeLessThan(kind === 'one' ? 380 : 700);
+  });
+  it('an upright card of two uses its height, and so does an order', () => {
+    const y = (wish: CardWish, name: string) =>
+      linesOf(cardSvg(source, wish, { size: '1080x1920', ...LOOK })).find(({ text }) => text === name)!.y;
+    const [upper, lower] = demo.findings.cables.filter(({ name }) => !name.includes(' ')) as [
+      CableFindings,
+      CableFindings,
+    ];
+    const two: CardWish = { kind: 'two', about: 'inside', cables: [upper.cable, lower.cable] };
+    expect(y(two, lower.name) - y(two, upper.name)).toBeGreaterThan(400);
+    const order: CardWish = { kind: 'order', about: 'inside', cables: [] };
+    expect(y(order, demo.findings.decide!.cables.at(-1)!.name)).toBeGreaterThan(1300);
+  });
+  it.each([
+    ['bend', 'stiffer'],
+    ['jacket', 'thicker'],
+    ['amps', 'carries more'],
+  ] as const)('a scale about %s says what its end means, and where the other cables lie', (about, word) => {
+    const words = (kind: 'one' | 'two') =>
+      linesOf(cardSvg(source, { kind, about, cables: [first, second] }, { size: '1080x1920', ...LOOK })).map(
+        ({ text }) => text,
+      );
+    expect(words('one')).toContain(`${word} →`);
+    expect(words('one')).toContain('light: the other cables');
+    expect(words('two')).toContain(`${word} →`);
   });
 });
 

@@ -34,6 +34,8 @@ export interface Shown {
   remark: string;
   /** The metal in words where it is not copper; empty elsewhere. */
   otherMetal: string;
+  /** What less and more of it mean, for the ends of its scale; null where the claim's limit says it. */
+  ends: readonly [less: string, more: string] | null;
   /** All of the metal where the figure is the copper in it: `copper-clad aluminium, 33.2 ± 0.9 mm²`; empty elsewhere. */
   allMetal: string;
 }
@@ -46,9 +48,15 @@ function shown(head: string, figure: Measured | null, more: Partial<Shown>): Sho
   const plain = plusMinus === '' ? '' : `± ${plusMinus}`;
   const after = [plain, shownUnit].filter((part) => part !== '').join(' ');
   const base = { head, figure, value, plain, unit: shownUnit, after, condition };
-  const empty = { limit: null, nominal: null, outcome: null, remark: '', otherMetal: '', allMetal: '' };
+  const empty = { limit: null, nominal: null, outcome: null, remark: '', otherMetal: '', allMetal: '', ends: null };
   return { ...base, ...empty, metal: 'unknown', ...more };
 }
+
+const ENDS = {
+  bend: ['bends more easily', 'stiffer'],
+  jacket: ['thinner', 'thicker'],
+  amps: ['carries less', 'carries more'],
+} as const;
 
 /** How far a claim is missed, in words: `by 13.2 ± 0.9 %`. */
 function shortText(claim: Claim): string {
@@ -84,14 +92,18 @@ function bend({ flex }: Findings, cable: CableFindings): Shown {
   const found = flex?.cables.find((c) => c.cable === cable.cable);
   const bands = Math.max(0, ...(flex?.cables.map((c) => c.band ?? 0) ?? []));
   const remark = found?.band ? `band ${found.band} of ${bands}, the first bends most easily` : '';
-  return shown('Bending stiffness', found?.bending_stiffness ?? null, { metal: metalKind(cable.metal_found), remark });
+  return shown('Bending stiffness', found?.bending_stiffness ?? null, {
+    metal: metalKind(cable.metal_found),
+    remark,
+    ends: ENDS.bend,
+  });
 }
 
 function jacket({ jacket: part }: Findings, cable: CableFindings): Shown {
   const found = part?.cables.find((c) => c.cable === cable.cable);
   const wall = found?.wall ?? cable.wall;
   const least = wall?.least ? `${wall.least.value.toFixed(2)} mm at its thinnest` : '';
-  return shown('Wall of the jacket', wall?.mean ?? null, { metal: 'unknown', remark: least });
+  return shown('Wall of the jacket', wall?.mean ?? null, { metal: 'unknown', remark: least, ends: ENDS.jacket });
 }
 
 function amps({ current }: Findings, cable: CableFindings): Shown {
@@ -99,7 +111,11 @@ function amps({ current }: Findings, cable: CableFindings): Shown {
   const remark = carrying
     ? `in still air of ${carrying.ambient_C.toFixed(0)} °C, to ${carrying.rating_C.toFixed(0)} °C`
     : '';
-  return shown('Carries', carrying?.current_A ?? null, { metal: metalKind(cable.metal_found), remark });
+  return shown('Carries', carrying?.current_A ?? null, {
+    metal: metalKind(cable.metal_found),
+    remark,
+    ends: ENDS.amps,
+  });
 }
 
 /** What a card about something shows of one cable. */

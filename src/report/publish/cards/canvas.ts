@@ -137,9 +137,15 @@ export class Canvas {
 
   /** The whole card, its ground under it unless that is left out. */
   card(description: string, ...children: readonly string[]): string {
-    const { width, height, enlarged } = this.format;
+    const { width, height } = this.format;
     const ground = this.transparent ? '' : rectangle(0, 0, width, height, { fill: this.theme.ground });
-    const inside = group({}, ground, ...children);
+    return this.overlay(description, ground, ...children);
+  }
+
+  /** A card with no ground of its own, whatever was asked: to be laid over a film. */
+  overlay(description: string, ...children: readonly string[]): string {
+    const { width, height, enlarged } = this.format;
+    const inside = group({}, ...children);
     if (enlarged === 1) return svgDocument({ width, height, description }, inside);
     return svgDocument(
       { width: width * enlarged, height: height * enlarged, description },

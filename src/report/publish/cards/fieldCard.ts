@@ -114,7 +114,8 @@ function subOf(about: About, shown: readonly Shown[]): string {
   const [condition = ''] = conditions.size === 1 ? conditions : [''];
   const under = condition === '' ? '' : `, ${condition}`;
   const what = shown.some(({ allMetal }) => allMetal !== '') ? 'area of the copper' : FIELD_TITLES[about];
-  return `Cut faces at one scale; ${what}${unit === '' ? '' : ` in ${unit}`}${under}.${asks}`;
+  const easier = about === 'bend' ? ' The smaller, the more easily it bends.' : '';
+  return `Cut faces at one scale; ${what}${unit === '' ? '' : ` in ${unit}`}${under}.${asks}${easier}`;
 }
 
 interface WordsPlace {

@@ -7,7 +7,7 @@ import { nameLines, outcomeLine } from './pieces.ts';
 
 const HEIGHT = 196;
 
-/** A strip over the lower part of a film: the cable's name, its figure and outcome in one line. The rest stays empty. */
+/** A strip over the lower part of a film: the cable's name, its figure and outcome in one line. The rest stays empty, without a ground. */
 export function lowerThird(
   canvas: Canvas,
   findings: Findings,
@@ -26,7 +26,7 @@ export function lowerThird(
   const x = safe.left + 32;
   const figureX = narrow ? x : safe.left + width * 0.5;
   const figureY = narrow ? nameY + (name.lines.length - 1) * name.lineHeight + 66 : top + 72;
-  return canvas.card(
+  return canvas.overlay(
     `${cable.name}: ${shown.head} ${shown.value} ${shown.after}.`,
     rectangle(safe.left, top, width, height, { fill: theme.ground }),
     rectangle(safe.left, top, 8, height, { fill: theme.copper }),

@@ -4,10 +4,11 @@ import { sectionDrawing } from '../../section/sectionDrawing.ts';
 import { type SectionInput, sectionInput } from '../../section/sectionInput.ts';
 import { reach, sectionRadii } from '../../section/sectionRadii.ts';
 import { circle, element, group, round } from '../../svg.ts';
+import { shownCables } from '../document/overview.ts';
 import { type About, type Shown, shownOf } from './aspects.ts';
 import type { Canvas } from './canvas.ts';
 import { brokenLines, fitName } from './fitName.ts';
-import { axisOf, type CardFoot, foot, footRoom, nameLines, outcomeLine, strips } from './pieces.ts';
+import { axisOf, type CardFoot, endsLine, foot, footRoom, nameLines, outcomeLine, strips } from './pieces.ts';
 
 /** What has been shown so far of one cable, for cuts that look like an animation: name, claim, what was found, outcome. */
 export const REVEAL_STEPS = 4;
@@ -78,6 +79,8 @@ interface Said {
 
 /** More lines than these stand closer, so that the scale below still finds room. */
 const USUAL_LINES = 2;
+/** Radius of the face on a square card that says more, px. */
+const SMALLER_FACE = 140;
 /** Where the leader of the metal ends, share of the radius. */
 const METAL_AT = 0.25;
 
@@ -152,6 +155,15 @@ function keyFigure(canvas: Canvas, x: number, y: number, shown: Shown, width: nu
   ]);
 }
 
+/** The other cables' figures where no claim's limit gives the scale a reference. */
+function othersOf(about: About, findings: Findings, cable: CableFindings, { ends, unit }: Shown): Shown[] {
+  if (ends === null) return [];
+  return shownCables(findings)
+    .filter((other) => other.cable !== cable.cable)
+    .map((other) => shownOf(about, findings, other))
+    .filter((other) => other.figure !== null && other.unit === unit);
+}
+
 /** One cable: its cut face, what the label says, what was found, and the outcome. */
 export function oneCard(
   canvas: Canvas,
@@ -163,6 +175,8 @@ export function oneCard(
   const caution = about === 'amps';
   const place = placeOf(canvas, caution);
   const shown = shownOf(about, findings, cable);
+  // One line more on the shortest card: a smaller face leaves it its room.
+  if (format.shape === 'square' && shown.allMetal !== '') place.r = SMALLER_FACE;
   const name = fitName(cable.name, place.width);
   const parts: string[] = [nameLines(canvas, place.x, place.top, name)];
   let y = place.top + (name.lines.length - 1) * name.lineHeight + 44;
@@ -195,7 +209,8 @@ export function oneCard(
     if (format.shape === 'wide') ys.push(y - 12);
     y += format.shape === 'square' ? 96 : 122;
     parts.push(keyFigure(canvas, place.x, y, shown, place.width));
-    const axis = axisOf([shown]);
+    const beside = othersOf(about, findings, cable, shown);
+    const axis = axisOf([shown, ...beside]);
     const room = safe.bottom - footRoom(caution) - y;
     const gap = format.shape === 'wide' ? 44 : 24;
     if (axis && room > 240) {
@@ -206,10 +221,14 @@ export function oneCard(
         place.width,
         [{ figure: shown.figure, metal: shown.metal }],
         axis,
-        30,
+        { rowHeight: 30, others: beside.flatMap(({ figure }) => figure?.value ?? []) },
       );
       parts.push(drawn.svg);
       y += gap + drawn.height;
+      if (shown.ends !== null) {
+        y += 24;
+        parts.push(endsLine(canvas, place.x, y, place.width, { ends: shown.ends, others: beside.length > 0 }));
+      }
     }
   }
   if (step >= OUTCOME) {

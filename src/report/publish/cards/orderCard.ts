@@ -10,7 +10,8 @@ import { type CardFoot, foot, footRoom, nameLines } from './pieces.ts';
 
 /** What stands where a part is still to come. */
 const TO_COME = 'to come';
-const LARGEST_ROW = 132;
+/** px; a card that stands upright has the height for more. */
+const LARGEST_ROW = { wide: 132, square: 132, tall: 210 } as const;
 
 /** The order so far: bands with their places and the chance of the first; before there is one, a table of what is known so far. */
 export function orderCard(
@@ -30,7 +31,7 @@ export function orderCard(
   const top = headTop + 24 + note.lines.length * 36 + 24;
   const bottom = safe.bottom - footRoom(false);
   const rows = decide === null ? cables.length : decide.cables.length;
-  const row = Math.min(LARGEST_ROW, (bottom - top) / Math.max(1, rows));
+  const row = Math.min(LARGEST_ROW[canvas.format.shape], (bottom - top) / Math.max(1, rows));
   const body = decide === null ? tableSoFar(canvas, findings, cables, top, bottom) : order(canvas, decide, top, row);
   return canvas.card(
     decide?.sentence || `${title}: ${cables.map(({ name }) => name).join(', ')}.`,
@@ -154,7 +155,7 @@ function tableSoFar(
   const width = safe.right - safe.left;
   const names = width * (format.shape === 'wide' ? 0.34 : 0.36);
   const each = (width - names) / columns.length;
-  const row = Math.min(LARGEST_ROW, (bottom - top - 44) / Math.max(1, cables.length));
+  const row = Math.min(LARGEST_ROW[format.shape], (bottom - top - 44) / Math.max(1, cables.length));
   const heads = columns.map(([head], k) =>
     canvas.text(safe.left + names + k * each, top + 26, head, { size: 24, fill: canvas.quiet }),
   );

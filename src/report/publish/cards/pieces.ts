@@ -1,10 +1,10 @@
 /** Pieces that several cards are put together from. */
 import type { Measured } from '../../../findings/schema.ts';
-import { type IntervalAxis, intervalAxis } from '../../intervalAxis.ts';
+import { type IntervalAxis, intervalAxis, positionOn } from '../../intervalAxis.ts';
 import { intervalHead, intervalHeadHeight, intervalRow } from '../../intervalBar.ts';
 import type { MetalKind } from '../../metalKind.ts';
 import { outcomeMark } from '../../outcomeMark.ts';
-import { circle, group, rectangle } from '../../svg.ts';
+import { circle, group, line } from '../../svg.ts';
 import { textWidth } from '../../textFit.ts';
 import { AMPS_CAUTION, type Shown } from './aspects.ts';
 import { type Canvas, LEAST_TEXT } from './canvas.ts';
@@ -130,6 +130,37 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 /** Text of the screen's strips is made for 13 px: enlarged so that it is read on film. */
 export const ENLARGED = 2;
 
+/** Half the height of the light tick of a cable that the card is not about, px of the strip. */
+const OTHER = 6;
+/** Light edge round a strip where there is no ground, px of the strip. */
+const STRIP_EDGE = 3;
+
+/** The same drawing in the ground's colour and a little broader, to lie below it where there is no ground. */
+function edgeOf(svg: string, ground: string): string {
+  const broad = svg
+    .replace(/(stroke|fill)="(?!none")[^"]*"/g, `$1="${ground}"`)
+    .replace(/stroke-width="([\d.]+)"/g, (_, width: string) => `stroke-width="${Number(width) + STRIP_EDGE}"`);
+  return group({ stroke: ground, 'stroke-width': STRIP_EDGE, 'stroke-linejoin': 'round' }, broad);
+}
+
+/** Below a scale: what its ends mean, and what its light ticks are. */
+export function endsLine(
+  canvas: Canvas,
+  x: number,
+  y: number,
+  width: number,
+  { ends, others }: { ends: Shown['ends']; others: boolean },
+): string {
+  if (ends === null) return '';
+  const look = { size: LEAST_TEXT, fill: canvas.quiet } as const;
+  return group(
+    {},
+    canvas.text(x, y, `← ${ends[0]}`, look),
+    others ? canvas.text(x + width / 2, y, 'light: the other cables', { ...look, anchor: 'middle' }) : '',
+    canvas.text(x + width, y, `${ends[1]} →`, { ...look, anchor: 'end' }),
+  );
+}
+
 /** Strips on one axis, all at the text's width, enlarged for film. */
 export function strips(
   canvas: Canvas,
@@ -138,7 +169,7 @@ export function strips(
   width: number,
   rows: readonly { figure: Measured | null; metal: MetalKind }[],
   axis: IntervalAxis,
-  rowHeight = 36,
+  { rowHeight = 36, others = [] }: { rowHeight?: number; others?: readonly number[] } = {},
 ): { svg: string; height: number } {
   const { theme } = canvas;
   const inner = width / ENLARGED;
@@ -149,11 +180,18 @@ export function strips(
     ),
   );
   const head = intervalHead(axis, { width: inner, theme, as: 'group' });
-  const backing = canvas.transparent
-    ? rectangle(-6, 0, inner + 12, intervalHeadHeight + rows.length * rowHeight, { fill: theme.ground })
-    : '';
+  const at = positionOn(axis, inner);
+  const middle = intervalHeadHeight + rowHeight / 2;
+  const light = others.map((value) =>
+    line(at(value), middle - OTHER, at(value), middle + OTHER, { stroke: theme.edge, 'stroke-width': 1 }),
+  );
+  const all = [head, ...light, ...drawn].join('');
   return {
-    svg: group({ transform: `translate(${x} ${y}) scale(${ENLARGED})` }, backing, head, ...drawn),
+    svg: group(
+      { transform: `translate(${x} ${y}) scale(${ENLARGED})` },
+      canvas.transparent ? edgeOf(all, theme.ground) : '',
+      canvas.transparent ? all.replaceAll(theme.ink2, canvas.quiet) : all,
+    ),
     height: ENLARGED * (intervalHeadHeight + rows.length * rowHeight),
   };
 }

@@ -1,4 +1,5 @@
 import type { CableFindings, Findings } from '../../../findings/schema.ts';
+import type { IntervalAxis } from '../../intervalAxis.ts';
 import { intervalHeadHeight } from '../../intervalBar.ts';
 import { sectionDrawing } from '../../section/sectionDrawing.ts';
 import { sectionInput } from '../../section/sectionInput.ts';
@@ -7,7 +8,7 @@ import { group } from '../../svg.ts';
 import { type About, type Shown, shownOf } from './aspects.ts';
 import { type Canvas, LEAST_TEXT } from './canvas.ts';
 import { type FittedName, fitName, heightBelow } from './fitName.ts';
-import { axisOf, type CardFoot, ENLARGED, foot, footRoom, nameLines, outcomeLine, strips } from './pieces.ts';
+import { axisOf, type CardFoot, ENLARGED, endsLine, foot, footRoom, nameLines, outcomeLine, strips } from './pieces.ts';
 
 /** Two cables side by side: two cut faces at one scale, their figures, and two strips on one axis. */
 export function twoCard(
@@ -17,14 +18,14 @@ export function twoCard(
   { about, foot: said }: { about: About; foot: CardFoot },
 ): string {
   const { safe, format } = canvas;
+  if (format.shape === 'tall') return uprightTwo(canvas, findings, pair, { about, foot: said });
   const caution = about === 'amps';
   const shown = pair.map((cable) => shownOf(about, findings, cable));
   const width = safe.right - safe.left;
   const column = width / 2;
   const bottom = safe.bottom - footRoom(caution);
   const axis = axisOf(shown);
-  const stripRow = 50;
-  const stripRoom = axis ? ENLARGED * (intervalHeadHeight + 2 * stripRow) + 16 : 0;
+  const stripRoom = axis ? stripsHeight(shown) : 0;
   const names = pair.map(({ name }) => fitName(name, column - 40, { largest: 48, most: 3 }));
   const figureBelow = Math.max(...names.map(heightBelow)) + 62;
   const words = format.shape === 'wide' ? 276 : 330;
@@ -47,14 +48,85 @@ export function twoCard(
     );
   });
   const lowest = cy + r + 62 + figureBelow + 104;
-  if (axis) {
-    const rows = shown.map(({ figure, metal }) => ({ figure, metal }));
-    const top = Math.min(lowest + 48, bottom - stripRoom + 12);
-    parts.push(
-      strips(canvas, safe.left, top, width, rows, axis, stripRow).svg,
-      ...stripNames(canvas, pair, top, stripRow),
+  if (axis) parts.push(stripsOf(canvas, pair, shown, axis, Math.min(lowest + 48, bottom - stripRoom + 12)));
+  const description = pair.map(({ name, sentence }) => `${name}: ${sentence}`).join(' ');
+  return canvas.card(description, ...parts, foot(canvas, said, caution));
+}
+
+const STRIP_ROW = 50;
+const stripsHeight = ([first]: readonly Shown[]): number =>
+  ENLARGED * (intervalHeadHeight + 2 * STRIP_ROW) + 16 + (first?.ends ? LEAST_TEXT + 8 : 0);
+
+/** Both figures on one axis, with their names and what the ends mean. */
+function stripsOf(
+  canvas: Canvas,
+  pair: readonly CableFindings[],
+  shown: readonly Shown[],
+  axis: IntervalAxis,
+  top: number,
+): string {
+  const { left, right } = canvas.safe;
+  const rows = shown.map(({ figure, metal }) => ({ figure, metal }));
+  const drawn = strips(canvas, left, top, right - left, rows, axis, { rowHeight: STRIP_ROW });
+  const ends = shown[0]?.ends ?? null;
+  return group(
+    {},
+    drawn.svg,
+    ...stripNames(canvas, pair, top, STRIP_ROW),
+    endsLine(canvas, left, top + drawn.height + LEAST_TEXT - 8, right - left, { ends, others: false }),
+  );
+}
+
+/** Least and most of a face's radius on a card that stands upright. */
+const UPRIGHT = { least: 120, most: 230, gap: 40 };
+
+/** On a card that stands upright each cable has a band of its own, its words beside its face, so that the height is used. */
+function uprightTwo(
+  canvas: Canvas,
+  findings: Findings,
+  pair: readonly [CableFindings, CableFindings],
+  { about, foot: said }: { about: About; foot: CardFoot },
+): string {
+  const { safe, theme } = canvas;
+  const caution = about === 'amps';
+  const shown = pair.map((cable) => shownOf(about, findings, cable));
+  const axis = axisOf(shown);
+  const bottom = safe.bottom - footRoom(caution);
+  const stripTop = bottom - (axis ? stripsHeight(shown) : 0);
+  const band = (stripTop - safe.top) / 2;
+  const r = Math.max(UPRIGHT.least, Math.min(UPRIGHT.most, band / 2 - UPRIGHT.gap));
+  const widest = Math.max(...pair.map((cable) => reach(sectionRadii(sectionInput(cable))) ?? 8));
+  const x = safe.left + 2 * r + 2 * UPRIGHT.gap;
+  const width = safe.right - x;
+  const parts = pair.map((cable, i) => {
+    const cy = safe.top + (i + 0.5) * band;
+    const drawing = sectionDrawing(sectionInput(cable), {
+      scalePxPerMm: r / widest,
+      theme,
+      showTicks: 'upright',
+      weight: 1.6,
+      as: 'group',
+    });
+    const name = fitName(cable.name, width, { largest: 64, most: 4 });
+    const figure = shown[i]!;
+    // Name, figure, outcome and the line below it, in the middle of their band.
+    const nameY = cy - (heightBelow(name) + 150) / 2 + 10;
+    const figureY = nameY + heightBelow(name) + 84;
+    return group(
+      {},
+      group(
+        { transform: `translate(${safe.left + r + 20 - drawing.width / 2} ${cy - drawing.height / 2})` },
+        drawing.svg,
+      ),
+      nameLines(canvas, x, nameY, name),
+      canvas.runs(x, figureY, [
+        { text: figure.value, size: figure.value.length > 6 ? 44 : 64, weight: '700' },
+        { text: figure.after, size: figure.value.length > 6 ? 28 : 34, fill: canvas.quiet },
+      ]),
+      outcomeLine(canvas, x, figureY + 62, figure, { size: 38, width }),
     );
-  }
+  });
+  if (axis) parts.push(stripsOf(canvas, pair, shown, axis, stripTop + 12));
   const description = pair.map(({ name, sentence }) => `${name}: ${sentence}`).join(' ');
   return canvas.card(description, ...parts, foot(canvas, said, caution));
 }
