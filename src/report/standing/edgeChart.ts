@@ -1,7 +1,7 @@
 import { max, min, tickStep } from 'd3-array';
 import { circle, element, group, label, line, svgDocument } from '../svg.ts';
-import { fittedLines, textWidth } from '../textFit.ts';
 import type { Theme } from '../theme.ts';
+import { placeNames, type Stretch } from './edgeNames.ts';
 
 /** A cable between two figures that pull against each other. */
 export interface EdgePoint {
@@ -33,7 +33,11 @@ const ROOM = { left: 52, right: 16, top: 30, foot: 46 };
 const NAME = 14;
 const DOT = 5.5;
 const SANS_SIZE = 13;
-const WIDEST_NAME = 170;
+
+interface Spot {
+  x: number;
+  y: number;
+}
 
 interface Scale {
   at: (value: number) => number;
@@ -85,12 +89,15 @@ export function edgeChart(
     ROOM.top,
     5,
   );
+  const steps = edgeSteps(points, axes, x, y);
+  const bars = points.flatMap((p) => barsOf(p, x, y));
   return svgDocument(
     { width, height, description: edgeSaid(points, axes) },
     ...frame(x, y, axes, { left: ROOM.left, right, foot, theme }),
-    edgeLine(points, axes, x, y, theme),
-    ...names(points, x, y, { width, theme }),
-    ...points.map((p) => mark(p, x, y, theme)),
+    edgeLine(steps, theme),
+    ...bars.map(({ x1, y1, x2, y2 }) => line(x1, y1, x2, y2, { stroke: theme.copperLine, 'stroke-width': 2 })),
+    ...names(points, x, y, { width, foot, lines: [...steps, ...bars], theme }),
+    ...[...points].sort((a, b) => Number(b.onEdge) - Number(a.onEdge)).map((p) => mark(p, x, y, theme)),
   );
 }
 
@@ -135,85 +142,73 @@ function frame(
   ];
 }
 
-function edgeLine(points: readonly EdgePoint[], axes: EdgeAxes, x: Scale, y: Scale, theme: Theme): string {
+/** The step that joins the cables of the edge. Between two of them nothing was measured: it goes through what is beaten by both. */
+function edgeSteps(points: readonly EdgePoint[], axes: EdgeAxes, x: Scale, y: Scale): Stretch[] {
   const on = points.filter((p) => p.onEdge).sort((a, b) => a.x - b.x);
-  if (on.length < 2) return '';
-  // Between two cables of the edge nothing was measured: a step, through what is beaten by both, claims no cable there.
-  const less = axes.x.better === 'less';
-  const d = on
-    .map((p, i) => {
-      if (i === 0) return `M${x.at(p.x).toFixed(1)} ${y.at(p.y).toFixed(1)}`;
-      const corner = less
-        ? `H${x.at(p.x).toFixed(1)}V${y.at(p.y).toFixed(1)}`
-        : `V${y.at(p.y).toFixed(1)}H${x.at(p.x).toFixed(1)}`;
-      return corner;
-    })
-    .join('');
-  return element('path', { d, fill: 'none', stroke: theme.edge, 'stroke-width': 1, 'stroke-dasharray': '3 3' });
+  return on.slice(1).flatMap((p, i) => {
+    const [from, to] = [on[i]!, p].map((q) => ({ x: x.at(q.x), y: y.at(q.y) })) as [Spot, Spot];
+    const corner = axes.x.better === 'less' ? { x: to.x, y: from.y } : { x: from.x, y: to.y };
+    return [
+      { x1: from.x, y1: from.y, x2: corner.x, y2: corner.y },
+      { x1: corner.x, y1: corner.y, x2: to.x, y2: to.y },
+    ];
+  });
 }
 
-function mark(p: EdgePoint, x: Scale, y: Scale, theme: Theme): string {
+function edgeLine(steps: readonly Stretch[], theme: Theme): string {
+  const [first] = steps;
+  if (first === undefined) return '';
+  const d = steps.map(({ x2, y2 }) => `L${x2.toFixed(1)} ${y2.toFixed(1)}`).join('');
+  return element('path', {
+    d: `M${first.x1.toFixed(1)} ${first.y1.toFixed(1)}${d}`,
+    fill: 'none',
+    stroke: theme.edge,
+    'stroke-width': 1,
+    'stroke-dasharray': '3 3',
+  });
+}
+
+/** The bars of a cable: across and up. */
+function barsOf(p: EdgePoint, x: Scale, y: Scale): Stretch[] {
   const [cx, cy] = [x.at(p.x), y.at(p.y)];
-  const bar = { stroke: theme.copperLine, 'stroke-width': 2 };
-  return group(
-    {},
-    p.xInterval ? line(x.at(p.xInterval[0]), cy, x.at(p.xInterval[1]), cy, bar) : '',
-    p.yInterval ? line(cx, y.at(p.yInterval[0]), cx, y.at(p.yInterval[1]), bar) : '',
-    circle(cx, cy, DOT, { fill: p.onEdge ? theme.copper : theme.ground, stroke: theme.ink, 'stroke-width': 1.5 }),
-  );
+  return [
+    ...(p.xInterval ? [{ x1: x.at(p.xInterval[0]), y1: cy, x2: x.at(p.xInterval[1]), y2: cy }] : []),
+    ...(p.yInterval ? [{ x1: cx, y1: y.at(p.yInterval[0]), x2: cx, y2: y.at(p.yInterval[1]) }] : []),
+  ];
 }
 
-interface Box {
-  x: number;
-  y: number;
-  w: number;
-  h: number;
+/** Solid discs first and open rings over them with nothing inside, so that each outline is seen where marks lie close. */
+function mark(p: EdgePoint, x: Scale, y: Scale, theme: Theme): string {
+  return circle(x.at(p.x), y.at(p.y), DOT, {
+    fill: p.onEdge ? theme.copper : 'none',
+    stroke: theme.ink,
+    'stroke-width': 1.5,
+  });
 }
 
-const overlap = (a: Box, b: Box) => a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h;
-
-/** Names beside their marks: the first of a few places where a name covers neither a mark nor another name. */
+/** Each name beside its mark, with a line to it where two marks could be meant. */
 function names(
   points: readonly EdgePoint[],
   x: Scale,
   y: Scale,
-  { width, theme }: { width: number; theme: Theme },
+  { width, foot, lines, theme }: { width: number; foot: number; lines: readonly Stretch[]; theme: Theme },
 ): string[] {
-  const taken: Box[] = points.map((p) => ({ x: x.at(p.x) - DOT, y: y.at(p.y) - DOT, w: 2 * DOT, h: 2 * DOT }));
-  return points.map((p) => {
-    const [text = ''] = fittedLines(p.name, Math.min(WIDEST_NAME, width / 2), NAME, 1);
-    const w = textWidth(text, NAME);
-    const [cx, cy] = [x.at(p.x), y.at(p.y)];
-    const h = NAME + 2;
-    const right = cx + DOT + 5;
-    const left = cx - DOT - 5 - w;
-    // Beside the mark first, then further and further above and below it.
-    const places = [0, 1, 2, 3, 4].flatMap((away): Box[] =>
-      [right, left, cx - w / 2].flatMap((at) => [
-        { x: at, y: cy - (away + 1) * h - 2 - (at === right || at === left ? 0 : DOT), w, h },
-        { x: at, y: cy + away * h + 3 + (at === right || at === left ? 0 : DOT), w, h },
-      ]),
-    );
-    const inside = (b: Box) => b.x >= ROOM.left && b.x + b.w <= width && b.y >= ROOM.top - 12;
-    const place =
-      places.find((b) => inside(b) && !taken.some((t) => overlap(b, t))) ?? places.find(inside) ?? places[0]!;
-    taken.push(place);
-    const middle = place.y + h / 2;
-    const far = Math.abs(middle - cy) > 1.5 * h;
-    const end = Math.min(Math.max(cx, place.x), place.x + w);
-    const leader = far
-      ? line(cx, cy, end, place.y < cy ? place.y + h : place.y, { stroke: theme.edge, 'stroke-width': 1 })
-      : '';
+  const marks = points.map((p) => ({ name: p.name, x: x.at(p.x), y: y.at(p.y), strong: p.onEdge }));
+  const room = { left: ROOM.left + 3, right: width, top: ROOM.top - 12, foot: foot - 3, dot: DOT, size: NAME };
+  return placeNames(marks, room, lines).map(({ text, box, leader }, i) => {
+    const { onEdge } = points[i]!;
     return (
-      leader +
-      label(place.x, place.y + NAME - 2, text, {
+      (leader === null
+        ? ''
+        : line(leader.x1, leader.y1, leader.x2, leader.y2, { stroke: theme.ink2, 'stroke-width': 1 })) +
+      label(box.x, box.y + NAME - 2, text, {
         stroke: theme.ground,
         'stroke-width': 4,
         'stroke-linejoin': 'round',
         'paint-order': 'stroke',
         'font-size': NAME,
-        'font-weight': p.onEdge ? '600' : '400',
-        fill: p.onEdge ? theme.ink : theme.ink2,
+        'font-weight': onEdge ? '600' : '400',
+        fill: onEdge ? theme.ink : theme.ink2,
       })
     );
   });
