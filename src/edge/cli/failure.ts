@@ -3,6 +3,8 @@ export const EXIT = {
   done: 0,
   /** The data says no: a refused row, a package that does not verify, a file that cannot be used. */
   dataSaysNo: 1,
+  /** What was published is as it was, and this version of the program computes otherwise. */
+  otherVersion: 3,
   /** The command was not used as it is meant. */
   wrongUse: 2,
 } as const;

@@ -294,12 +294,16 @@ describe('cupel export and cupel verify', () => {
     const out = exportedCopy('changed later');
     const path = join(out, 'cables.csv');
     writeFileSync(path, readFileSync(path, 'utf8').replace('2 AWG', '4 AWG'));
-    const { code, stderr } = cupel(['verify', out]);
+    const { code, stdout, stderr } = cupel(['verify', out]);
     expect(code).toBe(1);
     expect(stderr).toMatch(
-      /^The tables of .*changed later were changed after findings\.json was computed from them: rows of cables\.csv; the package does not say which rows\. /,
+      /^The tables of .*changed later were changed after findings\.json was computed from them: rows of cables\.csv; otherwise than in a sealed part reads cables\.csv \S+\.\n/,
     );
-    expect(stderr).toMatch(/Computed again, the first difference is at .+, .+: published .+, computed .+\.\n$/);
+    expect(stderr).toMatch(
+      /Computed again, the first difference is at .+, .+: published .+, computed .+\. Cables share tools, /,
+    );
+    expect(stderr, 'the sealed rows have not changed').toContain('Part 1, What is inside: rows and findings are those');
+    expect(stdout).not.toContain('clean');
   });
 
   it('verify says when the package does not tell which table was changed', () => {
@@ -309,7 +313,7 @@ describe('cupel export and cupel verify', () => {
     writeFileSync(join(out, 'datapackage.json'), '{}');
     const { code, stderr } = cupel(['verify', out]);
     expect(code).toBe(1);
-    expect(stderr).toMatch(/: the package does not say which table or row\. .* at title: published "Six 2 AWG/);
+    expect(stderr).toMatch(/: the package does not say which table or row\.\n[\s\S]* at title: published "Six 2 AWG/);
   });
 
   it('verify says what it checked when there are no published figures', () => {

@@ -36,7 +36,7 @@ async function exportTrial(named: string, options: ExportOptions): Promise<void>
   // Before the computing, which takes a while.
   const { refuseWithoutFolder } = await import('../../files/refuseWithoutFolder.ts');
   refuseWithoutFolder(options.output);
-  const { files, photos, missing, lost } = await publishedFiles(found, options);
+  const { files, photos, missing, lost, otherwise } = await publishedFiles(found, options);
   if (/\.zip$/i.test(options.output)) {
     const { zipPackage } = await import('../../../report/package/zip.ts');
     const { writeWholeFile } = await import('../../files/writeFile.ts');
@@ -52,6 +52,10 @@ async function exportTrial(named: string, options: ExportOptions): Promise<void>
   process.stdout.write(`${trial}: ${files.size} files written to ${options.output}${among}.\n`);
   for (const part of lost)
     process.stderr.write(`The rows of part ${part} as sealed are not known here; it is left out.\n`);
+  for (const { part, version } of otherwise)
+    process.stderr.write(
+      `Part ${part} was sealed by version ${version}; this version of Cupel computes other digits, which are in its findings.json. An earlier export holds the sealed ones.\n`,
+    );
   if (missing > 0) process.stderr.write(`${missingSentence(missing)}\n`);
 }
 
@@ -87,7 +91,8 @@ async function publishedFiles({ entries, photos: photosOf, sealed }: FoundJourna
     ...photoFiles(photos),
     ...parts.files,
   ]);
-  return { files, photos: counted(photos.map(({ name }) => name)), missing: counted(missing), lost: parts.lost };
+  const { lost, otherwise } = parts;
+  return { files, photos: counted(photos.map(({ name }) => name)), missing: counted(missing), lost, otherwise };
 }
 
 /** Every file that an export may write: what a replacing export removes when it has no more use for it. */
