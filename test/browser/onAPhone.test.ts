@@ -1,6 +1,7 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { Entry } from '../../src/journal/entry.ts';
+import { freshBench } from './support/atBench.ts';
 import { type Bench, startBench } from './support/bench.ts';
 import { said } from './support/benchTrial.ts';
 import { waitForFindings } from './support/findings.ts';
@@ -57,5 +58,36 @@ describe.each([360, 390])('at %i px', (width) => {
     await page.locator('.sheet').waitFor();
     expect(await sideways(page)).toBe(0);
     expect(troubles).toEqual([]);
+  });
+});
+
+describe('the bench at 390 by 844 px', () => {
+  it('has nothing that matters under the keypad: what goes along, what was kept with its undo', async () => {
+    const { page } = await freshBench(bench, ['KR'], 3, { width: 390, height: 844 });
+    const keypad = page.locator('.keypad');
+    /** Whether the whole of it stands above the keys, or among them. */
+    const inSight = async (locator: Locator) => {
+      const [box, keys] = [await locator.boundingBox(), await keypad.locator('.keys').boundingBox()];
+      return box !== null && box.y >= 0 && box.y + box.height <= keys!.y + 1;
+    };
+    const along = page.locator('.carried-fold > summary');
+    expect(await along.innerText()).toBe('no temperature yet · no distance between the contacts yet');
+    expect([await inSight(along), await inSight(page.locator('.value'))]).toEqual([true, true]);
+    await along.click();
+    await page.getByLabel('Between the voltage contacts, mm').fill('1900');
+    await page.getByLabel('Copper, among the strands, °C').fill('20.4');
+    await along.click();
+    expect(await along.innerText()).toBe('20.4 °C · 1900 mm between the contacts');
+    for (const value of ['0.9', '1.2']) {
+      await page.locator('#bench-value').fill(value);
+      await page.keyboard.press('Enter');
+      await page.locator('.done-line', { hasText: `Kept ${value} mΩ` }).waitFor();
+    }
+    await page.locator('.question', { hasText: 'differ by 33 %' }).waitFor();
+    await page.evaluate(() => scrollTo(0, 0));
+    expect(await inSight(page.locator('.done-line'))).toBe(true);
+    expect(await inSight(page.locator('.question p').first())).toBe(true);
+    await page.getByRole('button', { name: /^Undo: Kept 1\.2/ }).click();
+    await page.locator('.question').waitFor({ state: 'detached' });
   });
 });

@@ -4,11 +4,13 @@ import { unitWords } from '../../store/bench/names.ts';
 import { record } from '../../store/bench/record.ts';
 import { nextUnit, unit, unitChoices } from '../../store/bench/typedUnit.ts';
 import { Acts } from './acts.tsx';
+import { DoneLine } from './doneLine.tsx';
 
 /** The phone's keys. They take no focus, so that a tool or pedal that types still writes into the field. */
 export function BenchKeypad() {
   return (
     <div class="keypad">
+      <DoneLine />
       <Acts />
       <fieldset class="keys">
         <legend class="hidden">Keypad</legend>

@@ -45,6 +45,8 @@ export function toValueField(): void {
 function toField(id: string): void {
   const at = document.getElementById(id);
   if (at instanceof HTMLInputElement) {
+    const fold = at.closest('details');
+    if (fold !== null) fold.open = true;
     at.focus();
     at.select();
   }

@@ -5,6 +5,7 @@ import { Acts } from './acts.tsx';
 import { Before } from './before.tsx';
 import { BendActs } from './bendActs.tsx';
 import { Carried } from './carried.tsx';
+import { CarriedFold } from './carriedFold.tsx';
 import { DoneLine } from './doneLine.tsx';
 import { Fellows } from './fellows.tsx';
 import { FourWireActs } from './fourWireActs.tsx';
@@ -29,15 +30,17 @@ export function Place({ trial, act, work }: { trial: Trial; act: BenchAct; work:
       <Progress work={work} />
       <div class="bench">
         <section class="now" aria-label="The reading in hand">
-          <WhoRecords />
+          {!handheld.value && <WhoRecords />}
           <InHand trial={trial} act={act} />
+          {handheld.value && <CarriedFold act={act} />}
           <ValueField act={act} />
           <Questions trial={trial} />
+          {handheld.value && <WhoRecords />}
           {!handheld.value && <Acts />}
           <Repeats trial={trial} act={act} />
-          <DoneLine />
+          {!handheld.value && <DoneLine />}
           <NextAct trial={trial} />
-          <Carried act={act} />
+          {!handheld.value && <Carried act={act} />}
           <WallRound act={act} />
           <FourWireActs act={act} />
           <BendActs act={act} />
