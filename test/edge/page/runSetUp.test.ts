@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { wrongSetUp } from '../../../src/edge/page/store/jacket/runRow.ts';
 import {
   addStrokes,
   freshRun,
@@ -13,6 +14,8 @@ import { PROTOCOLS, protocolOf } from '../../../src/methods/jacket/protocols/pro
 
 const WORDS = { exposure: 'How much', stress: 'Load', every: 'Looked at every', stopAt: 'Ended at' };
 const of = (name: string, part: Partial<Run> = {}): Run => ({ ...freshRun(protocolOf(name)), ...part });
+
+afterEach(() => vi.unstubAllGlobals());
 
 describe('figures of a set-up with a unit behind them', () => {
   it.each([
@@ -42,7 +45,30 @@ describe('figures of a set-up with a unit behind them', () => {
 
   it('keeps an exposure of one’s own in hours, whatever it was counted in', () => {
     const run = of('heat ageing', { unit: 'days', exposure: '10' });
-    expect(setUpInUnits(run, WORDS)).toMatchObject({ unit: 'h', exposure: '240' });
+    expect(setUpInUnits(run, WORDS)).toMatchObject({ changed: { unit: 'h', exposure: '240' }, wrong: [] });
+  });
+
+  it('says everything that cannot be, and each once', () => {
+    // A device names itself by what points at its screen.
+    vi.stubGlobal('matchMedia', () => ({ matches: false }));
+    const typed = of('scrape', { stress: '-7', stressUnit: 'N', stopAt: 'many', temperature: 'hot' });
+    const { changed, wrong } = setUpInUnits(typed, WORDS);
+    const all = [...wrong, ...wrongSetUp({ ...typed, ...changed })];
+    expect(all.map((sentence) => sentence.split(',')[0]!.split(';')[0])).toEqual([
+      'Ended at: found "many"',
+      expect.stringMatching(/^Load: found "-7/),
+      expect.stringMatching(/^Temperature: found "hot/),
+    ]);
+    const sound = { ...typed, stress: '7', stopAt: '300', temperature: '20' };
+    expect([setUpInUnits(sound, WORDS).wrong, wrongSetUp(sound)]).toEqual([[], []]);
+    // One that stops at an end says what is wrong beside it once, and not for each of its two rows.
+    expect(wrongSetUp({ ...sound, stress: '-7' })).toHaveLength(1);
+    const once = of('fluid', { test: 'fluid: diesel', exposure: 'long', temperature: 'hot' });
+    const asked = setUpInUnits(once, WORDS);
+    expect([...asked.wrong, ...wrongSetUp({ ...once, ...asked.changed })]).toEqual([
+      expect.stringMatching(/^How much: found "long"/),
+      expect.stringMatching(/^Temperature: found "hot/),
+    ]);
   });
 });
 

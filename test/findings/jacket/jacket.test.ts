@@ -127,6 +127,14 @@ describe('what it lasts', () => {
     const [first, ...others] = test.cables;
     const uneven = { ...test, cables: [{ ...first!, n: 2 }, ...others] };
     expect(smallSamples(uneven)).toMatch(/^2 to 3 pieces of a cable are few/);
+    const single = test.cables.map((c) => ({
+      ...c,
+      n: 1,
+      median: { ...c.median!, interval: [null, null] as [null, null] },
+    }));
+    expect(smallSamples({ ...test, cables: single })).toBe(
+      '1 piece of a cable is few: no interval can be given, and cables that are not parted may well differ.',
+    );
     expect(test.small_samples).toMatch(/would part b and c with about \d+ pieces of each/);
     expect(test.how_we_know.join(' ')).toMatch(/exact test of a pair cannot come below 0\.10/);
   });

@@ -40,12 +40,15 @@ const WHERE: Readonly<Record<string, string>> = {
   temperature: 'Temperature',
 };
 
-/** What of a row cannot be, in a sentence; empty when all can. `amountIs`: what the amount is called. */
+/** What of a row cannot be, a sentence for each cell; empty when all can. `amountIs`: what the amount is called. */
 export function wrongWith(row: Record<string, string>, amountIs: string): string {
-  const problem = checkRow(ENDURANCE_TABLE, row, { now: Date.now() })[0];
-  if (problem === undefined) return '';
-  const where = WHERE[problem.column] ?? amountIs;
-  return `${where}: found ${problem.found}; expected ${problem.expected}. ${problem.advice ?? ''}`.trim();
+  return wrongCells(row, amountIs).join(' ');
+}
+
+function wrongCells(row: Record<string, string>, amountIs: string): string[] {
+  return checkRow(ENDURANCE_TABLE, row, { now: Date.now() }).map(({ column, found, expected, advice = '' }) =>
+    `${WHERE[column] ?? amountIs}: found ${found}; expected ${expected}. ${advice}`.trim(),
+  );
 }
 
 /** Fields of a set-up as they are called when something in them cannot be. */
@@ -56,15 +59,16 @@ export const FIELDS = {
   stopAt: 'Ended at',
 } as const;
 
-/** What of a set-up cannot be; empty when all can. */
-export function wrongSetUp(now: Run): string {
+/** What of a set-up cannot be, a sentence for each field; empty when all can. */
+export function wrongSetUp(now: Run): string[] {
   if (isBareFluid(now.test))
-    return `Name: found "${now.test.trim()}" alone; expected the fluid too, such as "fluid: diesel". Every fluid is a test of its own.`;
-  return (
-    wrongWith(
-      rowOf(now, 'x', now.way === 'once' ? now.exposure.trim() : '1', now.unit.trim(), 'survived'),
-      FIELDS.exposure,
-    ) ||
-    (now.stopAt.trim() === '' ? '' : wrongWith(rowOf(now, 'x', now.stopAt.trim(), now.unit, 'survived'), FIELDS.stopAt))
-  );
+    return [
+      `Name: found "${now.test.trim()}" alone; expected the fluid too, such as "fluid: diesel". Every fluid is a test of its own.`,
+    ];
+  const amount = now.way === 'once' ? now.exposure.trim() : '1';
+  const cells = wrongCells(rowOf(now, 'x', amount, now.unit.trim(), 'survived'), FIELDS.exposure);
+  const stop = now.stopAt.trim();
+  const ends = stop === '' ? [] : wrongCells(rowOf(now, 'x', stop, now.unit, 'survived'), FIELDS.stopAt);
+  // What is wrong beside the amount is wrong in both rows, in the same words.
+  return [...new Set([...cells, ...ends])];
 }

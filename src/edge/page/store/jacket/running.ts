@@ -117,15 +117,16 @@ export async function earlierWasSlip(): Promise<void> {
   }
 }
 
-/** Begins with the first piece, or says what of the set-up cannot be. Figures with a unit behind them are converted first. */
+/** Begins with the first piece, or says all of the set-up that cannot be. Figures with a unit behind them are converted first. */
 export function begin(): void {
   const typed = run.peek();
   if (typed === null) return;
-  const converted = setUpInUnits(typed, FIELDS);
-  const wrong = typeof converted === 'string' ? converted : wrongSetUp({ ...typed, ...converted });
-  runTrouble.value = wrong;
-  if (wrong !== '' || typeof converted === 'string') announce(wrong);
-  else setUp({ ...converted, begun: true });
+  const { changed, wrong } = setUpInUnits(typed, FIELDS);
+  const all = [...wrong, ...wrongSetUp({ ...typed, ...changed })].join(' ');
+  runTrouble.value = all;
+  if (all === '') setUp({ ...changed, begun: true });
+  // What was wrong before is not left standing for those who hear the page.
+  announce(all === '' ? 'The test has begun.' : all);
 }
 
 /** Adds strokes, as far as the end that was fixed for all; says where to look, and where to stop. */

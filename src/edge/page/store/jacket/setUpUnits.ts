@@ -40,11 +40,14 @@ export function inUnitOf(text: string, unit: string, what: string): Converted {
   return { ok: true, text: String(Number(wanted.fromSI(read.value.value).toPrecision(DIGITS))) };
 }
 
-/** The set-up with every figure in the unit of its field, or what of it cannot be. */
+/** What stands in the place of an exposure that cannot be read, so that the other fields can be looked at beside it. */
+const ANY_EXPOSURE = '1';
+
+/** The set-up with every figure in the unit of its field, and a sentence about each that cannot be. */
 export function setUpInUnits(
   run: Run,
   words: Readonly<Record<'exposure' | 'stress' | 'every' | 'stopAt', string>>,
-): Partial<Run> | string {
+): { changed: Partial<Run>; wrong: string[] } {
   // An exposure counted in days or minutes is kept in hours, as the clock and the other tests are.
   const unit = run.way === 'once' && findUnit(run.unit)?.dimension === 'time' ? 'h' : run.unit;
   const inHours = (text: string) =>
@@ -56,10 +59,11 @@ export function setUpInUnits(
     ['stopAt', run.stopAt, unit],
   ] as const;
   const changed: Partial<Run> = { unit };
+  const wrong: string[] = [];
   for (const [field, text, of] of fields) {
     const converted = inUnitOf(text, of, words[field]);
-    if (!converted.ok) return converted.sentence;
-    changed[field] = converted.text;
+    if (!converted.ok) wrong.push(converted.sentence);
+    changed[field] = converted.ok ? converted.text : field === 'exposure' ? ANY_EXPOSURE : '';
   }
-  return changed;
+  return { changed, wrong };
 }
