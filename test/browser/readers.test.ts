@@ -93,5 +93,10 @@ describe('a device that only reads', () => {
     await page.getByRole('button', { name: 'PDF, A4', exact: true }).click();
     await page.getByText(/The bench computer makes this file, and it does not answer now/).waitFor();
     expect(await page.locator('main').textContent()).not.toContain('Failed to fetch');
+    await page.getByRole('button', { name: 'Save the data package', exact: true }).click();
+    await page.locator('.data-package [role="status"]', { hasText: 'does not answer now' }).waitFor();
+    expect(await page.getByText('does not answer now').count(), 'one line in all').toBe(1);
+    await page.unroute('**/*');
+    await page.getByText('does not answer now').waitFor({ state: 'detached', timeout: 30_000 });
   });
 });

@@ -1,13 +1,14 @@
-import { useId, useState } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import { descriptionText } from '../../../../report/publish/cards/description.ts';
 import type { SealedPart } from '../../../../trial/trial.ts';
 import { boxLimit, boxLinks } from '../../store/publish/boxText.ts';
 import type { PublishShown } from '../../worker/jobs.ts';
+import { useSaid } from './useSaid.ts';
 
 /** The same facts as plain text for a description box, with a limit of characters and addresses of the parts. */
 export function BoxText({ shown, parts }: { shown: PublishShown; parts: readonly SealedPart[] }) {
   const id = useId();
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useSaid();
   const limit = boxLimit.value;
   const links = parts.flatMap(({ part, title }) => {
     const address = (boxLinks.value[part] ?? '').trim();

@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import { ABOUTS } from '../../../../report/publish/cards/aspects.ts';
 import { CARD_SIZES } from '../../../../report/publish/cards/canvas.ts';
 import { aboutsIn, cardSvg, NoCard } from '../../../../report/publish/cards/card.ts';
@@ -13,6 +13,7 @@ import { handOver, plainName } from '../../store/publish/files.ts';
 import { subject } from '../../store/publish/publishing.ts';
 import type { PublishShown } from '../../worker/jobs.ts';
 import { CARD_WORDS } from './cardWords.ts';
+import { useSaid } from './useSaid.ts';
 
 interface CardsProps {
   trial: string;
@@ -22,7 +23,7 @@ interface CardsProps {
 /** Cards for film and posts: chosen, looked at while one chooses, saved. */
 export function Cards({ trial, shown }: CardsProps) {
   const id = useId();
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useSaid();
   const wish = wishFor(cardWish.value, shown.findings);
   const look = cardLook.value;
   const drawn = drawnOr(() => cardSvg(shown, wish, look));

@@ -3,12 +3,13 @@ import { photosNamed } from '../../../../report/package/photos.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { plainName, saveFile } from '../../store/publish/files.ts';
 import { licence } from '../../store/publish/publishing.ts';
+import { useSaid } from './useSaid.ts';
 
 /** Rows and photos for whoever wants to compute it all again. */
 export function DataPackage({ trial }: { trial: Trial }) {
   const id = useId();
   const [withPhotos, setWithPhotos] = useState(true);
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useSaid();
   const photos = photosNamed(trial);
   const save = async () => {
     setSaid('Packing …');

@@ -6,11 +6,12 @@ import { SHOTS } from '../../../../report/publish/film/shotLists.ts';
 import type { Trial } from '../../../../trial/trial.ts';
 import { handOver, plainName } from '../../store/publish/files.ts';
 import { addressOf } from '../../store/routeOf.ts';
+import { useSaid } from './useSaid.ts';
 
 /** For filming: the second screen, what to film of each method with the sentence that explains it, and the clock's cues as files. */
 export function Filming({ trial }: { trial: Trial }) {
   const id = useId();
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useSaid();
   const [chosen, setChosen] = useState('');
   const cues = trial.blinding.blind ? [] : cuesOf(trial);
   const recordings = [...new Set(cues.map(({ footage }) => footage))];

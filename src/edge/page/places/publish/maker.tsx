@@ -12,6 +12,7 @@ import { makerOf } from '../../store/publish/replies.ts';
 import type { PublishShown } from '../../worker/jobs.ts';
 import { MakerReply } from './makerReply.tsx';
 import { ReportPreview } from './reportPreview.tsx';
+import { useSaid } from './useSaid.ts';
 
 interface MakerProps {
   trial: Trial;
@@ -22,7 +23,7 @@ interface MakerProps {
 export function Maker({ trial, shown }: MakerProps) {
   const id = useId();
   const [looking, setLooking] = useState(false);
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useSaid();
   const cables = shown.findings.cables.filter(({ role }) => role !== 'control');
   const cable = cables.find((one) => one.cable === makerOf.value) ?? cables[0];
   if (cable === undefined) return null;
@@ -100,7 +101,7 @@ export function Maker({ trial, shown }: MakerProps) {
 
 /** What is usually said against findings, and what this trial's own figures answer, to copy. */
 function Answers({ objections, part }: { objections: readonly Objection[]; part: string | undefined }) {
-  const [copied, setCopied] = useState('');
+  const [copied, setCopied] = useSaid();
   const address = part === undefined ? '' : (boxLinks.value[part] ?? '');
   const copy = async (objection: Objection) => {
     await navigator.clipboard.writeText(pasteable(objection, address)).then(

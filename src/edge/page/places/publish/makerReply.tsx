@@ -3,6 +3,7 @@ import type { Reply } from '../../../../trial/trial.ts';
 import { Trouble } from '../../parts/trouble.tsx';
 import { formOf, keepReply, type ReplyForm } from '../../store/publish/replies.ts';
 import { sentenceOf } from '../../store/sentenceOf.ts';
+import { useSaid } from './useSaid.ts';
 
 interface MakerReplyProps {
   cable: string;
@@ -15,7 +16,7 @@ interface MakerReplyProps {
 export function MakerReply({ cable, name, known }: MakerReplyProps) {
   const id = useId();
   const [form, setForm] = useState<ReplyForm>(formOf(known));
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useSaid();
   const [trouble, setTrouble] = useState('');
   const change = (next: Partial<ReplyForm>) => setForm({ ...form, ...next });
   const keep = async (event: SubmitEvent) => {

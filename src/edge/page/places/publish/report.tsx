@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'preact/hooks';
+import { useId, useMemo } from 'preact/hooks';
 import { reportBody } from '../../../../report/publish/html/reportHtml.ts';
 import { LICENCES } from '../../../../report/publish/licences.ts';
 import { plainName, saveFile, subjectQuery } from '../../store/publish/files.ts';
@@ -6,6 +6,7 @@ import { saveWebPage } from '../../store/publish/pageReport.ts';
 import { licence, licenceId, subject } from '../../store/publish/publishing.ts';
 import type { PublishShown } from '../../worker/jobs.ts';
 import { ReportPreview } from './reportPreview.tsx';
+import { useSaid } from './useSaid.ts';
 
 interface ReportProps {
   trial: string;
@@ -15,7 +16,7 @@ interface ReportProps {
 /** The report as it will look, and as files. */
 export function Report({ trial, shown }: ReportProps) {
   const id = useId();
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useSaid();
   const { part } = subject.value;
   const body = useMemo(() => reportBody(shown.document), [shown.document]);
   const name = `${plainName(trial)}${part === null ? '' : `-part-${plainName(part)}`}`;

@@ -7,6 +7,7 @@ import { readsOnly } from '../../store/devices.ts';
 import { choosePlace, lookAtPart, subject } from '../../store/publish/publishing.ts';
 import { nextPartName, sealPart } from '../../store/publish/sealing.ts';
 import { PLACE_NAMES } from './placeWords.ts';
+import { useSaid } from './useSaid.ts';
 
 interface WhatIsShownProps {
   trial: Trial;
@@ -74,7 +75,7 @@ function Seal({ trial }: WhatIsShownProps) {
   const [part, setPart] = useState(next);
   const [title, setTitle] = useState('');
   const [hidden, setHidden] = useState(false);
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useSaid();
   const [trouble, setTrouble] = useState('');
   useEffect(() => setPart(next), [next]);
   const seal = async (event: SubmitEvent) => {

@@ -85,6 +85,9 @@ export async function openJournal(trial: string): Promise<void> {
   });
 }
 
+/** Has the bench computer asked anew, because something found it out of reach: so it is noticed once it is back. */
+export const askAgain = (): void => exchange?.nudge();
+
 /** Lets go of the open journal; what it holds stays in this browser. */
 export function closeJournal(): void {
   exchange?.stop();

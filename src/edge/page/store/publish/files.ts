@@ -3,6 +3,7 @@ import type { CardLook, CardWish } from '../../../../report/publish/cards/card.t
 import { Bench } from '../../worker/bench.ts';
 import type { PublishSubject } from '../../worker/jobs.ts';
 import { withToken } from '../api.ts';
+import { askAgain } from '../journal/journal.ts';
 
 /** `away`: the bench computer did not answer at all. */
 export type Fetched = { ok: true; blob: Blob } | { ok: false; sentence: string; away: boolean };
@@ -36,6 +37,7 @@ export async function fetchFile(path: string, signal?: AbortSignal): Promise<Fet
     const body = (await answer.json().catch(() => null)) as { error?: { advice?: string } } | null;
     return { ok: false, sentence: body?.error?.advice ?? AWAY, away: false };
   } catch {
+    askAgain();
     return { ok: false, sentence: AWAY, away: true };
   }
 }

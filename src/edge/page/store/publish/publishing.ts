@@ -9,6 +9,7 @@ import { Bench, Stopped } from '../../worker/bench.ts';
 import type { PublishShown, PublishSubject } from '../../worker/jobs.ts';
 import { ask } from '../api.ts';
 import { sentenceOf } from '../sentenceOf.ts';
+import { forgetSaid } from './lastSaid.ts';
 
 export interface Publishing {
   trial: string;
@@ -78,6 +79,7 @@ export async function checkParts(trial: string, entries: readonly Entry[]): Prom
 
 /** Lets go of the worker and of what was found. */
 export function leavePublish(): void {
+  forgetSaid();
   showing.stop();
   publishing.value = null;
   checkedParts.value = null;
