@@ -26,6 +26,14 @@ export interface AcrossGroup {
   rows: AcrossRow[];
 }
 
+/** One cable's figure over another's; an interval that holds 1 does not part them. */
+export interface RatioOfTwo {
+  first: AcrossRow;
+  second: AcrossRow;
+  value: number;
+  interval: [number, number];
+}
+
 /** Chosen cables of several trials by one figure. */
 export interface Across {
   quantity: AcrossQuantity;
@@ -34,7 +42,9 @@ export interface Across {
   without: string[];
   between: BetweenTrials | null;
   /** Ratio of the first of exactly two shown cables to the second, with its interval; null for another number of them. */
-  ratio: { first: AcrossRow; second: AcrossRow; value: number; interval: [number, number] } | null;
+  ratio: RatioOfTwo | null;
+  /** The same for every two of three or more shown cables; none for fewer. */
+  pairs: RatioOfTwo[];
   sentences: string[];
   howWeKnow: string[];
 }
@@ -107,9 +117,13 @@ function groupsOf(rows: readonly AcrossRow[], quantity: AcrossQuantity): AcrossG
   return groups.sort((a, b) => (a.day ?? '').localeCompare(b.day ?? '', 'en') || a.title.localeCompare(b.title, 'en'));
 }
 
-function ratioOf(rows: readonly AcrossRow[], between: BetweenTrials | null, asked: AcrossAsked): Across['ratio'] {
-  const [first, second] = rows;
-  if (rows.length !== 2 || first === undefined || second === undefined) return null;
+/** The ratio of two rows; null where a figure has no logarithm. */
+function ratioOf(
+  first: AcrossRow,
+  second: AcrossRow,
+  between: BetweenTrials | null,
+  asked: AcrossAsked,
+): RatioOfTwo | null {
   const figure = ({ line, found, shown, way }: AcrossRow) => {
     const known = lnOf(way === 'shifted' ? shown : found);
     return known && { trial: line.trial, ...known };
@@ -120,6 +134,18 @@ function ratioOf(rows: readonly AcrossRow[], between: BetweenTrials | null, aske
   const likely = shifted || between === null ? null : between.likely;
   const [low, high] = ratioInterval(a, b, likely, asked.level);
   return { first, second, value: Math.exp(a.ln - b.ln), interval: [Math.exp(low), Math.exp(high)] };
+}
+
+/** More cables than this are looked at, not compared two by two in words. */
+const MOST_IN_PAIRS = 8;
+
+/** Every two of the rows, the larger figure first. */
+function pairsOf(rows: readonly AcrossRow[], between: BetweenTrials | null, asked: AcrossAsked): RatioOfTwo[] {
+  if (rows.length < 3 || rows.length > MOST_IN_PAIRS) return [];
+  const falling = [...rows].sort((a, b) => b.shown.value - a.shown.value);
+  return falling.flatMap((first, i) =>
+    falling.slice(i + 1).flatMap((second) => ratioOf(first, second, between, asked) ?? []),
+  );
 }
 
 /**
@@ -143,7 +169,8 @@ export function acrossOf(chosen: readonly ShelfCable[], asked: AcrossAsked): Acr
     groups: groupsOf(rows, quantity),
     without: figures.filter((each) => !shown.includes(each as (typeof shown)[number])).map(({ line }) => line.name),
     between,
-    ratio: ratioOf(rows, between, asked),
+    ratio: rows.length === 2 ? ratioOf(rows[0]!, rows[1]!, between, asked) : null,
+    pairs: pairsOf(rows, between, asked),
   };
   return { ...part, sentences: sentencesAcross(part, asked, several), howWeKnow: howWeKnowAcross(part, asked) };
 }

@@ -1,6 +1,7 @@
 import { numberWord } from '../../units/numberWords.ts';
 import type { Across, AcrossAsked } from './across.ts';
 import { linkFigures } from './links.ts';
+import { pairsWords } from './pairsWords.ts';
 import { nameWithin } from './quantities.ts';
 
 /** A share in per cent with two digits: `0.84 %`, `12 %`; nothing below a hundredth of one. */
@@ -42,6 +43,8 @@ export function sentencesAcross(
   else if (shown > 0) said.push(...betweenWords(across, asked));
   const ratio = ratioWords(across);
   if (ratio !== '') said.push(ratio);
+  const pairs = pairsWords(across);
+  if (pairs !== '') said.push(pairs);
   if (without.length > 0)
     said.push(
       `Without ${quantity.id.startsWith('price') ? 'such a price, or in other money' : 'that figure'}: ${without.join(', ')}.`,
@@ -69,7 +72,7 @@ function betweenWords(across: Omit<Across, 'sentences' | 'howWeKnow'>, asked: Ac
     interval[1] > HARDLY_MEASURED ? `more than ${percentWords(HARDLY_MEASURED)}` : percentWords(interval[1]);
   const first =
     spread > 0
-      ? `${quoted(link.name)} was measured in ${times(between.trials)}, which differ by about ${percentWords(spread)} beyond what its readings explain (by ${percentWords(interval[0]).replace(' %', '')} to ${upper}).`
+      ? `${quoted(link.name)} was measured in ${times(between.trials)}, which scatter by about ${percentWords(spread)} beyond what its readings explain (one standard deviation; it may be ${percentWords(interval[0]).replace(' %', '')} to ${upper}).`
       : `${quoted(link.name)} was measured in ${times(between.trials)} and agrees within the doubt of its readings; an error between trials of up to ${upper} is not ruled out.`;
   const said = [first];
   said.push(shift ? shiftWords(across, link.name) : 'Every interval here is widened by what is likely of that.');

@@ -71,7 +71,12 @@ export function acrossChart(across: Across, { width, theme, units }: AcrossChart
   ]);
   const texts = rows.map((row) => ({ name: row.line.name || row.line.cable, text: acrossText(across, row, units) }));
   const columns = columnsFor(texts, width);
-  const axis = intervalAxis(figures, null, null, Math.max(2, Math.min(8, Math.round(columns.chart / 70))));
+  const axis = intervalAxis(
+    figures.map(withRoom),
+    null,
+    null,
+    Math.max(2, Math.min(8, Math.round(columns.chart / 70))),
+  );
   if (axis === null) return '';
   const rowHeight = columns.stacked ? ROW.stacked : ROW.level;
   const height = HEAD + across.groups.reduce((sum, group) => sum + TRIAL + group.rows.length * rowHeight, 0) + EDGE;
@@ -86,6 +91,15 @@ export function acrossChart(across: Across, { width, theme, units }: AcrossChart
     }
   }
   return svgDocument({ width, height, description: describe(across, units), overflow: true }, ...marks);
+}
+
+/** An end that falls on the end of the axis would look cut off: the axis is made for a little more. */
+const ROOM = 0.03;
+
+function withRoom(figure: AcrossRow['shown']): AcrossRow['shown'] {
+  const [low, high] = figure.interval;
+  const room = ROOM * (high - low);
+  return { ...figure, interval: [low - room, high + room] };
 }
 
 function columnsFor(texts: readonly { name: string; text: string }[], width: number): Columns {

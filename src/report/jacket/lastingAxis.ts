@@ -12,6 +12,10 @@ export interface LastingAxis {
 const REACH = 6;
 const PADDING = 1.12;
 
+/** What has to be said of an axis that goes by ratio; empty for one that goes by difference. */
+export const scaleNote = ({ scale }: Pick<LastingChart, 'scale'>): string =>
+  scale === 'amount' ? 'The scale goes by ratio (logarithmic): from 10 to 20 is as far as from 100 to 200.' : '';
+
 /** The axis of a test: by ratio for amounts, from none to all for shares. It is as wide as the intervals ask, within reason. */
 export function lastingAxis({ rows, scale }: Pick<LastingChart, 'rows' | 'scale'>, width: number): LastingAxis {
   if (scale === 'share') {

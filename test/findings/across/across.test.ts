@@ -51,6 +51,40 @@ describe('cables of several trials by one figure', () => {
     expect(sentences.join(' ')).toContain('Three trials say little');
   });
 
+  it.each<[number[], string]>([
+    [[30, 33, 36], 'Every two of these differ, each pair looked at by itself.'],
+    [[33, 33.01, 33.02], 'No two of these can be parted, each pair looked at by itself.'],
+    [
+      [33, 33.01, 36],
+      'These cannot be parted, each pair looked at by itself: Cable 1 and Cable 0. Every other two differ.',
+    ],
+    [
+      [33, 33.25, 33.5],
+      'These differ, the larger first, each pair looked at by itself: Cable 2 and Cable 0. No other two can be parted.',
+    ],
+  ])('says which of three cables of %j mm² differ', (areas, wanted) => {
+    const lines = areas.map((mm2, at) => line('a', `Cable ${at}`, { conductor_area: figure(mm2, 'mm2', 0.004) }));
+    expect(acrossOf(lines, asked).sentences).toContain(wanted);
+    expect(acrossOf(lines.slice(0, 2), asked).pairs).toEqual([]);
+  });
+
+  it('tells cables of one name by their trials, and what pairs of several trials rest on', () => {
+    const lines = [
+      quill,
+      line('b', 'Quill', { conductor_area: figure(33, 'mm2', 0.004) }),
+      line('b', 'Rush', { conductor_area: figure(40, 'mm2', 0.004) }),
+    ];
+    expect(acrossOf(lines, asked).sentences.join(' ')).toContain(
+      'itself: Quill (Trial a) and Quill (Trial b). Every other two differ, if the trials bring no error of their own.',
+    );
+  });
+
+  it('calls the scatter between trials a standard deviation, not what the piece moved by', () => {
+    const [first] = acrossOf([quill, rush], { ...asked, link: link! }).sentences;
+    expect(first).toContain('one standard deviation');
+    expect(first).not.toContain('differ by');
+  });
+
   it('names a quantity within a line without lowering its unit, and counts one degree as one', () => {
     expect(nameWithin(quantityOf('resistance'))).toBe('resistance at 20 °C');
     const [two] = linksOn([control('a', 1), control('b', 1.02)]);

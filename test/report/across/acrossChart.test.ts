@@ -20,6 +20,21 @@ const CHOSEN = [
 const asked = { quantity: quantityOf('area'), link: link!, shift: false, level: 0.95 };
 
 describe('chosen cables of several trials on one axis', () => {
+  it('leaves room between the end of an interval and the end of the axis', () => {
+    const ends = (low: number, high: number) => ({
+      conductor_area: { ...figure(32, 'mm2', 0.01), interval: [low, high] as [number, number] },
+    });
+    const chosen = [line('a', 'Quill', ends(30, 34)), line('a', 'Rush', ends(31, 33))];
+    const svg = acrossChart(acrossOf(chosen, { ...asked, link: null }), { width: 1200, theme: lightTheme, units: {} });
+    const [, left, right] = /<line x1="([\d.]+)" y1="34" x2="([\d.]+)" y2="34"/.exec(svg)!.map(Number);
+    const bars = [...svg.matchAll(/<rect x="([\d.]+)" y="[\d.]+" width="([\d.]+)"/g)].map((found) => found.map(Number));
+    expect(bars.length).toBeGreaterThanOrEqual(4);
+    for (const [, x, wide] of bars) {
+      expect(x!).toBeGreaterThan(left! + 5);
+      expect(x! + wide!).toBeLessThan(right! - 5);
+    }
+  });
+
   it.each([
     [360, 'widened'],
     [1200, 'widened'],

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { EnduranceTest } from '../../../src/findings/shapes/jacket.ts';
 import { curveReach, enduranceCurve } from '../../../src/report/jacket/enduranceCurve.ts';
 import { jacketHeading } from '../../../src/report/jacket/jacketHeading.ts';
-import { lastingAxis } from '../../../src/report/jacket/lastingAxis.ts';
+import { lastingAxis, scaleNote } from '../../../src/report/jacket/lastingAxis.ts';
 import { lastingChart, perWallChart } from '../../../src/report/jacket/lastingChart.ts';
 import { lastingStrip } from '../../../src/report/jacket/lastingStrip.ts';
 import { shareRings } from '../../../src/report/jacket/shareRings.ts';
@@ -99,6 +99,21 @@ describe('a test as a picture', () => {
   it('escapes names', () => {
     const rude = scraped.cables.map((c) => ({ ...c, name: '<b>&"' }));
     expect(lastingStrip(lastingChart({ ...scraped, cables: rude }), options)).not.toContain('<b>');
+  });
+});
+
+describe('the scale of a test', () => {
+  it('is said to go by ratio where it does, as its ticks show', () => {
+    const at = (scale: 'amount' | 'share') => {
+      const row = { ...lastingChart(scraped).rows[0]!, low: 20, value: 60, high: 200, pieces: [] };
+      return lastingAxis({ rows: [row], scale }, 600);
+    };
+    const amount = at('amount');
+    expectClose(amount.at(40) - amount.at(20), amount.at(200) - amount.at(100), { relative: 1e-9 });
+    expect(scaleNote({ scale: 'amount' })).toContain('logarithmic');
+    const share = at('share');
+    expectClose(share.at(0.5) - share.at(0.25), share.at(0.75) - share.at(0.5), { relative: 1e-9 });
+    expect(scaleNote({ scale: 'share' })).toBe('');
   });
 });
 

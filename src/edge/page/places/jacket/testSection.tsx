@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { EnduranceTest, Jacket } from '../../../../findings/shapes/jacket.ts';
+import { scaleNote } from '../../../../report/jacket/lastingAxis.ts';
 import { lastingChart, perWallChart } from '../../../../report/jacket/lastingChart.ts';
 import { lastingStrip } from '../../../../report/jacket/lastingStrip.ts';
 import { testConditions } from '../../../../report/jacket/testConditions.ts';
@@ -51,7 +52,7 @@ export function TestSection({ test, jacket }: { test: EnduranceTest; jacket: Jac
       </div>
       <p class="note legend">
         {amount
-          ? 'Bars hold what half of such pieces last 95 times in 100; the pieces stand below as dots, survivors open, because they would have gone on. '
+          ? `${scaleNote(shown)} Bars hold what half of such pieces last 95 times in 100; the pieces stand below as dots, survivors open, because they would have gone on. `
           : 'Bars hold the share that would come through among many such pieces, 95 times in 100. '}
         {shown.rows.length < 2
           ? ''
