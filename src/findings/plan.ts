@@ -96,7 +96,7 @@ function planCable(
   const list = cutListOf(cable, area, tools, settings);
   const pieces = piecesOf(cable.cable, list, trial.specimens, names);
   for (const { specimen } of pieces) names.add(specimen);
-  const { recorded, needed, cuts } = cableNeeded(list, pieces, settings.sawLoss);
+  const { recorded, needed, least, cuts } = cableNeeded(list, pieces, settings.sawLoss);
   const buy = lengthToBuy(needed, settings.seller);
   const bought = cable.boughtLength;
   return {
@@ -109,7 +109,7 @@ function planCable(
     bought,
     toBuy: buy.length,
     leftover: bought === null ? buy.leftover : Math.max(0, bought - needed),
-    shortBy: bought === null ? 0 : Math.max(0, needed - bought),
+    shortBy: bought === null ? 0 : Math.max(0, least - bought),
     cost: costOfLength(cable, bought ?? buy.length, trial.cables),
     outerDiameter: outerDiameterOf(cable, area),
     shots: proofShotsOf(trial, cable.cable),

@@ -7,6 +7,8 @@ export interface CableNeeded {
   recorded: number;
   /** What the cut list asks for, or what the pieces on record and those still proposed take together: the longer. */
   needed: number;
+  /** As `needed`, without the saw cuts of pieces that are on record: what cannot be had from less. */
+  least: number;
   cuts: number;
 }
 
@@ -18,12 +20,12 @@ function isCut({ kind, cutFrom }: Laid): boolean {
 }
 
 /**
- * The length that one cable's pieces take: Σ over pieces cut from the bought length, and a saw cut for each that is still
- * to be cut. Of pieces on record the length is a fact, and what their saw took is not known.
+ * The length that one cable's pieces take: Σ over pieces cut from the bought length, and a saw cut for each. Of
+ * pieces on record the length is a fact and the saw cut a guess: the last of them may be the rest itself.
  *
  * @param list what the plan asks for
  * @param pieces on record and proposed
- * @param sawLoss m for each cut to come
+ * @param sawLoss m for each cut
  */
 export function cableNeeded(list: Pick<CutList, 'needed'>, pieces: readonly Laid[], sawLoss: number): CableNeeded {
   const parents = new Set(pieces.filter(isCut).map(({ specimen }) => specimen));
@@ -38,5 +40,7 @@ export function cableNeeded(list: Pick<CutList, 'needed'>, pieces: readonly Laid
     fromBought.filter(({ onRecord }) => !onRecord),
     sawLoss,
   );
-  return { recorded, needed: Math.max(list.needed, recorded + proposed), cuts: cut.length };
+  const least = Math.max(list.needed, recorded + proposed);
+  const sawn = fromBought.filter(({ onRecord }) => onRecord).length * sawLoss;
+  return { recorded, least, needed: Math.max(list.needed, recorded + sawn + proposed), cuts: cut.length };
 }

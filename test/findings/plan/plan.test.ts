@@ -96,7 +96,7 @@ describe('what the pieces of one cable take', () => {
     const cut = without.pieces.filter((p) => p.cutFrom === 'harrow-whole');
     const planned = cut.reduce((sum, p) => sum + p.length! + SAW_LOSS, 0);
     expectClose(harrow!.recorded, 6 * 0.12 + 0.6, { relative: 1e-12 });
-    expectClose(harrow!.needed, planned + 6 * 0.12 + 0.6, { relative: 1e-12 });
+    expectClose(harrow!.needed, planned + 6 * (0.12 + SAW_LOSS) + 0.6 + SAW_LOSS, { relative: 1e-12 });
     expectClose(harrow!.leftover, 3 - harrow!.needed, { relative: 1e-12 });
     expect(harrow!.cuts).toBe(without.cuts + 7);
   });
@@ -107,6 +107,15 @@ describe('what the pieces of one cable take', () => {
     const [then] = planOf(trialOf(cable('harrow'), ...rows), NO_POWER).cables;
     expectClose(then!.needed, first.needed, { relative: 1e-12 });
     expect(then!.cuts).toBe(first.cuts);
+  });
+
+  it('is not short of a saw cut where the pieces on record are just what was bought', () => {
+    const halves = [1, 2].map((n) => piece(`x${n}`, { cut_length: '1500' }));
+    const only = [setting('methods', 'abuse'), setting('kept_mm', '0'), setting('abuse_pieces', '2')];
+    const more = [...only, setting('bend_pieces', '0'), ...halves];
+    const [harrow] = planOf(trialOf(cable('harrow'), ...more), NO_POWER).cables;
+    expectClose(harrow!.needed, 3 + 2 * SAW_LOSS, { relative: 1e-12 });
+    expect([harrow!.shortBy, harrow!.leftover]).toEqual([0, 0]);
   });
 
   it('takes a piece of no said kind for the bought length itself', () => {
