@@ -226,10 +226,41 @@ describe('on paper', () => {
     await page.getByRole('heading', { name: 'Cut list' }).waitFor();
   });
 
+  it('labels name the cable beside the code, and only while names are shown', async () => {
+    const { page, trial } = await atPlan();
+    const [{ maker = '' } = {}] = await stored(trial, 'cable', 1);
+    await page.getByRole('link', { name: 'Labels' }).click();
+    await page.locator('.paper text', { hasText: maker }).first().waitFor();
+    await page.getByText('npm start -- --share').waitFor();
+    await page.getByLabel('code alone').check();
+    await page.locator('.paper text', { hasText: maker }).first().waitFor({ state: 'detached' });
+  });
+
   it('a label’s address takes its piece up on the bench', async () => {
     const { trial } = await atPlan();
     const { page } = await bench.open(`/trial/${trial}/bench?specimen=VN`);
     await page.locator('.in-hand', { hasText: /cable-2|Maker 2|VN/ }).waitFor();
+  });
+});
+
+describe('at 1440 px', () => {
+  it('a tool takes one line, its two acts beside each other, and so does the header', async () => {
+    const { page } = await bench.open('/', { width: 1440 });
+    await startTrial(page, 3);
+    const act = page.locator('.tools-grid tbody .act').first();
+    await act.waitFor({ state: 'attached' });
+    if (!(await act.isVisible())) await page.locator('#tools summary').first().click();
+    const tops = await act
+      .locator('button.link')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().top));
+    expect(tops).toHaveLength(2);
+    expect(tops[1]).toBe(tops[0]);
+    const heights = await page
+      .locator('.tools-grid tbody tr')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+    // A field is 44 px high; a second line of words is allowed beside it, a second field’s height is not.
+    for (const height of heights) expect(height).toBeLessThan(80);
+    expect((await page.locator('.header').boundingBox())?.height).toBeLessThan(72);
   });
 });
 

@@ -16,6 +16,8 @@ const LEAST_FACE = 24;
 
 const CODE = points(18);
 const NOTE = points(7.5);
+/** Foot of the code, mm: three lines stand below it. */
+const FIRST_LINE = 7;
 const { ink, ink2, edge, rule } = paperTheme;
 
 /** Length of the band that goes once round a cable, mm: `π · D`, and slack. */
@@ -26,14 +28,16 @@ export function bandLength(outerDiameter: number): number {
 function face(piece: PieceLabel, width: number): string {
   const qr = piece.qr === null ? 0 : HEIGHT - 2;
   const room = width - qr - 3;
-  const notes = [piece.specimen, [piece.length, piece.purpose].filter((text) => text !== '').join(', ')]
+  const notes = [piece.cable, piece.specimen, [piece.length, piece.purpose].filter((text) => text !== '').join(', ')]
     .filter((text) => text !== '')
     .flatMap((text) => fittedLines(text, room, NOTE, 1));
   return group(
     {},
     qrMarks(piece.qr, 1, 1, qr),
-    label(qr + 2, 8, piece.code, { 'font-size': CODE, 'font-weight': 700, fill: ink }),
-    ...notes.map((text, i) => label(qr + 2, 12 + i * 1.3 * NOTE, text, { 'font-size': NOTE, fill: ink2 })),
+    label(qr + 2, FIRST_LINE, piece.code, { 'font-size': CODE, 'font-weight': 700, fill: ink }),
+    ...notes.map((text, i) =>
+      label(qr + 2, FIRST_LINE + 3.3 + i * 1.17 * NOTE, text, { 'font-size': NOTE, fill: ink2 }),
+    ),
   );
 }
 

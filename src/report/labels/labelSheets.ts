@@ -12,22 +12,24 @@ const QR = 22;
 const INSET = 2;
 
 const CODE = points(20);
-const NOTE = points(8);
+const NOTE = points(7.5);
+/** Of one line below the other, as a share of the size: five of them stand below the code. */
+const LEADING = 1.2;
 const { ink, ink2, rule } = paperTheme;
 
 function drawLabel(piece: PieceLabel, width: number): string {
   const left = piece.qr === null ? INSET : QR + INSET;
   const room = width - left - INSET;
-  const notes = [piece.specimen, piece.length, piece.purpose]
-    .filter((text) => text !== '')
-    .flatMap((text) => fittedLines(text, room, NOTE, 1));
+  const cable = fittedLines(piece.cable, room, NOTE, 2);
+  const rest = [piece.specimen, piece.length, piece.purpose].flatMap((text) => fittedLines(text, room, NOTE, 1));
   return group(
     {},
     qrMarks(piece.qr, INSET / 2, (HEIGHT - QR) / 2, QR),
     label(left, INSET + CODE, piece.code, { 'font-size': CODE, 'font-weight': 700, fill: ink }),
-    ...notes.map((text, i) =>
-      label(left, INSET + CODE + 4.5 + i * 1.35 * NOTE, text, { 'font-size': NOTE, fill: i === 0 ? ink : ink2 }),
-    ),
+    ...[...cable, ...rest].map((text, i) => {
+      const y = INSET + CODE + 4 + i * LEADING * NOTE;
+      return label(left, y, text, { 'font-size': NOTE, fill: i < Math.max(1, cable.length) ? ink : ink2 });
+    }),
   );
 }
 
@@ -45,7 +47,7 @@ function cuttingLines(columns: number, rows: number, width: number): string {
   return group({}, ...across, ...down);
 }
 
-/** Sheets of small labels: QR code, blind code, piece, length and what it is for. One SVG for each sheet. */
+/** Sheets of small labels: QR code, blind code, cable, piece, length and what it is for. One SVG for each sheet. */
 export function labelSheets(pieces: readonly PieceLabel[], paper: Paper): string[] {
   const { width, height } = PAPERS[paper];
   const each = (width - 2 * MARGIN) / COLUMNS;

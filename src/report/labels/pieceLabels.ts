@@ -6,6 +6,8 @@ import type { QrMatrix } from './qrMarks.ts';
 /** What stands on the label of one piece, as text. */
 export interface PieceLabel {
   code: string;
+  /** Name of the cable, maker and model; empty while the trial is blind. */
+  cable: string;
   /** Name of the piece; empty while the trial is blind. */
   specimen: string;
   /** `300 mm`, `29 1/2 in`, `whole length`. */
@@ -43,6 +45,7 @@ export function pieceLabels(plan: Pick<TrialPlan, 'cables'>, options: PieceLabel
     .flatMap((cable) =>
       cable.pieces.map((piece) => ({
         code: piece.code,
+        cable: blind ? '' : cable.name,
         specimen: blind ? '' : piece.specimen,
         length: piece.length === null ? 'whole length' : lengthWords(piece.length, units),
         purpose: PURPOSES[piece.kind] ?? '',

@@ -22,6 +22,7 @@ const plan = planOf(trialOf(cable('harrow'), cable('sedge')), { draws: 0 });
 function label(more: Partial<PieceLabel> = {}): PieceLabel {
   return {
     code: 'KR',
+    cable: 'Harrow & Sedge No. 2',
     specimen: 'h-a1',
     length: '300 mm',
     purpose: 'strip and weigh',
@@ -82,6 +83,25 @@ describe('labels of a plan', () => {
     expect(list).toContain('>11 13/16 in<');
     expect(list).toContain('bought 9 ft 10 1/8 in.');
     expect(list).not.toMatch(/\d mm\b|\d m\b/);
+  });
+
+  it('name the cable beside the piece, and stay within label and flag', () => {
+    const long = pieceLabels(
+      planOf(trialOf(cable('c1', { maker: 'Harrow & Sedge', model: 'No. 2 Flexible Marine' })), { draws: 0 }),
+      options,
+    );
+    expect(new Set(long.map((l) => l.cable))).toEqual(new Set(['Harrow & Sedge No. 2 Flexible Marine']));
+    for (const [sheets, height] of [
+      [labelSheets(long, 'A4'), 28],
+      [flagSheets(long, 'A4'), 18],
+    ] as const) {
+      expect(sheets.join('')).toMatch(/>Harrow &amp; Sedge/);
+      expect(sheets.join('')).toMatch(/>c1-a1</);
+      // Half a millimetre for what hangs below the line.
+      const feet = [...sheets.join('').matchAll(/<text x="[\d.]+" y="([\d.]+)"/g)].map(([, y]) => Number(y));
+      expect(feet.length).toBeGreaterThan(3);
+      for (const foot of feet) expect(foot).toBeLessThan(height - 0.5);
+    }
   });
 
   it('name no piece and no cable while the trial is blind', () => {

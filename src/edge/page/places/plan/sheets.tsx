@@ -96,7 +96,7 @@ function LabelChoices({ blind }: { blind: boolean }) {
         <Switch
           legend="What stands beside the code"
           choices={[
-            ['yes', 'code and piece', 'code and name of the piece'],
+            ['yes', 'code, cable and piece', 'code and names of cable and piece'],
             ['no', 'code alone', 'code alone'],
           ]}
           value={withNames.value ? 'yes' : 'no'}
@@ -146,6 +146,6 @@ function addressHint(): string {
     return 'expected an address, such as http://192.168.1.20:4870';
   }
   if (/^(localhost|127\.|\[::1\])/.test(host))
-    return 'opens on this computer alone; for phones, type the address that cupel --share shows';
+    return 'opens on this computer alone; for phones, type the address that “npm start -- --share” shows';
   return 'leads to the piece on Bench';
 }
