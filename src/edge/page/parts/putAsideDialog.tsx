@@ -49,7 +49,7 @@ export function PutAsideDialog({
         {again
           ? 'It counts again as before. '
           : 'It stays on record with this reason, counts no longer, and can be taken up again. '}
-        {along}
+        {along} It needs a reason, in a few words.
       </p>
       <Reason id="aside-why" label="Why, in your words" why={why} onWhy={setWhy} usual={again ? [] : usual} />
     </FormDialog>
