@@ -278,6 +278,7 @@ describe('a card that cannot be made', () => {
     ['of nobody', { kind: 'one', about: 'inside', cables: [] }, /Name the cable/],
     ['of a stranger', { kind: 'one', about: 'inside', cables: ['zebra'] }, /no cable "zebra"/],
     ['of one for two', { kind: 'two', about: 'inside', cables: [first] }, /two cables/],
+    ['of one twice', { kind: 'two', about: 'inside', cables: [first, first] }, /shows two cables; .+ was named twice/],
     ['of no method', { kind: 'method', about: 'inside', cables: [], method: 'guess' }, /one of ohms/],
   ])('%s is refused with a sentence', (_what, wish, sentence) => {
     const draw = () => cardSvg(source, wish, { size: '1920x1080', ...LOOK });

@@ -88,6 +88,7 @@ export function cardSvg(source: CardSource, wish: CardWish, look: CardLook): str
   if (!first) throw new NoCard('Name the cable that the card is about.');
   if (kind === 'two') {
     if (!second) throw new NoCard('Name two cables for a card of two.');
+    if (second === first) throw new NoCard(`A card of two shows two cables; ${first.name} was named twice.`);
     return twoCard(canvas, findings, [first, second], { about, foot });
   }
   if (kind === 'lower-third') return lowerThird(canvas, findings, first, { about });
