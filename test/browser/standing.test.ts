@@ -157,6 +157,30 @@ describe('Standing with the invented trial', () => {
     await price.getByRole('textbox', { name: 'Worth nothing at' }).fill('dear');
     await price.getByRole('textbox', { name: 'Worth nothing at' }).blur();
     await page.getByText('Found "dear"; expected a number of EUR/m.').waitFor();
+    const copper = page.getByRole('group', { name: /^Copper/ });
+    for (const [label, typed, why] of [
+      ['Worth nothing at', '-5', 'Found "-5"; expected 0 to 200 %.'],
+      ['Counts', '500', 'Found "500"; expected a whole number from 0 to 100.'],
+      ['Counts', '30.5', 'Found "30.5"; expected a whole number from 0 to 100.'],
+    ] as const) {
+      const field = copper.getByRole('textbox', { name: label });
+      await field.fill(typed);
+      await field.blur();
+      await copper.getByText(why).waitFor();
+      expect(await field.inputValue()).toBe(typed);
+    }
+    expect(
+      await page
+        .getByRole('slider', { name: /^Copper, of/ })
+        .first()
+        .inputValue(),
+    ).toBe('25');
+    await copper.getByRole('textbox', { name: 'Counts' }).fill('40');
+    await copper.getByRole('textbox', { name: 'Counts' }).blur();
+    await copper.getByText('expected a whole number').waitFor({ state: 'detached' });
+    await page.getByRole('radio', { name: 'Cheapest that carries it' }).check();
+    await page.getByText(/^No least current is asked for\./).waitFor();
+    await page.getByText(/^The scales of .*price.* follow from/).waitFor();
     await page.getByRole('button', { name: 'Take weights from this order' }).click();
     await page.getByText('Weights from your ranking.').waitFor();
     await page.getByRole('button', { name: 'Leave out: Price' }).click();

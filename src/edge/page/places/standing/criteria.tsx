@@ -1,6 +1,8 @@
 import { useId, useState } from 'preact/hooks';
 import type { CriterionFound } from '../../../../findings/shapes/decide.ts';
 import { endOf, endText, unitOf } from '../../../../report/standing/criterionWords.ts';
+import { endTrouble } from '../../../../report/standing/endRange.ts';
+import { shareTyped } from '../../../../report/standing/shareTyped.ts';
 import { readTypedNumber } from '../../../../units/typedNumber.ts';
 import { isTried, scaleNow } from '../../store/standing/scaleNow.ts';
 import { keepScales, moveShare, sharesNow, tryScale } from '../../store/standing/trying.ts';
@@ -54,17 +56,16 @@ function Criterion({ criterion, share }: { criterion: CriterionFound; share: num
       </legend>
       <ValueCurveField criterion={criterion} onSet={(scale) => tryScale(criterion.id, scale)} />
       <div class="criterion-fields">
-        <label for={`${id}s`}>
-          Counts
-          <input
-            id={`${id}s`}
-            type="number"
-            min="0"
-            max="100"
-            value={share}
-            onChange={(event) => moveShare(`one ${criterion.id}`, [criterion.id], Number(event.currentTarget.value))}
-          />
-        </label>
+        <Typed
+          label="Counts"
+          value={String(share)}
+          onTyped={(typed) => {
+            const read = shareTyped(typed);
+            if ('trouble' in read) return read.trouble;
+            moveShare(`one ${criterion.id}`, [criterion.id], read.share);
+            return '';
+          }}
+        />
         {shape !== 'threshold' && (
           <End
             label="Worth nothing at"
@@ -112,20 +113,34 @@ interface EndProps {
 
 /** One end of a scale, typed as people type numbers. */
 function End({ label, criterion, value, other, onSet }: EndProps) {
+  const commit = (typed: string): string => {
+    const read = readTypedNumber(typed.replace(/\s*%$/, ''));
+    const end = read.ok ? endOf(criterion, read.value.value) : Number.NaN;
+    const trouble = endTrouble(criterion, typed, end);
+    if (trouble !== '') return trouble;
+    if (end === other) return 'The two ends of a scale must differ.';
+    onSet(end);
+    return '';
+  };
+  return <Typed label={label} value={endText(criterion, value)} onTyped={commit} />;
+}
+
+interface TypedProps {
+  label: string;
+  value: string;
+  /** Takes what was typed, or answers why not in one sentence. */
+  onTyped: (typed: string) => string;
+}
+
+/** A field for a number. What is not taken stays in it beside the sentence that says why. */
+function Typed({ label, value, onTyped }: TypedProps) {
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const [trouble, setTrouble] = useState('');
   const commit = (typed: string) => {
-    const read = readTypedNumber(typed.replace(/\s*%$/, ''));
-    const end = read.ok ? endOf(criterion, read.value.value) : Number.NaN;
-    if (!Number.isFinite(end))
-      return setTrouble(
-        `Found "${typed}"; expected a number${criterion.unit === '1' ? '' : ` of ${unitOf(criterion)}`}.`,
-      );
-    if (end === other) return setTrouble('The two ends of a scale must differ.');
-    setTrouble('');
-    setDraft(null);
-    onSet(end);
+    const wrong = onTyped(typed);
+    setTrouble(wrong);
+    if (wrong === '') setDraft(null);
   };
   return (
     <label for={id}>
@@ -134,7 +149,7 @@ function End({ label, criterion, value, other, onSet }: EndProps) {
         id={id}
         inputMode="decimal"
         autocomplete="off"
-        value={draft ?? endText(criterion, value)}
+        value={draft ?? value}
         aria-invalid={trouble === '' ? undefined : 'true'}
         aria-describedby={trouble === '' ? undefined : `${id}-trouble`}
         onInput={(event) => setDraft(event.currentTarget.value)}

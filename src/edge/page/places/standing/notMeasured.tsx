@@ -1,3 +1,4 @@
+import { looseScales, looseSentence } from '../../../../report/standing/looseScales.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import { addressOf } from '../../store/routeOf.ts';
 import { openDoor } from './doorOpen.ts';
@@ -11,8 +12,8 @@ export function NotMeasured({ stood }: { stood: Stood }) {
   const { warnings, trial } = stood;
   const told = warnings.filter(({ code }) => !BEHIND.has(code));
   const unknown = told.some(({ code }) => code === 'standing-unknown' || code === 'standing-left-out');
-  const suggested = warnings.some(({ code }) => code === 'standing-scales-suggested');
-  if (told.length === 0 && !suggested) return null;
+  const names = looseScales(stood.decide.criteria);
+  if (told.length === 0 && names.length === 0) return null;
   return (
     <section class="standing-open">
       <h3>Still open</h3>
@@ -20,11 +21,11 @@ export function NotMeasured({ stood }: { stood: Stood }) {
         {told.map(({ code, cable, text }) => (
           <li key={`${code} ${cable} ${text}`}>{noBreak(text)}</li>
         ))}
-        {suggested && (
+        {names.length > 0 && (
           <li>
-            Some scales follow from the claimed sizes or the field, and would move with it.{' '}
+            {looseSentence(names)}{' '}
             <button type="button" class="link" onClick={openDoor}>
-              Fix them before this order is shown to anybody
+              {names.length === 1 ? 'Fix it' : 'Fix them'} before this order is shown to anybody
             </button>
             .
           </li>

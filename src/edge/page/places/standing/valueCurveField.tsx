@@ -8,6 +8,7 @@ import {
   stepWithin,
   windowOf,
 } from '../../../../report/standing/curveWindow.ts';
+import { endRange } from '../../../../report/standing/endRange.ts';
 import { curvePlaces, type Scale, valueCurve } from '../../../../report/standing/valueCurve.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { Picture } from '../../parts/picture.tsx';
@@ -43,7 +44,8 @@ export function ValueCurveField({ criterion, onSet }: ValueCurveFieldProps) {
   const rangeOf = (end: 'worst' | 'best') => reachOf(end, criterion, window, step);
   const move = (end: 'worst' | 'best', to: number) => {
     const [least, most] = rangeOf(end);
-    const figure = Math.min(most, Math.max(least, roundedTo(to, step)));
+    const [from, upTo] = endRange(criterion);
+    const figure = Math.min(most, upTo, Math.max(least, from, roundedTo(to, step)));
     if (figure === criterion[end]) return;
     if (end === 'worst') onSet({ shape, worst: figure, best });
     else onSet({ shape, best: figure, worst: shape === 'threshold' ? figure - (best - worst) : worst });

@@ -1,7 +1,9 @@
 import { useEffect, useId } from 'preact/hooks';
 import { JOBS } from '../../../../findings/standing/jobs.ts';
+import { CARRYING_JOB, carriedText } from '../../../../report/standing/carriedWords.ts';
 import { valueCurve } from '../../../../report/standing/valueCurve.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
+import { noBreak } from '../../../../report/words/noBreak.ts';
 import { Picture } from '../../parts/picture.tsx';
 import { scaleNow } from '../../store/standing/scaleNow.ts';
 import { slidersOf } from '../../store/standing/sliders.ts';
@@ -114,6 +116,7 @@ function Jobs({ stood }: { stood: Stood }) {
         ))}
       </fieldset>
       <p class="note job-text">{text ?? whence(stood)}</p>
+      {job === CARRYING_JOB && <p class="note">{noBreak(carriedText(stood.decide.criteria.map(scaleNow)))}</p>}
     </>
   );
 }
