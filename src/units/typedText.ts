@@ -32,8 +32,11 @@ export function unitText(unit: string): string {
 export function typedText(value: string, unit: string): string {
   const { number, unit: own } = splitTyped(value);
   if (own !== '') return `${number} ${unitText(own)}`.trim();
-  return /\d\s*[^\d\s.,/]/u.test(withoutExponent(number)) ? number : `${number} ${unitText(unit)}`.trim();
+  return carriesUnits(number) ? number : `${number} ${unitText(unit)}`.trim();
 }
+
+/** Whether a text carries its units within, as `5 ft 6 in` does; an exponent (`1e9`) is none. */
+export const carriesUnits = (number: string): boolean => /\d\s*[^\d\s.,/]/u.test(withoutExponent(number));
 
 /** `1.2e3` without what would look like a unit; fractions written as one sign and every kind of dash count as digits. */
 const withoutExponent = (number: string) => number.replace(/e[+\-−]?\d+$/i, '').replace(/[½⅓⅔¼¾⅕-⅞⅐⅑⅒⁄‐‑–−-]/gu, '');

@@ -245,6 +245,14 @@ describe('what is typed', () => {
     expect(await stored(trial, 'reading', 0)).toHaveLength(0);
   });
 
+  it('may have an exponent, which is no unit: it is kept in the unit beside it, and asked about', async () => {
+    const { page, trial } = await atBench();
+    await page.locator('#bench-value').fill('1e9');
+    await page.keyboard.press('Enter');
+    expect(await stored(trial, 'reading', 1)).toMatchObject([{ value: '1e9', unit: 'mohm' }]);
+    await page.locator('.question', { hasText: '1e9 mΩ' }).first().waitFor();
+  });
+
   it('takes contacts and temperature along', async () => {
     const { page, trial } = await atBench();
     await page.getByLabel('Between the voltage contacts').fill('1900 mm');

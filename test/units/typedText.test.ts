@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { splitTyped, typedText, unitText } from '../../src/units/typedText.ts';
+import { carriesUnits, splitTyped, typedText, unitText } from '../../src/units/typedText.ts';
 
 describe('a typed value with its unit, once', () => {
   it.each([
@@ -40,4 +40,21 @@ describe('taking apart', () => {
 
 it('prints units as a label does', () => {
   expect(['mohm', '', 'strands', 'Shore A'].map(unitText)).toEqual(['mΩ', '', '', 'Shore A']);
+});
+
+describe('units within a text', () => {
+  it.each([
+    ['5 ft 6 in', true],
+    ['5\' 6"', true],
+    ['2 lb 3 oz', true],
+    ['1e9', false],
+    ['1.2E-3', false],
+    ['1 3/8', false],
+    ['1½', false],
+    ['12,5', false],
+    ['-7', false],
+    ['', false],
+  ])('%s: %s', (text, wanted) => {
+    expect(carriesUnits(text)).toBe(wanted);
+  });
 });

@@ -14,7 +14,6 @@ export interface CarriedAlong {
   position: string;
 }
 
-const CARRIES_A_UNIT = /[a-z'"′″]/i;
 const CLIPS: Readonly<Record<string, string>> = { forward: 'clips forward', reverse: 'clips reversed' };
 
 /** `16.5 °C · 1900 mm between the contacts`; what is lacking is said, too. */
@@ -24,8 +23,8 @@ export function carriedWords(quantity: string, along: CarriedAlong): string {
   const parts = [warmth === '' ? 'no temperature yet' : `${warmth} °${along.temperatureUnit}${off}`];
   if (OVER_CONTACTS.has(quantity)) {
     const distance = along.contacts.trim();
-    const shown = CARRIES_A_UNIT.test(distance) ? distance : valueWords(distance, along.contactsUnit);
-    parts.push(distance === '' ? 'no distance between the contacts yet' : `${shown} between the contacts`);
+    const shown = `${valueWords(distance, along.contactsUnit)} between the contacts`;
+    parts.push(distance === '' ? 'no distance between the contacts yet' : shown);
     parts.push(CLIPS[along.position] ?? '');
   }
   return parts.filter((part) => part !== '').join(' · ');

@@ -3,7 +3,7 @@ import { computed, signal } from '@preact/signals';
 import { contactsUnknown, OVER_CONTACTS, withoutContacts } from '../../../../findings/bench/withoutContacts.ts';
 import type { Reading } from '../../../../trial/trial.ts';
 import { readTypedQuantity } from '../../../../units/typedQuantity.ts';
-import { splitTyped } from '../../../../units/typedText.ts';
+import { carriesUnits, splitTyped } from '../../../../units/typedText.ts';
 import { wholeText } from '../../../../units/wholeText.ts';
 import { folded } from '../journal/journal.ts';
 import { units } from '../units.ts';
@@ -50,8 +50,7 @@ export function contactCells(text: string): Record<string, string> {
   const { number, unit } = splitTyped(text);
   if (number === '') return {};
   // `5 ft 6 in` carries its units.
-  const bare = !/[a-z'"]/i.test(number);
-  return { at_length: number, at_length_unit: unit || (bare ? contactsUnit.value : '') };
+  return { at_length: number, at_length_unit: unit || (carriesUnits(number) ? '' : contactsUnit.value) };
 }
 
 /** Readings that count and say nothing per metre, piece by piece. */

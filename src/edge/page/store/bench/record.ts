@@ -8,7 +8,7 @@ import type { BenchAct } from '../../../../findings/nextAct.ts';
 import { READING_TABLE } from '../../../../journal/kinds/reading.ts';
 import { checkRow } from '../../../../journal/rowCheck.ts';
 import type { Trial } from '../../../../trial/trial.ts';
-import { splitTyped } from '../../../../units/typedText.ts';
+import { carriesUnits, splitTyped } from '../../../../units/typedText.ts';
 import { folded, say } from '../journal/journal.ts';
 import { sentenceOf } from '../sentenceOf.ts';
 import { bendCells, partnerOf } from './bendHand.ts';
@@ -34,9 +34,6 @@ export function forget(trial: string): void {
   sittingAt = trial;
 }
 
-/** A unit between two numbers: `5 ft 6 in`. */
-const CARRIES_UNITS = /\d\s*[a-z'"′″]+\s*\d/i;
-
 function rowOf(act: BenchAct, reading: string, text: string): Record<string, string> {
   const { specimen, quantity, instrument } = act.item;
   const now = new Date();
@@ -44,7 +41,7 @@ function rowOf(act: BenchAct, reading: string, text: string): Record<string, str
   const warmth = temperatureFor(quantity).trim();
   const replaced = again.value?.specimen === specimen && again.value.quantity === quantity ? again.value : null;
   // A unit typed behind the number is the one that counts; `5 ft 6 in` carries its own.
-  const goesWith = own || (CARRIES_UNITS.test(number) ? '' : unit.value);
+  const goesWith = own || (carriesUnits(number) ? '' : unit.value);
   return {
     reading,
     specimen,
