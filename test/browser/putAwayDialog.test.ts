@@ -26,4 +26,31 @@ describe('the dialog that puts a trial away', () => {
     const wide = async (of: typeof trouble) => (await of.boundingBox())!.width;
     expect(await wide(trouble)).toBeCloseTo(await wide(dialog.getByLabel('Why, in your words')), 0);
   });
+
+  it('leaves the list of what is put away in columns under those above', async () => {
+    const other = `other-${Date.now()}`;
+    await bench.store.append(other, [
+      {
+        id: '01900000-0000-7000-8000-000000000001',
+        trial: other,
+        kind: 'trial',
+        at: '2026-10-03T09:00:00Z',
+        by: '',
+        device: '',
+        body: { trial: other, title: 'Short' },
+      },
+    ]);
+    const { page } = await bench.open('/', { width: 1440 });
+    await page.getByRole('button', { name: 'Put away: Short' }).click();
+    await page.getByLabel('given up').check();
+    await page.locator('dialog[open]').getByRole('button', { name: 'Put away' }).click();
+    await page.getByText('Put away: 1').click();
+    const edges = async (table: number) =>
+      page
+        .locator('.trials')
+        .nth(table)
+        .locator('thead th, thead td')
+        .evaluateAll((cells) => cells.map((cell) => Math.round(cell.getBoundingClientRect().right)));
+    expect(await edges(1)).toEqual(await edges(0));
+  });
 });
