@@ -65,6 +65,11 @@ export function sealRow(entries: readonly Entry[], asked: SealAsked): Record<str
   };
 }
 
+/** The part that holds the same rows and findings as a new seal, under another name; null where none does. */
+export function sameAs(parts: readonly SealedPart[], row: Readonly<Record<string, string>>): SealedPart | null {
+  return parts.find(({ content, findings }) => content === row.content && findings === row.findings) ?? null;
+}
+
 /** A sealed part computed again. */
 export interface Unsealed extends PartComputed {
   part: SealedPart;

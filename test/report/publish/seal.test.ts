@@ -6,7 +6,7 @@ import type { Entry } from '../../../src/journal/entry.ts';
 import { readPackage } from '../../../src/report/package/readPackage.ts';
 import { writePackage } from '../../../src/report/package/writePackage.ts';
 import { changedSince, correctionsAfter } from '../../../src/report/publish/changedSince.ts';
-import { findingsHash, sealedPackage, sealRow, unseal } from '../../../src/report/publish/seal.ts';
+import { findingsHash, sameAs, sealedPackage, sealRow, unseal } from '../../../src/report/publish/seal.ts';
 import { contentHash } from '../../../src/trial/content.ts';
 import { corrections } from '../../../src/trial/corrections.ts';
 import { fold } from '../../../src/trial/fold.ts';
@@ -134,6 +134,15 @@ describe('a sealed part', () => {
       const again = unseal(b.entries, part)!;
       expect([part.part, again.sameFindings]).toEqual([part.part, true]);
     }
+  });
+});
+
+describe('a seal under another name', () => {
+  it('is told from one that holds something new', () => {
+    const b = sealedBench();
+    const { parts } = fold(b.entries);
+    expect(sameAs(parts, sealRow(b.entries, { ...ASKED, part: '2' }))?.part).toBe('1');
+    expect(sameAs(parts, sealRow(b.entries, { ...ASKED, part: '2', places: ['bend'] }))).toBeNull();
   });
 });
 

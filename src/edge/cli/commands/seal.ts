@@ -34,7 +34,7 @@ async function seal(trial: string, options: SealOptions): Promise<void> {
   const { isPartName, PART_NAME_RULE } = await import('../../../journal/partName.ts');
   const { placesIn } = await import('../../../trial/makeParts.ts');
   const { fold } = await import('../../../trial/fold.ts');
-  const { sealRow } = await import('../../../report/publish/seal.ts');
+  const { sameAs, sealRow } = await import('../../../report/publish/seal.ts');
   const { newId, NO_ID_YET, RANDOM_BYTES, seenId } = await import('../../../journal/newId.ts');
   const { openShelf } = await import('../../store/openShelf.ts');
   const places = placesIn(options.places);
@@ -49,7 +49,8 @@ async function seal(trial: string, options: SealOptions): Promise<void> {
   try {
     const entries = await shelf.entries(trial);
     if (entries.length === 0) throw new Failure(`No trial called "${trial}" is on the shelf.`, EXIT.wrongUse);
-    if (fold(entries).parts.some((each) => each.part === part))
+    const { parts } = fold(entries);
+    if (parts.some((each) => each.part === part))
       throw new Failure(`Part ${part} is sealed already; seal what is new as another part.`, EXIT.dataSaysNo);
     const at = new Date().toISOString();
     const body = sealed(() => sealRow(entries, { ...options, part, places, draws: 0, at }));
@@ -58,6 +59,8 @@ async function seal(trial: string, options: SealOptions): Promise<void> {
     const entry: Entry = { id, trial, kind: 'seal', at, by: options.by, device: '', body };
     await shelf.append(trial, [entry]);
     process.stdout.write(`Part ${part} of ${trial} is sealed: content ${body.content}.\n`);
+    const same = sameAs(parts, body);
+    if (same) process.stdout.write(`It holds the same rows and findings as part ${same.part}.\n`);
   } finally {
     await shelf.close();
   }
