@@ -300,7 +300,7 @@ describe('cupel export and cupel verify', () => {
       /^The tables of .*changed later were changed after findings\.json was computed from them: rows of cables\.csv; otherwise than in a sealed part reads cables\.csv \S+\.\n/,
     );
     expect(stderr).toMatch(
-      /Computed again, the first difference is at .+, .+: published .+, computed .+\. Cables share tools, /,
+      /Computed again from the tables as they are, the first difference is at .+, .+: published .+, computed .+\. Cables share tools, /,
     );
     expect(stderr, 'the sealed rows have not changed').toContain('Part 1, What is inside: rows and findings are those');
     expect(stdout).not.toContain('clean');
