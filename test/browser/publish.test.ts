@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { sealRow } from '../../src/report/publish/seal.ts';
 import { piecesToWear } from './support/abuseTrial.ts';
 import { storedBodies } from './support/atBench.ts';
 import { accessibilityBreaches } from './support/axe.ts';
@@ -205,5 +206,37 @@ it('shows hostile names as text, in preview, cards and words', async () => {
   expect(await page.locator('.card-frame').textContent()).toContain('Rudge');
   expect(await page.getByLabel('The text').inputValue()).toContain(RUDE[0]);
   expect(await page.evaluate(() => document.documentElement.scrollWidth - 390)).toBeLessThanOrEqual(0);
+  expect(troubles).toEqual([]);
+});
+
+it('breaks the name of a part that is one long word, and pushes nothing sideways', async () => {
+  const long = 'p'.repeat(200);
+  const entries = piecesToWear('longpart', ['Rudge', 'Pawl']);
+  const asked = {
+    part: '1',
+    title: '',
+    places: ['inside' as const],
+    level: 0.95,
+    draws: 0,
+    hidden: false,
+    at: '2026-10-04T10:00:00Z',
+    by: '',
+  };
+  const row = { ...sealRow(entries, asked), part: long };
+  await bench.store.append('longpart', [...entries, said('longpart', 'seal', row, 500)]);
+  const { page, troubles } = await bench.open('/trial/longpart/publish', { width: 390 });
+  await page.locator('.card-frame svg').waitFor({ timeout: 60_000 });
+  await page.getByLabel('Part', { exact: true }).selectOption(long);
+  await page.locator('.publish-report > .note', { hasText: long }).waitFor({ timeout: 60_000 });
+  const html = (await fileFrom(page, 'Save as a web page')).toString();
+  const saved = await page.context().newPage();
+  await saved.setContent(html);
+  for (const width of [390, 1440]) {
+    for (const each of [page, saved]) {
+      await each.setViewportSize({ width, height: 1000 });
+      expect(await each.evaluate((w) => document.documentElement.scrollWidth - w, width)).toBeLessThanOrEqual(0);
+    }
+    expect((await saved.locator('.wordmark').boundingBox())!.height).toBeLessThan(40);
+  }
   expect(troubles).toEqual([]);
 });

@@ -40,7 +40,7 @@ h3{font:600 17px/23px Besley,'Source Sans 3',serif;margin:28px 0 8px;break-after
 p{margin:0 0 12px}
 .lead{font-size:18px;line-height:26px;max-width:38em}
 header.top{display:flex;justify-content:space-between;align-items:center;gap:16px;border-bottom:1px solid ${ink};padding-bottom:8px}
-.mark{display:flex;align-items:center;gap:8px}
+.mark{display:flex;flex:none;align-items:center;gap:8px}
 p,ul{max-width:44em}
 .quiet,figcaption,caption,footer{color:${ink2};font-size:13px;line-height:18px}
 nav ol{columns:2;padding-left:20px;margin:0 0 24px}
