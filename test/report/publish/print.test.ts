@@ -57,6 +57,15 @@ describe('emoji in print', () => {
     ['電線 кабель', '電線 кабель'],
   ])('%j becomes %j', (typed, printed) => expect(withoutEmoji(typed)).toBe(printed));
 
+  it('are taken out of a drawing word by word, however long it is', () => {
+    const path = `<path d="${'M1 2L3 4'.repeat(20_000)}"/>`;
+    const svg = `<svg>${path}<text>Cable 🔌 one</text></svg>`;
+    const picture: Block = { kind: 'picture', svg, width: 1, height: 1, description: '', caption: '' };
+    const before = performance.now();
+    expect(reportTypst(document([picture]), 'a4')).toContain('<text>Cable one</text>');
+    expect(performance.now() - before).toBeLessThan(2000);
+  });
+
   it('are nowhere on the page', () => {
     expect(reportTypst(document([{ kind: 'paragraph', text: 'Cable 🔌⚡ one' }]), 'a4')).not.toMatch(/[🔥🔌⚡]/u);
   });
