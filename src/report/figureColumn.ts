@@ -1,5 +1,14 @@
+import { plusMinus } from '../findings/measured.ts';
 import type { Measured } from '../findings/schema.ts';
-import { type FigureText, type FigureUnits, figureText, percentParts } from './figures.ts';
+import {
+  converted,
+  type FigureText,
+  type FigureUnits,
+  figureText,
+  inPercent,
+  percentParts,
+  type Shown,
+} from './figures.ts';
 
 /**
  * The figures of one column with the same decimals where their uncertainties allow it: every ± keeps at least one digit, and
@@ -13,7 +22,11 @@ export function figureColumn(
   const texts = figures.map((figure) => (as === 'percent' ? percentParts(figure) : figureText(figure, units)));
   const plain = texts.filter(isDecimal);
   const common = Math.max(0, ...plain.map(fewestDecimals));
-  return texts.map((text) => (isDecimal(text) && decimals(text.value) > common ? shortened(text, common) : text));
+  return texts.map((text, i) => {
+    const figure = figures[i] ?? null;
+    if (figure === null || !isDecimal(text) || decimals(text.value) <= common) return text;
+    return shortened(text, as === 'percent' ? inPercent(figure) : converted(figure, units), common);
+  });
 }
 
 /** A figure without powers of ten, with a ± of its own. */
@@ -28,7 +41,8 @@ function fewestDecimals({ plusMinus }: FigureText): number {
   return most;
 }
 
-function shortened(text: FigureText, places: number): FigureText {
-  const value = Number(text.value.replace('−', '-')).toFixed(places).replace('-', '−');
-  return { ...text, value, plusMinus: Number(text.plusMinus).toFixed(places) };
+/** Fewer decimals of the figure itself: of its rounded text, 3.46 would become 3.5 and then 4. */
+function shortened(text: FigureText, figure: Shown, places: number): FigureText {
+  const value = figure.value.toFixed(places).replace('-', '−');
+  return { ...text, value, plusMinus: plusMinus(figure).toFixed(places) };
 }

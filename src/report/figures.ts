@@ -104,14 +104,16 @@ export function percentText(ratio: Measured | null): string {
 /** The parts of `percentText`. */
 export function percentParts(ratio: Measured | null): FigureText {
   if (ratio === null) return { value: UNKNOWN, plusMinus: '', unit: '', condition: '' };
-  const percent = {
-    ...ratio,
-    unit: '%',
-    value: 100 * ratio.value,
-    interval: [100 * ratio.interval[0], 100 * ratio.interval[1]] as [number, number],
-  };
-  return figureText(percent);
+  return figureText(inPercent(ratio));
 }
+
+/** A ratio in per cent. */
+export const inPercent = (ratio: Measured): Measured => ({
+  ...ratio,
+  unit: '%',
+  value: 100 * ratio.value,
+  interval: [100 * ratio.interval[0], 100 * ratio.interval[1]],
+});
 
 /** An amount without an uncertainty of its own, such as a limit: four digits at most, no trailing zeros after a point. */
 export function plainText(value: number, unit: string): string {
@@ -121,7 +123,7 @@ export function plainText(value: number, unit: string): string {
   return unit === '' || unit === '1' ? text : `${text} ${unitSymbol(unit)}`;
 }
 
-type Shown = Pick<Measured, 'value' | 'interval' | 'unit'>;
+export type Shown = Pick<Measured, 'value' | 'interval' | 'unit'>;
 
 /** The figure in the reader's units: areas, lengths, and amounts per length. Others stay as they are. */
 export function converted(figure: Measured, units: FigureUnits): Shown {

@@ -91,6 +91,12 @@ describe('a column of figures', () => {
     expect(texts([0.03, 4])).toEqual(['34.80 ± 0.03', '35 ± 4']);
   });
 
+  it('rounds once, from the figure itself', () => {
+    expect(texts([3.46, 4])).toEqual(['35 ± 3', '35 ± 4']);
+    const shares = figureColumn([measured(0.146, 0.0346, '1', []), measured(0.99, 0.04, '1', [])], {}, 'percent');
+    expect(shares.map(({ value, plusMinus }) => `${value} ± ${plusMinus}`)).toEqual(['15 ± 3', '99 ± 4']);
+  });
+
   it('leaves what is not known', () => {
     expect(figureColumn([null, measured(0.85, 0.009, '1', [])], {}, 'percent').map(({ value }) => value)).toEqual([
       '—',
