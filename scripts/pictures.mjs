@@ -122,7 +122,7 @@ async function waitForPlan(page) {
 }
 
 async function waitForBench(page) {
-  await page.locator('main input').first().waitFor({ timeout: 60_000 });
+  await page.getByRole('button', { name: /^Record/ }).waitFor({ timeout: 60_000 });
 }
 
 async function waitForDraws(page) {
