@@ -23,6 +23,7 @@ const READS: Readonly<Record<string, readonly [about: number, decimals: number, 
   strand_count: [665, 0, '', ''],
   strand_diameter: [0.254, 3, 'mm', 'micrometer'],
   outer_diameter: [12.1, 2, 'mm', 'caliper'],
+  conductor_diameter: [8.1, 2, 'mm', 'caliper'],
   wall_thickness: [1.9, 2, 'mm', 'caliper'],
 };
 
