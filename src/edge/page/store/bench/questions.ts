@@ -115,9 +115,12 @@ function askSome(all: readonly Doubtful[], from: number, into: Map<string, Quest
   const until = performance.now() + AT_A_TIME;
   let place = from;
   while (place < all.length && performance.now() < until) {
-    const { key, ask: question } = all[place]!;
+    const { key, ask: askNow } = all[place]!;
     const before = known.get(key);
-    into.set(key, before === undefined ? question() : before);
+    const question = before === undefined ? askNow() : before;
+    // Known at once: a reading typed meanwhile begins the round anew, and what was asked is not asked again.
+    known.set(key, question);
+    into.set(key, question);
     place += 1;
   }
   return place;
