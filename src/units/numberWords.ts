@@ -1,3 +1,4 @@
+import { capital } from './capital.ts';
 import { wholeText } from './wholeText.ts';
 
 const SMALL = [
@@ -25,7 +26,7 @@ export function numberWord(n: number): string {
 /** The same at the head of a sentence: `Two`, `None`, `14`. */
 export function numberWordFirst(n: number): string {
   const word = numberWord(n);
-  return word.charAt(0).toUpperCase() + word.slice(1);
+  return capital(word);
 }
 
 /** `two of the six`, `both`, `all six`, `none of the six`: a part of a whole in words. */

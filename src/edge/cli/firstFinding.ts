@@ -1,9 +1,12 @@
 import type { CableFindings, Findings } from '../../findings/schema.ts';
 import { type Compared, compareJson, type Difference } from './firstDifference.ts';
 
+/** A difference, with the cable that it is about when it is about one. */
+export type FindingDifference = Difference & { cable: string | null };
+
 export interface FindingsCompared {
-  /** The first difference, with the cable that it is about when it is about one. Null when there is none. */
-  first: (Difference & { cable: string | null }) | null;
+  /** The first difference. Null when there is none. */
+  first: FindingDifference | null;
   /** Largest relative difference that passed for none; 0 when every digit is the same. */
   largest: number;
 }
@@ -31,3 +34,11 @@ export function compareFindings(published: Findings, computed: Findings, toleran
 }
 
 const shownName = ({ name, cable }: CableFindings): string => name || cable;
+
+/** Where a difference lies: `Quill, conductor_area.value`. */
+export const placeText = ({ cable, place }: FindingDifference): string =>
+  cable === null ? place : `${cable}, ${place}`;
+
+/** One side of a difference as JSON, cut where it is long. */
+export const sideText = (value: unknown): string =>
+  value === undefined ? 'nothing' : JSON.stringify(value).slice(0, 120);

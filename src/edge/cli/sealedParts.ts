@@ -1,8 +1,8 @@
-import type { Findings } from '../../findings/schema.ts';
 import type { Entry } from '../../journal/entry.ts';
 import { sealedPath } from '../../report/package/sealedFiles.ts';
 import { findingsHash, sealedPackage, type Unsealed, unseal } from '../../report/publish/seal.ts';
 import type { SealedPart, Trial } from '../../trial/trial.ts';
+import { readFindings } from './writtenFindings.ts';
 
 type Folder = ReadonlyMap<string, string | Uint8Array>;
 
@@ -43,12 +43,8 @@ export function sealedParts(
 function asSealed(again: Unsealed, folder: ReadonlyMap<string, Uint8Array> | undefined): Folder | undefined {
   if (again.sameFindings) return sealedPackage(again);
   const text = folder?.get('findings.json');
-  if (text === undefined) return undefined;
-  try {
-    const findings = JSON.parse(new TextDecoder().decode(text)) as Findings;
-    if (findingsHash({ trial: again.trial, findings }) !== again.part.findings) return undefined;
-    return new Map<string, string | Uint8Array>([...sealedPackage(again), ['findings.json', text]]);
-  } catch {
-    return undefined;
-  }
+  const findings = text === undefined ? null : readFindings(text);
+  if (text === undefined || findings === null) return undefined;
+  if (findingsHash({ trial: again.trial, findings }) !== again.part.findings) return undefined;
+  return new Map<string, string | Uint8Array>([...sealedPackage(again), ['findings.json', text]]);
 }

@@ -8,9 +8,10 @@ import { contentHash } from '../../trial/content.ts';
 import { fold } from '../../trial/fold.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { countDifferences } from './countDifferences.ts';
-import { compareFindings } from './firstFinding.ts';
+import { compareFindings, placeText, sideText } from './firstFinding.ts';
 import type { SoundPackage } from './packageAt.ts';
 import { verifySealed } from './verifySealed.ts';
+import { asWritten, readFindings } from './writtenFindings.ts';
 
 /**
  * Largest relative difference that another processor's or another Node.js's exponential and logarithm may leave in a
@@ -35,14 +36,14 @@ export interface Checked {
 export function verifyPackage(read: SoundPackage, path: string, now: string): Checked[] {
   const trial = fold(read.entries);
   const content = contentHash(trial);
-  const published = read.findings === null ? null : publishedIn(read.findings);
+  const published = read.findings === null ? null : readFindings(read.findings);
   const parts = trial.parts.map((part, i): Checked => {
     const { outcome, text } = verifySealed(part, read.sealed.get(i + 1), MACHINE_DIFFERENCE, now);
     if (outcome === 'same' || outcome === 'near') return { outcome: 'holds', text };
     return { outcome: outcome === 'other version' ? 'other version' : 'fails', text };
   });
-  const tables = tablesChecked(read, trial, published, path, now);
-  const findings = findingsChecked(read, trial, published, path);
+  const tables = tablesChecked(read, trial, content, published, path, now);
+  const findings = findingsChecked(read, trial, content, published, path);
   const all = [...(tables === null ? [] : [tables]), ...parts, findings];
   if (all.some(({ outcome }) => outcome === 'fails')) return all;
   return [{ outcome: 'holds', text: `${path} reads clean: ${read.entries.length} rows, content ${content}.` }, ...all];
@@ -54,11 +55,12 @@ type Engine = Pick<Findings['engine'], 'content'>;
 function tablesChecked(
   read: SoundPackage,
   trial: Trial,
+  content: string,
   published: { engine: Engine } | null,
   path: string,
   now: string,
 ): Checked | null {
-  const contentHolds = published === null ? null : published.engine.content === contentHash(trial);
+  const contentHolds = published === null ? null : published.engine.content === content;
   const changed = read.descriptor === null ? null : changedTables(read.descriptor, writePackage(trial));
   // Where the content holds, a table that another version writes otherwise was not changed.
   const tables = contentHolds ? (changed ?? []).filter((file) => OUTSIDE_CONTENT.has(file)) : (changed ?? []);
@@ -84,7 +86,13 @@ function whichRows({ entries, sealed }: SoundPackage, tables: readonly string[],
   return `otherwise than in a sealed part reads ${rows.slice(0, MOST_NAMED).join(', ')}${more}`;
 }
 
-function findingsChecked(read: SoundPackage, trial: Trial, published: Findings | null, path: string): Checked {
+function findingsChecked(
+  read: SoundPackage,
+  trial: Trial,
+  content: string,
+  published: Findings | null,
+  path: string,
+): Checked {
   if (read.findings === null) {
     findingsOf(trial, { level: 0.95, draws: 0 });
     const text = 'It holds no findings.json, so there are no published figures to compare; it can be computed.';
@@ -95,9 +103,9 @@ function findingsChecked(read: SoundPackage, trial: Trial, published: Findings |
       outcome: 'fails',
       text: `findings.json in ${path} cannot be read as findings; write it again with cupel export.`,
     };
-  const { level, draws, content } = published.engine;
-  if (content !== contentHash(trial)) return ofOtherTables(published, trial);
-  const computed = viaJson(findingsOf(trial, { level, draws }));
+  const { level, draws } = published.engine;
+  if (published.engine.content !== content) return ofOtherTables(published, trial);
+  const computed = asWritten(findingsOf(trial, { level, draws }));
   const { version } = computed.engine;
   // A version of another name that computes the same is no difference.
   computed.engine.version = published.engine.version;
@@ -120,7 +128,7 @@ function findingsChecked(read: SoundPackage, trial: Trial, published: Findings |
 
 /** What follows for the figures where the tables are not those that they were computed from. */
 function ofOtherTables(published: Findings, trial: Trial): Checked {
-  const computed = viaJson(findingsOf(trial, { level: published.engine.level, draws: 0 }));
+  const computed = asWritten(findingsOf(trial, { level: published.engine.level, draws: 0 }));
   const { first } = compared(withoutDraws(published), withoutDraws(computed));
   return {
     outcome: 'fails',
@@ -131,8 +139,6 @@ function ofOtherTables(published: Findings, trial: Trial): Checked {
   };
 }
 
-const viaJson = (findings: Findings): Findings => JSON.parse(JSON.stringify(findings)) as Findings;
-
 /** Findings without what hangs on the content's hash: the draws are others as soon as a letter of the tables is. */
 function withoutDraws(findings: Findings): Findings {
   return { ...findings, engine: {} as never, cables: findings.cables.map((c) => ({ ...c, monte_carlo: null })) };
@@ -142,30 +148,6 @@ function withoutDraws(findings: Findings): Findings {
 function compared(published: Findings, computed: Findings): { first: string | null; largest: number } {
   const { first, largest } = compareFindings(published, computed, MACHINE_DIFFERENCE);
   if (first === null) return { first: null, largest };
-  const place = first.cable === null ? first.place : `${first.cable}, ${first.place}`;
-  return { first: `${place}: published ${shown(first.published)}, computed ${shown(first.computed)}`, largest };
-}
-
-function shown(value: unknown): string {
-  return value === undefined ? 'nothing' : JSON.stringify(value).slice(0, 120);
-}
-
-/** The findings that came along; null where they are none. */
-function publishedIn(text: string): Findings | null {
-  const parsed = parsedJson(text) as Findings | null;
-  const engine = parsed?.engine;
-  return typeof engine?.content === 'string' &&
-    typeof engine.level === 'number' &&
-    typeof engine.draws === 'number' &&
-    Array.isArray(parsed?.cables)
-    ? parsed
-    : null;
-}
-
-function parsedJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
+  const sides = `published ${sideText(first.published)}, computed ${sideText(first.computed)}`;
+  return { first: `${placeText(first)}: ${sides}`, largest };
 }

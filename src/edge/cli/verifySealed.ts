@@ -7,7 +7,8 @@ import { findingsHash, type Unsealed, unseal } from '../../report/publish/seal.t
 import { rowMark } from '../../trial/heldRows.ts';
 import type { SealedPart } from '../../trial/trial.ts';
 import { countDifferences } from './countDifferences.ts';
-import { compareFindings } from './firstFinding.ts';
+import { compareFindings, placeText, sideText } from './firstFinding.ts';
+import { asWritten, readFindings } from './writtenFindings.ts';
 
 export interface SealedCheck {
   part: SealedPart;
@@ -20,7 +21,6 @@ export interface SealedCheck {
 }
 
 const title = ({ part, title: t }: SealedPart): string => (t === '' ? `Part ${part}` : `Part ${part}, ${t}`);
-const viaJson = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
 
 /**
  * Reads a sealed part out of its own folder and computes it again: its rows must have the sealed hash, its findings every digit.
@@ -47,7 +47,8 @@ export function verifySealed(
   if (read.refusals.length > 0) return said('differs', refusalText(read.refusals[0]!));
   const again = unseal(read.entries, part);
   if (!again) return said('differs', `its rows are not those that were sealed.${strangeRows(part, read)}`);
-  const published = publishedIn(files);
+  const written = files.get('findings.json');
+  const published = written === undefined ? null : readFindings(written);
   if (published === null) return said('differs', 'its findings.json cannot be read.');
   return said(...heldAgainst(published, again, tolerance));
 }
@@ -55,7 +56,7 @@ export function verifySealed(
 /** What the findings that came along are to those that were sealed and to those that are computed now. */
 function heldAgainst(published: Findings, again: Unsealed, tolerance: number): [SealedCheck['outcome'], string] {
   const { part } = again;
-  const computed = viaJson(again.findings);
+  const computed = asWritten(again.findings);
   const same = JSON.stringify(published) === JSON.stringify(computed);
   if (same && again.sameFindings)
     return ['same', 'rows and findings are those that were sealed, every digit and both hashes.'];
@@ -67,9 +68,9 @@ function heldAgainst(published: Findings, again: Unsealed, tolerance: number): [
       `its rows are those that were sealed. Its findings.json is what this version of Cupel computes from them, not the text that was sealed, which is not in the package (${versions}).`,
     ];
   // A version of another name that computes the same is no difference.
-  computed.engine.version = published.engine?.version ?? computed.engine.version;
+  computed.engine.version = published.engine.version;
   const { first, largest } = compareFindings(published, computed, tolerance);
-  const place = first && (first.cable === null ? first.place : `${first.cable}, ${first.place}`);
+  const place = first && placeText(first);
   if (!asSealed)
     return [
       'differs',
@@ -83,7 +84,7 @@ function heldAgainst(published: Findings, again: Unsealed, tolerance: number): [
   const places = count === 1 ? 'one place' : `${count} places`;
   return [
     'other version',
-    `rows and findings are as they were sealed, by both hashes. This version of Cupel computes ${places} of the findings otherwise, first ${place}: sealed ${shown(first.published)}, computed ${shown(first.computed)} (${versions}). Nothing was changed since it was sealed.`,
+    `rows and findings are as they were sealed, by both hashes. This version of Cupel computes ${places} of the findings otherwise, first ${place}: sealed ${sideText(first.published)}, computed ${sideText(first.computed)} (${versions}). Nothing was changed since it was sealed.`,
   ];
 }
 
@@ -98,17 +99,4 @@ function strangeRows({ holds }: SealedPart, { entries }: PackageReading): string
   if (strange.length === 0) return ' Rows are missing, or there twice.';
   const more = strange.length > MOST_NAMED ? ` and ${strange.length - MOST_NAMED} more` : '';
   return ` It holds no such row as: ${strange.slice(0, MOST_NAMED).join(', ')}${more}.`;
-}
-
-function shown(value: unknown): string {
-  return value === undefined ? 'nothing' : JSON.stringify(value).slice(0, 120);
-}
-
-function publishedIn(files: ReadonlyMap<string, Uint8Array>): Findings | null {
-  const bytes = files.get('findings.json');
-  try {
-    return bytes ? (JSON.parse(new TextDecoder().decode(bytes)) as Findings) : null;
-  } catch {
-    return null;
-  }
 }

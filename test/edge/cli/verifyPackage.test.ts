@@ -154,4 +154,13 @@ describe('a part that an earlier version sealed', () => {
     expect(checked[0]!.outcome).toBe('fails');
     expect(checked[0]!.text).toContain('are not those that were sealed');
   });
+
+  it.each(['{}', '7', '{"engine":{}}', '{"cables":[]}', '{"engine": 7'])(
+    'and whose findings are no findings any more, %s, is called unreadable',
+    (nothing) => {
+      const { files } = packed(b, brought);
+      const checked = verified(new Map(files).set('sealed/1/findings.json', nothing));
+      expect(checked[0]).toEqual({ outcome: 'fails', text: 'Part 1: its findings.json cannot be read.' });
+    },
+  );
 });

@@ -1,5 +1,6 @@
 import type { BenchAct } from '../../../../findings/nextAct.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { capital } from '../../../../units/capital.ts';
 import { pieceDetail, quantityHead, signOf, unitWords } from '../../store/bench/names.ts';
 
 /** Signs longer than this are set smaller, so that they stand beside the quantity. */
@@ -35,5 +36,5 @@ function toolWords(trial: Trial, instrument: string | null): string {
   const kind = tool.kind || tool.instrument;
   const step = resolution === '' ? '' : `${resolution} ${unitWords(unit)}`;
   const limit = max_error === '' ? '' : `limit ${max_error} ${/[a-z%]/i.test(max_error) ? '' : unitWords(unit)}`.trim();
-  return [`${kind.charAt(0).toUpperCase()}${kind.slice(1)}`, step, limit].filter((words) => words !== '').join(', ');
+  return [capital(kind), step, limit].filter((words) => words !== '').join(', ');
 }

@@ -3,6 +3,7 @@ import type { Flex } from '../../../../findings/shapes/flex.ts';
 import { type BendMethod, bendMethods } from '../../../../report/bend/bendMethods.ts';
 import { bendSentences, howJudged } from '../../../../report/bend/bendSentences.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { capital } from '../../../../units/capital.ts';
 import type { Assay } from '../../store/assay.ts';
 import { bendRoute } from '../../store/bend/openInBend.ts';
 import { addressOf } from '../../store/routeOf.ts';
@@ -70,8 +71,6 @@ const noOrder = ({ cables }: Flex) =>
   cables.length === 1
     ? 'One cable was bent: a second one gives an order.'
     : 'No order by stiffness yet: it takes two cables that drooped, or two that were pushed.';
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 function Legend({ methods }: { methods: readonly BendMethod[] }) {
   const joined = methods.some((m) => m.id === 'droop') && methods.some((m) => m.id === 'judged');

@@ -4,6 +4,7 @@ import { pushLoop, pushReach } from '../../../../report/bend/pushLoop.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
 import type { Reading } from '../../../../trial/trial.ts';
+import { capital } from '../../../../units/capital.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { Mind } from '../../parts/mind.tsx';
 import { Picture } from '../../parts/picture.tsx';
@@ -71,5 +72,3 @@ export function PushSection({ bent, readings }: { bent: FlexCable | null; readin
     </section>
   );
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,6 +1,7 @@
 import type { CableFindings, Claim } from '../../../../findings/schema.ts';
 import { chanceText } from '../../../../report/words/chanceWords.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { capital } from '../../../../units/capital.ts';
 import { defaultDisplayUnits } from '../../../../units/display.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { OutcomeWord } from '../../parts/outcomeWord.tsx';
@@ -92,5 +93,3 @@ function ClaimTable({ claims, copperShare }: { claims: readonly Claim[]; copperS
     </table>
   );
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

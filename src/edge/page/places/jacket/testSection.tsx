@@ -6,6 +6,7 @@ import { lastingStrip } from '../../../../report/jacket/lastingStrip.ts';
 import { testConditions } from '../../../../report/jacket/testConditions.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { capital } from '../../../../units/capital.ts';
 import { Picture } from '../../parts/picture.tsx';
 import { Switch } from '../../parts/switch.tsx';
 import { useWidth } from '../../parts/useWidth.ts';
@@ -71,8 +72,6 @@ export function TestSection({ test, jacket }: { test: EnduranceTest; jacket: Jac
     </section>
   );
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const aloneSentence = ({ cables }: EnduranceTest): string =>
   cables.length === 1 ? `One cable was tested: ${cables[0]!.text}` : '';

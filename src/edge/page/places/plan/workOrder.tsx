@@ -1,6 +1,7 @@
 import type { PlannedStep, TrialPlan } from '../../../../findings/plan.ts';
 import { minutesWords } from '../../../../report/words/minutesWords.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { capital } from '../../../../units/capital.ts';
 import { BEFORE } from '../bench/beforeWords.ts';
 import { PlanSection } from './planSection.tsx';
 
@@ -47,7 +48,7 @@ function Step({ step, called }: { step: PlannedStep; called: (specimen: string) 
         <ul class="step-parts">
           {step.parts.map(({ act, words, minutes }) => (
             <li key={act}>
-              <span>{words.charAt(0).toUpperCase() + words.slice(1)}</span>
+              <span>{capital(words)}</span>
               <span class="minutes">{minutesWords(minutes)}</span>
             </li>
           ))}

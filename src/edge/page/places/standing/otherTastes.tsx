@@ -3,6 +3,7 @@ import { chanceBar } from '../../../../report/standing/chanceBar.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { chanceText } from '../../../../report/words/chanceWords.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { capital } from '../../../../units/capital.ts';
 import { Name } from '../../parts/name.tsx';
 import { Picture } from '../../parts/picture.tsx';
 
@@ -56,7 +57,7 @@ export function OtherTastes({ decide }: { decide: Decide }) {
 /** `Counts would have to …` without saying the name again that the row has already. */
 function withoutName({ name, to_come_first_text: text }: CableStanding): string {
   const rest = text.startsWith(`${name} `) ? text.slice(name.length + 1) : text;
-  return rest.charAt(0).toUpperCase() + rest.slice(1);
+  return capital(rest);
 }
 
 function Chance({ chance }: { chance: number }) {

@@ -4,6 +4,7 @@ import { CARRYING_JOB, carriedText } from '../../../../report/standing/carriedWo
 import { valueCurve } from '../../../../report/standing/valueCurve.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
 import { noBreak } from '../../../../report/words/noBreak.ts';
+import { capital } from '../../../../units/capital.ts';
 import { Picture } from '../../parts/picture.tsx';
 import { scaleNow } from '../../store/standing/scaleNow.ts';
 import { slidersOf } from '../../store/standing/sliders.ts';
@@ -94,8 +95,6 @@ function WeightSlider({ name, share, curve, onMove }: WeightSliderProps) {
     </div>
   );
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Starting points by the job, and the trial's or one's own weights beside them. */
 function Jobs({ stood }: { stood: Stood }) {

@@ -3,6 +3,7 @@ import { computed, signal } from '@preact/signals';
 import { overloadProblems } from '../../../../methods/current/runCheck/problems.ts';
 import type { RunCable, RunQuestion } from '../../../../methods/current/runCheck/question.ts';
 import { type RunCheck, runCheck } from '../../../../methods/current/runCheck/runCheck.ts';
+import { capital } from '../../../../units/capital.ts';
 import { isTexts, keptSignal } from '../kept.ts';
 import { ampsData } from './ampsData.ts';
 import { type AnswerName, answersFrom, FIRST_ANSWERS } from './runAnswers.ts';
@@ -73,4 +74,4 @@ const unanswered = (problems: string[]): RunCheck => ({
   curves: [],
 });
 
-const sentence = ({ message }: Error) => `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
+const sentence = ({ message }: Error) => `${capital(message)}.`;

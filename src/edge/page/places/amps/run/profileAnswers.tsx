@@ -6,6 +6,7 @@ import {
 } from '../../../../../methods/current/runCheck/profile.ts';
 import { timeText } from '../../../../../report/runOverload.ts';
 import { noBreak } from '../../../../../report/words/noBreak.ts';
+import { capital } from '../../../../../units/capital.ts';
 import { ZERO_CELSIUS } from '../../../../../units/dimension.ts';
 import { Name } from '../../../parts/name.tsx';
 import { answers, candidates, looked } from '../../../store/amps/running.ts';
@@ -53,7 +54,7 @@ function through(text: string): Through {
     if (!(error instanceof ProfileRefused || error instanceof RangeError)) throw error;
     return {
       rows: [],
-      trouble: `${error.message.charAt(0).toUpperCase()}${error.message.slice(1).replace(/\.$/, '')}.`,
+      trouble: `${capital(error.message).replace(/\.$/, '')}.`,
     };
   }
 }

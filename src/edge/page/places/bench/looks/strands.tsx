@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { knownSights } from '../../../../../methods/metal/eye.ts';
+import { capital } from '../../../../../units/capital.ts';
 import { Trouble } from '../../../parts/trouble.tsx';
 import type { Sight } from '../../../store/bench/looks.ts';
 import { useKeep } from './useKeep.ts';
@@ -32,7 +33,7 @@ export function Strands() {
       {PLACES.map((place) => (
         <Keys
           key={place}
-          legend={`${place.charAt(0).toUpperCase()}${place.slice(1)} strand`}
+          legend={`${capital(place)} strand`}
           name={place}
           value={marks[place] ?? ''}
           onChoose={(seen) => setMarks({ ...marks, [place]: seen })}

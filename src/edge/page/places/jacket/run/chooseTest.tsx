@@ -1,6 +1,7 @@
 import { piecesToAbuse } from '../../../../../findings/bench/piecesToAbuse.ts';
 import { PROTOCOLS, protocolOf } from '../../../../../methods/jacket/protocols/protocols.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
+import { capital } from '../../../../../units/capital.ts';
 import { jacketRoute } from '../../../store/jacket/openInJacket.ts';
 import { chooseTest } from '../../../store/jacket/running.ts';
 import { addressOf } from '../../../store/routeOf.ts';
@@ -47,5 +48,3 @@ export function ChooseTest({ trial }: { trial: Trial }) {
     </>
   );
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,6 +1,7 @@
 import { earlierSentence } from '../../../../../findings/bench/earlierOutcomes.ts';
 import { mindLine } from '../../../../../methods/jacket/protocols/mindLine.ts';
 import type { Trial } from '../../../../../trial/trial.ts';
+import { capital } from '../../../../../units/capital.ts';
 import { Mind } from '../../../parts/mind.tsx';
 import { Trouble } from '../../../parts/trouble.tsx';
 import { pieceDetail, signOf } from '../../../store/bench/names.ts';
@@ -36,7 +37,7 @@ export function Counting({ trial, run }: { trial: Trial; run: Run }) {
     <div class="run-columns">
       <section class="run-now" aria-label="The piece in hand">
         <h1 class="run-head">
-          <bdi dir="auto">{run.test.charAt(0).toUpperCase() + run.test.slice(1)}</bdi>{' '}
+          <bdi dir="auto">{capital(run.test)}</bdi>{' '}
           <span>
             {conditions(run)}
             {done} of {all.length} pieces done
