@@ -47,7 +47,7 @@ export function api({ store, live, sharing, now, remembered }: ApiParts): Hono<B
   app.get('/trials', mayOnly('read'), async (c) =>
     c.json(await (c.get('asker').role === 'reader' ? sealedShelf() : store.trials())),
   );
-  app.route('/cables', cablesApi(store, remembered));
+  app.route('/cables', cablesApi({ store, sealedShelf, remembered }));
   app.route('/entries', entriesApi({ store, live, journals, now }));
   app.route('/live', liveApi({ store, live, journals }));
   app.route('/blobs', blobsApi(store, journals));

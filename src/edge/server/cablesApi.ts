@@ -6,6 +6,7 @@ import type { Store } from '../store/store.ts';
 import { mayOnly } from './asker.ts';
 import type { BenchEnv } from './bench.ts';
 import { atMost } from './bodySize.ts';
+import type { ReadersShelf } from './publish/readersShelf.ts';
 import { smallJson } from './smallJson.ts';
 
 /** Largest body that is read, bytes: the marks of some 50,000 trials. */
@@ -13,15 +14,21 @@ const LARGEST_BODY = 8 * 1024 * 1024;
 
 const Held = z.object({ have: z.record(z.string(), z.string()).optional() });
 
+interface CablesParts {
+  store: Store;
+  sealedShelf: ReadersShelf;
+  remembered: Remembered | undefined;
+}
+
 /**
  * Every cable that was ever assayed, in a line each: `POST /` with the marks of the trials that are held already answers what has
  * changed since, and how many trials are left to be asked for. Computing is loaded when first asked for.
  */
-export function cablesApi(store: Store, remembered?: Remembered): Hono<BenchEnv> {
+export function cablesApi({ store, sealedShelf, remembered }: CablesParts): Hono<BenchEnv> {
   const app = new Hono<BenchEnv>();
   let book: Promise<LineBook> | null = null;
   const opened = () => {
-    book ??= import('../shelf/lineBook.ts').then(({ lineBook }) => lineBook(store, remembered));
+    book ??= import('../shelf/lineBook.ts').then(({ lineBook }) => lineBook(store, remembered, sealedShelf));
     return book;
   };
 

@@ -1,6 +1,6 @@
 import type { ShelfCable } from '../../findings/shapes/shelf.ts';
 import { textHash } from '../../journal/textHash.ts';
-import { readersShelf } from '../server/publish/readersShelf.ts';
+import { type ReadersShelf, readersShelf } from '../server/publish/readersShelf.ts';
 import { DamagedData, type Store, type TrialLine } from '../store/store.ts';
 import { NOT_REMEMBERED, type Remembered, type RememberedTrial } from './rememberedLines.ts';
 import { type ForWhom, linesMark, trialLines } from './trialLines.ts';
@@ -34,10 +34,15 @@ const keyOf = (whom: ForWhom, trial: string): string => `${whom} ${trial}`;
 /**
  * Keeps the lines of every trial by what they rest on: a trial is computed once, and again when its journal has grown. One request
  * computes for a short while only, so that the bench goes on recording meanwhile.
+ *
+ * @param sealedShelf what readers may know of, which the bench's server keeps already
  */
-export function lineBook(store: Store, remembered: Remembered = NOT_REMEMBERED, now: () => number = Date.now) {
+export function lineBook(
+  store: Store,
+  remembered: Remembered = NOT_REMEMBERED,
+  sealedShelf: ReadersShelf = readersShelf(store),
+) {
   let known: Map<string, RememberedTrial> | null = null;
-  const sealedShelf = readersShelf(store);
   // How long a journal is says how much is not sealed, which is nothing for readers.
   const salt = crypto.randomUUID();
   const toldMark = (whom: ForWhom, mark: string) => (whom === 'reader' ? textHash(`${salt} ${mark}`) : mark);
@@ -63,14 +68,14 @@ export function lineBook(store: Store, remembered: Remembered = NOT_REMEMBERED, 
 
   return async (whom: ForWhom, have: Readonly<Record<string, string>>, patience = PATIENCE_MS): Promise<ShelfNews> => {
     const [name, list] = [await store.name(), await listFor(whom)];
-    const until = now() + patience;
+    const until = Date.now() + patience;
     const news: ShelfNews = { trials: [], left: 0, gone: [], damaged: [] };
     let cables = 0;
     for (const { trial, title, entries } of list) {
       const mark = linesMark(name, entries);
       if (have[trial] === toldMark(whom, mark)) continue;
       // At least one trial each time, however slow it is.
-      if (news.trials.length > 0 && (now() >= until || (cables >= MOST_CABLES && Number.isFinite(patience)))) {
+      if (news.trials.length > 0 && (Date.now() >= until || (cables >= MOST_CABLES && Number.isFinite(patience)))) {
         news.left += 1;
         continue;
       }

@@ -12,11 +12,13 @@ interface KeptLine {
   line: TrialLine | null;
 }
 
+export type ReadersShelf = () => Promise<TrialLine[]>;
+
 /**
  * The shelf as readers see it: trials of which a part is sealed and not hidden, described by what was sealed. Trials that only begin
  * are not even named.
  */
-export function readersShelf(store: Store): () => Promise<TrialLine[]> {
+export function readersShelf(store: Store): ReadersShelf {
   const kept = new Map<string, KeptLine>();
   const lineOf = async (trial: string, state: string): Promise<TrialLine | null> => {
     const known = kept.get(trial);
