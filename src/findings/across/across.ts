@@ -1,4 +1,5 @@
-import { type BetweenTrials, ratioInterval, widenedInterval } from '../../methods/across/betweenTrials.ts';
+import { group } from 'd3-array';
+import { type BetweenTrials, middleOf, ratioInterval, widenedInterval } from '../../methods/across/betweenTrials.ts';
 import type { Measured } from '../schema.ts';
 import type { ShelfCable } from '../shapes/shelf.ts';
 import { howWeKnowAcross, sentencesAcross } from './acrossWords.ts';
@@ -65,9 +66,6 @@ const withInterval = (figure: Measured, ln: number, [low, high]: [number, number
   interval: [Math.exp(low), Math.exp(high)],
 });
 
-/** Middle of the likely variances: half of them are larger. */
-const middleOf = (likely: readonly number[]): number => likely[Math.floor(likely.length / 2)] ?? 0;
-
 /** A figure as it may be compared with those of other trials. */
 function comparable(
   line: ShelfCable,
@@ -107,9 +105,7 @@ const rangeOver = (ranges: readonly (readonly [number, number] | null)[]): reado
 };
 
 function groupsOf(rows: readonly AcrossRow[], quantity: AcrossQuantity): AcrossGroup[] {
-  const byTrial = new Map<string, AcrossRow[]>();
-  for (const row of rows) byTrial.set(row.line.trial, [...(byTrial.get(row.line.trial) ?? []), row]);
-  const groups = [...byTrial].map(([trial, own]): AcrossGroup => {
+  const groups = [...group(rows, ({ line }) => line.trial)].map(([trial, own]): AcrossGroup => {
     const days = own.flatMap(({ line }) => line.day ?? []).sort();
     const temperature = rangeOver(own.map(({ line }) => quantity.conditions(line)));
     return { trial, title: own[0]!.line.title, day: days.at(-1) ?? null, temperature, rows: own };

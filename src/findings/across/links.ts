@@ -1,3 +1,4 @@
+import { group } from 'd3-array';
 import { type BetweenTrials, betweenTrials, type TrialFigure } from '../../methods/across/betweenTrials.ts';
 import type { Measured } from '../schema.ts';
 import type { ShelfCable } from '../shapes/shelf.ts';
@@ -16,16 +17,10 @@ export interface Link {
 
 /** The pieces that trials share, the one of most trials first. Capitals and spaces make no difference. */
 export function linksOn(shelf: readonly ShelfCable[]): Link[] {
-  const links = new Map<string, Link>();
-  for (const line of shelf) {
-    const key = plainWords(line.shared_name);
-    if (key === '') continue;
-    const link = links.get(key) ?? { name: line.shared_name, lines: [], trials: 0 };
-    link.lines.push(line);
-    links.set(key, link);
-  }
+  const links = group(shelf, (line) => plainWords(line.shared_name));
+  links.delete('');
   return [...links.values()]
-    .map((link) => ({ ...link, trials: new Set(link.lines.map(({ trial }) => trial)).size }))
+    .map((lines) => ({ name: lines[0]!.shared_name, lines, trials: new Set(lines.map(({ trial }) => trial)).size }))
     .sort((a, b) => b.trials - a.trials);
 }
 
@@ -39,12 +34,11 @@ export function lnOf(figure: Measured | null): { ln: number; u: number } | null 
 export function linkFigures(link: Link, quantity: AcrossQuantity): TrialFigure[] {
   const { linkedBy } = quantity;
   if (linkedBy === null) return [];
-  const byTrial = new Map<string, { ln: number; u: number }[]>();
-  for (const line of link.lines) {
+  const figures = link.lines.flatMap((line) => {
     const figure = lnOf(linkedBy(line));
-    if (figure !== null) byTrial.set(line.trial, [...(byTrial.get(line.trial) ?? []), figure]);
-  }
-  return [...byTrial].map(([trial, all]) => ({
+    return figure === null ? [] : [{ trial: line.trial, ...figure }];
+  });
+  return [...group(figures, ({ trial }) => trial)].map(([trial, all]) => ({
     trial,
     ln: all.reduce((sum, { ln }) => sum + ln, 0) / all.length,
     u: Math.max(...all.map(({ u }) => u)),

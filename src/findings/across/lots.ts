@@ -1,3 +1,4 @@
+import { group } from 'd3-array';
 import { type Drift, driftOf } from '../../methods/across/drift.ts';
 import type { Measured } from '../schema.ts';
 import type { ShelfCable } from '../shapes/shelf.ts';
@@ -30,13 +31,8 @@ const yearsOf = (day: string): number => Date.parse(day) / MS_PER_YEAR;
 
 /** Lines of one lot of one maker and model that come from two trials or more; capitals and spaces make no difference. */
 function lotsOn(shelf: readonly ShelfCable[]): ShelfCable[][] {
-  const lots = new Map<string, ShelfCable[]>();
-  for (const line of shelf) {
-    const lot = plainWords(line.lot);
-    if (lot === '' || line.day === null) continue;
-    const key = `${lot}\u001f${plainWords(line.name)}`;
-    lots.set(key, [...(lots.get(key) ?? []), line]);
-  }
+  const told = shelf.filter(({ lot, day }) => plainWords(lot) !== '' && day !== null);
+  const lots = group(told, ({ lot, name }) => `${plainWords(lot)}\u001f${plainWords(name)}`);
   return [...lots.values()].filter((lines) => new Set(lines.map(({ trial }) => trial)).size > 1);
 }
 

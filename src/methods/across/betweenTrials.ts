@@ -30,6 +30,9 @@ const LIKELY = 200;
 /** Figures known better than this share are taken to be known so well: below it only rounding is left. */
 const LEAST_U = 1e-6;
 
+/** The middle one of likely variances that rise: half of them are larger; 0 where there are none. */
+export const middleOf = (likely: readonly number[]): number => likely[Math.floor(likely.length / 2)] ?? 0;
+
 /**
  * The error between trials from one piece that was measured in each of them: ln xₜ = μ + bₜ + eₜ with eₜ of the known uₜ and bₜ of an
  * unknown spread, estimated after Paule and Mandel. What the trials have in common, such as one scale, does not show in it.

@@ -1,5 +1,6 @@
 import { chiSquareUpperTail, normalQuantile } from '../../numerics/distributions.ts';
 import { mixtureInterval } from '../../numerics/mixture.ts';
+import { middleOf } from './betweenTrials.ts';
 
 /** A figure of one lot at one time. */
 export interface TimedFigure {
@@ -40,7 +41,7 @@ export function driftOf(figures: readonly TimedFigure[], likely: readonly number
   const times = figures.map(({ years }) => years);
   const span = Math.max(...times) - Math.min(...times);
   if (figures.length < 2 || !(span >= ONE_TIME)) return null;
-  const usual = likely[Math.floor(likely.length / 2)] ?? 0;
+  const usual = middleOf(likely);
   const weights = figures.map(({ u }) => 1 / (u * u + usual));
   const total = weights.reduce((sum, w) => sum + w, 0);
   const over = (of: (f: TimedFigure, w: number) => number) =>
