@@ -7,7 +7,7 @@ import { tradeWords } from './tradeWords.ts';
 export interface ShelfWish {
   /** Every word must begin a word of the line; what stands in quotation marks, and a number with its unit, is one word. */
   words: string;
-  /** A name of `sizesOn`. */
+  /** A size of `choicesOn`. */
   size: string;
   metal: string;
   /** Price per metre, both ends included. */
@@ -15,8 +15,6 @@ export interface ShelfWish {
   most: number | null;
   currency: string;
 }
-
-export const NO_WISH: ShelfWish = { words: '', size: '', metal: '', least: null, most: null, currency: '' };
 
 /** A line with its words prepared for searching. */
 export interface IndexedCable {
@@ -36,12 +34,15 @@ export function plainWords(text: string): string {
   return plain.replace(/[^\p{L}\p{N}/.]+/gu, ' ').trim();
 }
 
+const typedSize = ({ label }: ShelfCable): string => label.size.replace(/\s+/g, ' ').trim();
+
 /** A size as people choose it: `2 AWG`, `35 mm²`; what cannot be read as it was typed. */
-function sizeOf({ label: { size, area_mm2: area } }: ShelfCable): string {
-  const typed = size.replace(/\s+/g, ' ').trim();
-  if (area === null) return typed === '' ? 'no size' : typed;
-  return `${Number(area.toPrecision(3))} mm²`;
+function sizeOf(line: ShelfCable): string {
+  const area = line.label.area_mm2;
+  return area === null ? typedSize(line) || 'no size' : `${Number(area.toPrecision(3))} mm²`;
 }
+
+const metalOf = (line: ShelfCable): string => line.metal_found ?? METAL_NOT_SETTLED;
 
 /** Lines ready for searching: done once, when they come. */
 export function indexedShelf(lines: readonly ShelfCable[]): IndexedCable[] {
@@ -55,7 +56,7 @@ export function indexedShelf(lines: readonly ShelfCable[]): IndexedCable[] {
       line.shared_name,
       line.label.size,
       line.label.metal,
-      line.metal_found ?? METAL_NOT_SETTLED,
+      metalOf(line),
       tradeWords(line.label.metal),
       tradeWords(line.metal_found ?? ''),
       line.role,
@@ -85,8 +86,6 @@ function wantedSigns(words: string, alone: boolean): string[] {
   return alone ? bare : bare.filter((word) => SPEAKING.test(word));
 }
 
-const metalOf = (line: ShelfCable): string => line.metal_found ?? METAL_NOT_SETTLED;
-
 /** The lines that are looked for, in the order in which they came. */
 export function searchShelf(shelf: readonly IndexedCable[], wish: ShelfWish): IndexedCable[] {
   const words = wantedWords(wish.words);
@@ -114,7 +113,7 @@ export function choicesOn(shelf: readonly IndexedCable[]): Choices {
   const sizes = new Map<string, { area: number; typed: Map<string, number> }>();
   for (const { line, size } of shelf) {
     const found = sizes.get(size) ?? { area: line.label.area_mm2 ?? Number.POSITIVE_INFINITY, typed: new Map() };
-    const typed = line.label.size.replace(/\s+/g, ' ').trim();
+    const typed = typedSize(line);
     found.typed.set(typed, (found.typed.get(typed) ?? 0) + 1);
     sizes.set(size, found);
   }

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import {
   choicesOn,
   indexedShelf,
-  NO_WISH,
   orderShelf,
   type ShelfWish,
   searchShelf,
@@ -27,6 +26,7 @@ const SHELF = indexedShelf([
     currency: '',
   }),
 ]);
+const NO_WISH: ShelfWish = { words: '', size: '', metal: '', least: null, most: null, currency: '' };
 const names = (found: ReturnType<typeof searchShelf>) => found.map((each) => each.line.name);
 const found = (wish: Partial<ShelfWish>) => names(searchShelf(SHELF, { ...NO_WISH, ...wish }));
 
