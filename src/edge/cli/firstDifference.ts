@@ -56,7 +56,8 @@ const WHOLE = 'the whole';
 /** What is left of 1 less a probability of 1 depends on the engine; no figure of the findings is as small as this. */
 const ROUNDING_LEFT = 1e-12;
 
-function relativeDifference(a: number, b: number): number {
+/** How far two numbers are apart, over the larger of them; 0 where only rounding parts them. */
+export function relativeDifference(a: number, b: number): number {
   if (a === b || Math.abs(a - b) <= ROUNDING_LEFT) return 0;
   return Math.abs(a - b) / Math.max(Math.abs(a), Math.abs(b));
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { countDifferences } from '../../../src/edge/cli/countDifferences.ts';
 import { compareJson } from '../../../src/edge/cli/firstDifference.ts';
 
 describe('comparing published JSON with computed JSON', () => {
@@ -38,6 +39,7 @@ describe('comparing published JSON with computed JSON', () => {
 
   it('takes what rounding leaves of nothing for nothing, and nothing larger', () => {
     expect(compareJson([0], [1.1e-16], 1e-9).first).toBeNull();
+    expect(countDifferences([0, 1], [1.1e-16, 2], 1e-9)).toBe(1);
     expect(compareJson([0], [1e-9], 1e-9).first).toEqual({ place: '[0]', published: 0, computed: 1e-9 });
   });
 
