@@ -1,4 +1,5 @@
 import type { EnduranceCable, EnduranceTest, JacketCable } from '../../findings/shapes/jacket.ts';
+import { capital } from '../../units/capital.ts';
 import { rangeText } from '../../units/rangeText.ts';
 import { measuredText, percentText, plainText, UNKNOWN } from '../figures.ts';
 import { testConditions } from '../jacket/testConditions.ts';
@@ -57,7 +58,7 @@ function testLines(test: EnduranceTest, page: AssayPage): string[] {
   // Where no clean cut goes through the field, one band for all would say that nothing was parted.
   const columns = cables.some(({ band }) => (band ?? 1) > 1) ? all : all.slice(0, -1);
   return [
-    shown([`${test.test.charAt(0).toUpperCase()}${test.test.slice(1)}`, ...testConditions(test)].join(', '), page),
+    shown([capital(test.test), ...testConditions(test)].join(', '), page),
     ...paragraph(test.sentence, page),
     ...cableTable(page, cables, columns),
     ...test.notes.flatMap((note) => paragraph(note, page)),

@@ -1,5 +1,5 @@
 import type { CableFindings, Findings } from '../../../findings/schema.ts';
-import { numberWord } from '../../../units/numberWords.ts';
+import { numberWordFirst } from '../../../units/numberWords.ts';
 import { plainText } from '../../figures.ts';
 import { sectionDrawing } from '../../section/sectionDrawing.ts';
 import { sectionInput } from '../../section/sectionInput.ts';
@@ -16,8 +16,7 @@ export const MOST_ON_A_CARD = 12;
 
 /** `Six cables, one label: 2 AWG`, or `Six cables` where labels differ. */
 export function fieldTitle(cables: readonly CableFindings[]): string {
-  const count = numberWord(cables.length);
-  const head = `${count.charAt(0).toUpperCase()}${count.slice(1)} cables`;
+  const head = `${numberWordFirst(cables.length)} cables`;
   const [first] = cables;
   const same = first !== undefined && first.label.size !== '' && cables.every((c) => c.label.size === first.label.size);
   return same ? `${head}, one label: ${first.label.size}` : head;

@@ -1,5 +1,6 @@
 /** Pieces that several cards are put together from. */
 import type { Measured } from '../../../findings/schema.ts';
+import { capital } from '../../../units/capital.ts';
 import { type IntervalAxis, intervalAxis, positionOn } from '../../intervalAxis.ts';
 import { intervalHead, intervalHeadHeight, intervalRow } from '../../intervalBar.ts';
 import type { MetalKind } from '../../metalKind.ts';
@@ -124,8 +125,6 @@ function remarkLines(
     ...lines.map((l, i) => canvas.text(x, y + i * size * 1.25, l, { size, fill: canvas.quiet, anchor })),
   );
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Text of the screen's strips is made for 13 px: enlarged so that it is read on film. */
 export const ENLARGED = 2;

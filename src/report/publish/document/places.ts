@@ -1,5 +1,6 @@
 /** The sections on bending, jacket, current and standing, each only where something is known. */
 import type { Findings } from '../../../findings/schema.ts';
+import { capital } from '../../../units/capital.ts';
 import { UNKNOWN } from '../../figures.ts';
 import { paperTheme } from '../../theme.ts';
 import { andList } from '../../words/andList.ts';
@@ -62,8 +63,6 @@ function cautionsOf(bent: readonly { name: string; cautions: readonly string[] }
 
 const nameOf = (cables: readonly { cable: string; name: string }[], id: string): string =>
   cables.find(({ cable }) => cable === id)?.name ?? id;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export function jacketSection({ jacket }: Findings): Section[] {
   if (jacket === null) return [];
