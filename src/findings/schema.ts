@@ -11,10 +11,9 @@ import { Decide } from './shapes/decide.ts';
 import { Flex } from './shapes/flex.ts';
 import { Jacket } from './shapes/jacket.ts';
 import { Interval, Measured } from './shapes/measured.ts';
+import { Outcome, Role } from './shapes/words.ts';
 
-export { Measured };
-
-export const Outcome = z.enum(['meets', 'falls short', 'not settled']);
+export { Measured, Outcome };
 
 export const Claim = z.object({
   /** 'copper held' | 'AWG by area' | 'AWG by resistance' | 'SAE size' | 'IEC 60228' | 'ISO 19642' | 'kcmil by area' | 'metal' | 'oxygen-free' … */
@@ -67,7 +66,7 @@ export const ToolError = z.object({
 export const CableFindings = z.object({
   cable: z.string(),
   name: z.string(),
-  role: z.enum(['compared', 'control', 'reference']),
+  role: Role,
   jacket_colour: z.string(),
   label: z.object({
     size: z.string(),
@@ -229,7 +228,6 @@ export const Findings = z.object({
   warnings: z.array(Warning),
 });
 
-export type Outcome = z.infer<typeof Outcome>;
 export type Claim = z.infer<typeof Claim>;
 export type ResidualRow = z.infer<typeof ResidualRow>;
 export type ToolError = z.infer<typeof ToolError>;

@@ -1,6 +1,7 @@
 /** The part of the findings on resistance under current, heating and carrying current. */
 import { z } from 'zod';
 import { Interval, Measured } from './measured.ts';
+import { Role } from './words.ts';
 
 export const FourWireReading = z.object({
   specimen: z.string(),
@@ -52,7 +53,7 @@ export const HeatingTest = z.object({
 export const CurrentCable = z.object({
   cable: z.string(),
   name: z.string(),
-  role: z.enum(['compared', 'control', 'reference']),
+  role: Role,
   four_wire: z.array(FourWireReading),
   heating_tests: z.array(HeatingTest),
   /** The test that speaks for the cable: the answered one at the largest current; null when there is none. */

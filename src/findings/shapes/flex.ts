@@ -1,6 +1,7 @@
 /** The part of the findings on bending. */
 import { z } from 'zod';
 import { Interval, Measured } from './measured.ts';
+import { Role } from './words.ts';
 
 export const Droop = z.object({
   specimen: z.string(),
@@ -50,7 +51,7 @@ export const Push = z.object({
 export const FlexCable = z.object({
   cable: z.string(),
   name: z.string(),
-  role: z.enum(['compared', 'control', 'reference']),
+  role: Role,
   bending_stiffness: Measured.nullable(),
   /** 'droop' | 'push'; null when there is no stiffness. */
   method: z.string().nullable(),

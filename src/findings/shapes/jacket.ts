@@ -1,8 +1,7 @@
 /** The part of the findings on the jacket: what it is, and what it lasts. */
 import { z } from 'zod';
 import { Interval, Measured } from './measured.ts';
-
-const Role = z.enum(['compared', 'control', 'reference']);
+import { Role } from './words.ts';
 
 /** Two ends of an interval; an end that the pieces do not set is null. */
 const OpenInterval = z.tuple([z.number().nullable(), z.number().nullable()]);

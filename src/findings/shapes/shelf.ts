@@ -1,6 +1,7 @@
 /** A cable of the shelf in one line: what is remembered of it from one trial. The shape of `cupel shelf --json`. */
 import { z } from 'zod';
 import { Interval, Measured } from './measured.ts';
+import { Outcome, Role } from './words.ts';
 
 export const ShelfCable = z.object({
   trial: z.string(),
@@ -12,7 +13,7 @@ export const ShelfCable = z.object({
   cable: z.string(),
   /** Maker and model, or the code while the trial is blind. */
   name: z.string(),
-  role: z.enum(['compared', 'control', 'reference']),
+  role: Role,
   lot: z.string(),
   /** Name under which this very piece is measured in other trials too; empty when it is not. */
   shared_name: z.string(),
@@ -20,7 +21,7 @@ export const ShelfCable = z.object({
   supplied: z.boolean().nullable(),
   label: z.object({ size: z.string(), metal: z.string(), area_mm2: z.number().nullable() }),
   /** Of the claim that is said first of the cable; null when none is judged. */
-  outcome: z.enum(['meets', 'falls short', 'not settled']).nullable(),
+  outcome: Outcome.nullable(),
   metal_found: z.string().nullable(),
   conductor_area: Measured.nullable(),
   copper_of_claim: Measured.nullable(),
