@@ -4,7 +4,7 @@ import type { PlannedPiece } from './cablePieces.ts';
 import type { PlanSettings } from './settings.ts';
 
 /** Faces of a piece that droops: as it lies, and turned over. */
-export const FACES = 2;
+const FACES = 2;
 /** Points of a push: fewer make no line that could bend. Ours. */
 export const PUSHES = 4;
 /** A coil is wound and measured so often. Common practice, no source. */

@@ -28,19 +28,14 @@ function isCut({ kind, cutFrom }: Laid): boolean {
  * @param sawLoss m for each cut
  */
 export function cableNeeded(list: Pick<CutList, 'needed'>, pieces: readonly Laid[], sawLoss: number): CableNeeded {
-  const parents = new Set(pieces.filter(isCut).map(({ specimen }) => specimen));
   const cut = pieces.filter(isCut);
+  const parents = new Set(cut.map(({ specimen }) => specimen));
   const fromBought = cut.filter(({ cutFrom }) => cutFrom === null || !parents.has(cutFrom));
   const sum = (some: readonly Laid[], loss: number) => some.reduce((all, { length }) => all + (length ?? 0) + loss, 0);
-  const recorded = sum(
-    fromBought.filter(({ onRecord }) => onRecord),
-    0,
-  );
-  const proposed = sum(
-    fromBought.filter(({ onRecord }) => !onRecord),
-    sawLoss,
-  );
+  const [there, still] = [fromBought.filter((p) => p.onRecord), fromBought.filter((p) => !p.onRecord)];
+  const recorded = sum(there, 0);
+  const proposed = sum(still, sawLoss);
   const least = Math.max(list.needed, recorded + proposed);
-  const sawn = fromBought.filter(({ onRecord }) => onRecord).length * sawLoss;
+  const sawn = there.length * sawLoss;
   return { recorded, least, needed: Math.max(list.needed, recorded + sawn + proposed), cuts: cut.length };
 }

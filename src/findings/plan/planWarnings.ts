@@ -60,7 +60,7 @@ function aboutPieces(cable: Cable, pieces: readonly PlannedPiece[]): PlanWarning
     const parent = pieces.find((p) => p.specimen === piece.cutFrom);
     const from = parent?.length ?? (parent?.kind === 'whole' ? cable.boughtLength : null);
     if (piece.length === null || from === null || piece.length <= from) return [];
-    const text = `${piece.specimen} of ${Math.round(piece.length * 1000)} mm cannot be cut from ${piece.cutFrom}, which has ${Math.round(from * 1000)} mm.`;
+    const text = `${piece.specimen} of ${millimetres(piece.length)} cannot be cut from ${piece.cutFrom}, which has ${millimetres(from)}.`;
     return [{ code: 'longer-than-its-parent', cable: cable.cable, text }];
   });
 }

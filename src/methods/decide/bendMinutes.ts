@@ -1,14 +1,13 @@
 import { minutesBy, type StepMinutes } from './workMinutes.ts';
 
 /** Acts of bending in the order in which they are done: what bends a piece furthest comes last. */
-export const BEND_STEPS = ['cut', 'droop', 'push', 'judge', 'coil', 'spring'] as const;
-export type BendStep = (typeof BEND_STEPS)[number];
+export type BendStep = 'cut' | 'droop' | 'push' | 'judge' | 'coil' | 'spring';
 
 /**
  * What each act takes: a droop for every face and repeat, a push for every point, a coil for every winding, judging for every
  * answer. Estimates for one person, common practice, no source.
  */
-export const USUAL_BEND_MINUTES: Readonly<Record<BendStep, StepMinutes>> = {
+const USUAL_BEND_MINUTES: Readonly<Record<BendStep, StepMinutes>> = {
   cut: { setUp: 5, piece: 2, repeat: 0 },
   droop: { setUp: 5, piece: 0, repeat: 2 },
   push: { setUp: 5, piece: 2, repeat: 0.75 },
