@@ -2,6 +2,7 @@ import type { Photo } from '../../../report/package/photos.ts';
 import { Bench } from '../worker/bench.ts';
 import type { Assay } from './assay.ts';
 import { bytesOfPhoto } from './photoBytes.ts';
+import { handOver, plainName } from './publish/files.ts';
 import { sentenceOf } from './sentenceOf.ts';
 
 /**
@@ -14,7 +15,7 @@ export async function savePackage({ trial, entries, findings }: Assay, names: re
   try {
     const photos = await photosHere(trial, names);
     const bytes = await bench.ask('pack', { entries, findings, photos });
-    const file = `${fileName(trial)}.zip`;
+    const file = `${plainName(trial)}.zip`;
     handOver(new Blob([bytes as BlobPart], { type: 'application/zip' }), file);
     return `${file} is among your downloads.${leftBehind(names.length - photos.length)}`;
   } catch (error) {
@@ -38,18 +39,4 @@ function leftBehind(count: number): string {
   return count === 1
     ? ' One photo could not be had: it may still be on the device that took it.'
     : ` ${count} photos could not be had: they may still be on the devices that took them.`;
-}
-
-function handOver(blob: Blob, name: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-}
-
-/** A trial's id as a file name on any system. */
-function fileName(trial: string): string {
-  const plain = trial.replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+|[-.]+$/g, '');
-  return plain.slice(0, 80) || 'trial';
 }
