@@ -3,6 +3,7 @@ import { Component } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { shelfKey } from '../../../../findings/across/shelfCables.ts';
 import type { ShelfCable } from '../../../../findings/shapes/shelf.ts';
+import { ChoiceField } from '../../parts/choiceField.tsx';
 import { Name } from '../../parts/name.tsx';
 import { choose, chosenKeys } from '../../store/across/chosenCables.ts';
 import { asked, found, type Order, order, orderBy } from '../../store/across/findCables.ts';
@@ -141,14 +142,17 @@ function CableAndTrial({ line }: { line: ShelfCable }) {
     lot === '' ? '' : `lot ${lot}`,
     shared === '' ? '' : `known as ${shared}`,
     supplied === true ? 'supplied' : '',
-  ].filter((words) => words !== '');
+    title || trial,
+  ]
+    .filter((words) => words !== '')
+    .join(', ');
   return (
     <>
       <a class="one-line" href={addressOf({ place: 'inside', trial, cable })} title={name || cable}>
         <Name>{name || cable}</Name>
       </a>
-      <span class="note one-line" title={[...said, title || trial].join(', ')}>
-        <bdi dir="auto">{[...said, title || trial].join(', ')}</bdi>
+      <span class="note one-line" title={said}>
+        <bdi dir="auto">{said}</bdi>
       </span>
     </>
   );
@@ -162,24 +166,16 @@ function Blocks({ chosen }: { chosen: ReadonlySet<string> }) {
   const shown = columns.filter(({ inBlock }) => inBlock);
   return (
     <>
-      <div class="edit order">
-        <label for="find-order">In the order of</label>
-        <select
-          id="find-order"
-          value={order.value.by}
-          onChange={(event) => {
-            const by = event.currentTarget.value;
-            order.value = { by, falling: by !== 'name' && by !== 'price' };
-          }}
-        >
-          <option value="name">Cable</option>
-          {columns.map(({ id, head }) => (
-            <option key={id} value={id}>
-              {head}
-            </option>
-          ))}
-        </select>
-      </div>
+      <ChoiceField
+        id="find-order"
+        look="order"
+        label="In the order of"
+        value={order.value.by}
+        choices={[['name', 'Cable'], ...columns.map(({ id, head }) => [id, head] as const)]}
+        onChoose={(by) => {
+          order.value = { by, falling: by !== 'name' && by !== 'price' };
+        }}
+      />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached without a pointer */}
       <section class="window" aria-label="Cables of all trials" tabIndex={0} ref={frame} onScroll={onScroll}>
         <ul style={{ blockSize: `${rows.length * BLOCK}px` }}>

@@ -1,3 +1,4 @@
+import { ChoiceField } from '../../parts/choiceField.tsx';
 import {
   askForAll,
   choices,
@@ -75,18 +76,13 @@ function Choice({ field, label, all, choices: offered }: ChoiceProps) {
   const now = wishFields.value[field];
   const missing = now !== '' && !offered.some(([value]) => value === now);
   return (
-    <div class="edit">
-      <label for={`find-${field}`}>{label}</label>
-      <select id={`find-${field}`} value={now} onChange={(event) => wishFor(field, event.currentTarget.value)}>
-        <option value="">{all}</option>
-        {missing && <option value={now}>{now}</option>}
-        {offered.map(([value, shown]) => (
-          <option key={value} value={value}>
-            {shown}
-          </option>
-        ))}
-      </select>
-    </div>
+    <ChoiceField
+      id={`find-${field}`}
+      label={label}
+      value={now}
+      choices={[['', all], ...(missing ? [[now, now] as const] : []), ...offered]}
+      onChoose={(value) => wishFor(field, value)}
+    />
   );
 }
 

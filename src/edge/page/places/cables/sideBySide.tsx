@@ -2,6 +2,7 @@ import { QUANTITIES } from '../../../../findings/across/quantities.ts';
 import { shelfKey } from '../../../../findings/across/shelfCables.ts';
 import { acrossChart } from '../../../../report/across/acrossChart.ts';
 import { variablesTheme } from '../../../../report/theme.ts';
+import { ChoiceField } from '../../parts/choiceField.tsx';
 import { HowFold } from '../../parts/howFold.tsx';
 import { Name } from '../../parts/name.tsx';
 import { Picture } from '../../parts/picture.tsx';
@@ -80,40 +81,28 @@ function Chosen() {
 function Asked() {
   return (
     <div class="asked">
-      <div class="edit">
-        <label for="across-quantity">By</label>
-        <select
-          id="across-quantity"
-          value={quantityId.value}
-          onChange={(event) => {
-            quantityId.value = event.currentTarget.value;
-          }}
-        >
-          {QUANTITIES.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </div>
+      <ChoiceField
+        id="across-quantity"
+        label="By"
+        value={quantityId.value}
+        choices={QUANTITIES.map(({ id, name }) => [id, name])}
+        onChoose={(id) => {
+          quantityId.value = id;
+        }}
+      />
       {links.value.length > 0 && (
-        <div class="edit">
-          <label for="across-link">Piece that links the trials</label>
-          <select
-            id="across-link"
-            value={link.value?.name ?? ''}
-            onChange={(event) => {
-              linkName.value = event.currentTarget.value;
-            }}
-          >
-            {links.value.map(({ name, trials }) => (
-              <option key={name} value={name}>
-                {name}, in {trials} trials
-              </option>
-            ))}
-            <option value="">none</option>
-          </select>
-        </div>
+        <ChoiceField
+          id="across-link"
+          label="Piece that links the trials"
+          value={link.value?.name ?? ''}
+          choices={[
+            ...links.value.map(({ name, trials }) => [name, `${name}, in ${trials} trials`] as const),
+            ['', 'none'],
+          ]}
+          onChoose={(name) => {
+            linkName.value = name;
+          }}
+        />
       )}
       {across.value?.between && (
         <div class="tick">

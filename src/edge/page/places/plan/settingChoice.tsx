@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { ChoiceField } from '../../parts/choiceField.tsx';
 import { saySetting } from '../../store/plan/settings.ts';
 
 interface SettingChoiceProps {
@@ -11,22 +11,13 @@ interface SettingChoiceProps {
 
 /** One setting of the plan out of a closed list. */
 export function SettingChoice({ settings, name, label, choices }: SettingChoiceProps) {
-  const id = useId();
   const now = settings[name] ?? '';
   return (
-    <div class="edit">
-      <label for={id}>{label}</label>
-      <select
-        id={id}
-        value={choices.some(([value]) => value === now) ? now : ''}
-        onChange={(event) => void saySetting(name, event.currentTarget.value)}
-      >
-        {choices.map(([value, words]) => (
-          <option key={value} value={value}>
-            {words}
-          </option>
-        ))}
-      </select>
-    </div>
+    <ChoiceField
+      label={label}
+      value={choices.some(([value]) => value === now) ? now : ''}
+      choices={choices}
+      onChoose={(value) => void saySetting(name, value)}
+    />
   );
 }

@@ -4,6 +4,7 @@ import { CARD_SIZES } from '../../../../report/publish/cards/canvas.ts';
 import { aboutsIn, cardSvg, NoCard } from '../../../../report/publish/cards/card.ts';
 import { descriptionText } from '../../../../report/publish/cards/description.ts';
 import { METHODS } from '../../../../report/publish/cards/methods.ts';
+import { ChoiceField } from '../../parts/choiceField.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { drawing, saveAllCards, stopDrawing } from '../../store/publish/allCards.ts';
 import { boxLimit } from '../../store/publish/boxText.ts';
@@ -104,14 +105,14 @@ function CardChoices({ shown: { findings } }: { shown: PublishShown }) {
   const { kind } = wish;
   return (
     <>
-      <Choice
+      <ChoiceField
         label="Card"
         value={kind}
         choices={CARD_WORDS.kinds}
         onChoose={(value) => changeWish({ kind: value as typeof kind })}
       />
       {kind === 'method' && (
-        <Choice
+        <ChoiceField
           label="Method"
           value={wish.method ?? ''}
           choices={METHODS.map(({ method, title }) => [method, title])}
@@ -119,7 +120,7 @@ function CardChoices({ shown: { findings } }: { shown: PublishShown }) {
         />
       )}
       {(kind === 'one' || kind === 'two' || kind === 'lower-third') && (
-        <Choice
+        <ChoiceField
           label={kind === 'two' ? 'First cable' : 'Cable'}
           value={wish.cables[0] ?? ''}
           choices={cables}
@@ -127,7 +128,7 @@ function CardChoices({ shown: { findings } }: { shown: PublishShown }) {
         />
       )}
       {kind === 'two' && (
-        <Choice
+        <ChoiceField
           label="Second cable"
           value={wish.cables[1] ?? ''}
           choices={cables}
@@ -135,7 +136,7 @@ function CardChoices({ shown: { findings } }: { shown: PublishShown }) {
         />
       )}
       {kind !== 'method' && kind !== 'order' && (
-        <Choice
+        <ChoiceField
           label="About"
           value={wish.about}
           choices={CARD_WORDS.abouts.filter(([about]) => abouts.some((one) => one === about))}
@@ -143,14 +144,14 @@ function CardChoices({ shown: { findings } }: { shown: PublishShown }) {
         />
       )}
       {kind === 'one' && (
-        <Choice
+        <ChoiceField
           label="Shown so far"
           value={String(wish.step ?? 4)}
           choices={CARD_WORDS.steps}
           onChoose={(step) => changeWish({ step: Number(step) })}
         />
       )}
-      <Choice
+      <ChoiceField
         label="Size"
         value={look.size}
         choices={CARD_SIZES.map((size) => [size, CARD_WORDS.sizes[size]])}
@@ -163,29 +164,6 @@ function CardChoices({ shown: { findings } }: { shown: PublishShown }) {
         onChoose={(transparent) => changeLook({ transparent })}
       />
     </>
-  );
-}
-
-interface ChoiceProps {
-  label: string;
-  value: string;
-  choices: readonly (readonly [value: string, shown: string])[];
-  onChoose: (value: string) => void;
-}
-
-function Choice({ label, value, choices, onChoose }: ChoiceProps) {
-  const id = useId();
-  return (
-    <div class="edit">
-      <label for={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => onChoose(event.currentTarget.value)}>
-        {choices.map(([choice, shown]) => (
-          <option key={choice} value={choice}>
-            {shown}
-          </option>
-        ))}
-      </select>
-    </div>
   );
 }
 

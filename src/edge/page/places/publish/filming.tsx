@@ -1,3 +1,4 @@
+import { ChoiceField } from '../../parts/choiceField.tsx';
 import '../../styles/film.css';
 import { useId, useState } from 'preact/hooks';
 import { METHODS } from '../../../../report/publish/cards/methods.ts';
@@ -56,16 +57,13 @@ export function Filming({ trial }: { trial: Trial }) {
             {cues.length === 1 ? 'One reading has its place.' : `${cues.length} readings and notes have their places.`}
           </p>
           {recordings.length > 1 && (
-            <div class="edit licence">
-              <label for={id}>Recording of chapters and subtitles</label>
-              <select id={id} value={recording} onChange={(event) => setChosen(event.currentTarget.value)}>
-                {recordings.map((each) => (
-                  <option key={each} value={each}>
-                    {each || 'without a name'}
-                  </option>
-                ))}
-              </select>
-            </div>
+            <ChoiceField
+              look="licence"
+              label="Recording of chapters and subtitles"
+              value={recording}
+              choices={recordings.map((each) => [each, each || 'without a name'])}
+              onChoose={setChosen}
+            />
           )}
           <div class="buttons">
             <button type="button" class="button" onClick={() => save(cueSheet(cues), 'text/csv', 'cues.csv')}>

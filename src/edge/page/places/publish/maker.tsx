@@ -4,6 +4,7 @@ import { makerDocument } from '../../../../report/publish/maker/makerDocument.ts
 import { type Objection, objectionsTo, pasteable } from '../../../../report/publish/maker/objections.ts';
 import { ofOneCable } from '../../../../report/publish/maker/ofOneCable.ts';
 import type { Trial } from '../../../../trial/trial.ts';
+import { ChoiceField } from '../../parts/choiceField.tsx';
 import { boxLinks } from '../../store/publish/boxText.ts';
 import { plainName, saveFile, subjectQuery } from '../../store/publish/files.ts';
 import { saveWebPage } from '../../store/publish/pageReport.ts';
@@ -48,22 +49,15 @@ export function Maker({ trial, shown }: MakerProps) {
         Before a part goes out, its makers may see what will be said of their cable and reply. A draft shows one cable
         and nothing of the others.
       </p>
-      <div class="edit licence">
-        <label for={id}>Cable of the draft</label>
-        <select
-          id={id}
-          value={cable.cable}
-          onChange={(event) => {
-            makerOf.value = event.currentTarget.value;
-          }}
-        >
-          {cables.map((one) => (
-            <option key={one.cable} value={one.cable}>
-              {one.name}
-            </option>
-          ))}
-        </select>
-      </div>
+      <ChoiceField
+        look="licence"
+        label="Cable of the draft"
+        value={cable.cable}
+        choices={cables.map((one) => [one.cable, one.name])}
+        onChoose={(chosen) => {
+          makerOf.value = chosen;
+        }}
+      />
       <div class="buttons">
         <button type="button" class="button" onClick={() => void savePdf('a4')}>
           Draft as PDF, A4

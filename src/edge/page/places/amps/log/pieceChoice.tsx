@@ -1,4 +1,5 @@
 import type { Trial } from '../../../../../trial/trial.ts';
+import { ChoiceField } from '../../../parts/choiceField.tsx';
 import { pieceDetail, pieceWords } from '../../../store/bench/names.ts';
 
 interface PieceChoiceProps {
@@ -11,16 +12,17 @@ interface PieceChoiceProps {
 /** Which piece was under current. While names are hidden, pieces go by their codes. */
 export function PieceChoice({ trial, id, value, onChoose }: PieceChoiceProps) {
   return (
-    <div class="edit">
-      <label for={id}>Piece under current</label>
-      <select id={id} value={value} onChange={(event) => onChoose(event.currentTarget.value)}>
-        <option value="">choose one</option>
-        {trial.specimens.map(({ specimen }) => (
-          <option key={specimen} value={specimen}>
-            {pieceWords(trial, specimen)}: {pieceDetail(trial, specimen)}
-          </option>
-        ))}
-      </select>
-    </div>
+    <ChoiceField
+      id={id}
+      label="Piece under current"
+      value={value}
+      choices={[
+        ['', 'choose one'],
+        ...trial.specimens.map(
+          ({ specimen }) => [specimen, `${pieceWords(trial, specimen)}: ${pieceDetail(trial, specimen)}`] as const,
+        ),
+      ]}
+      onChoose={onChoose}
+    />
   );
 }

@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import { ChoiceField } from '../../../parts/choiceField.tsx';
 import type { AnswerName } from '../../../store/amps/runAnswers.ts';
 import { answer, answers, answerTyped } from '../../../store/amps/running.ts';
 import { withUnit } from '../../../store/amps/runTyped.ts';
@@ -79,22 +80,14 @@ interface RunChoiceProps {
 
 /** One answer out of a list. */
 export function RunChoice({ name, label, choices }: RunChoiceProps) {
-  const id = useId();
   return (
-    <div class="edit run-field">
-      <label for={id}>{label}</label>
-      <select
-        id={id}
-        value={answers.value[name]}
-        data-answer={name}
-        onChange={(event) => answer({ [name]: event.currentTarget.value })}
-      >
-        {choices.map(([value, shown]) => (
-          <option key={value} value={value}>
-            {shown}
-          </option>
-        ))}
-      </select>
-    </div>
+    <ChoiceField
+      look="run-field"
+      label={label}
+      value={answers.value[name]}
+      data-answer={name}
+      choices={choices}
+      onChoose={(value) => answer({ [name]: value })}
+    />
   );
 }
