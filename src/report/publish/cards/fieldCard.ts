@@ -1,14 +1,13 @@
 import type { CableFindings, Findings } from '../../../findings/schema.ts';
 import { numberWordFirst } from '../../../units/numberWords.ts';
 import { plainText } from '../../figures.ts';
-import { sectionDrawing } from '../../section/sectionDrawing.ts';
 import { sectionInput } from '../../section/sectionInput.ts';
-import { reach, sectionRadii } from '../../section/sectionRadii.ts';
 import { group } from '../../svg.ts';
 import { type About, FIELD_TITLES, type Shown, shownOf } from './aspects.ts';
 import { type Canvas, LEAST_TEXT } from './canvas.ts';
 import { brokenLines, type FittedName, fitName, heightBelow } from './fitName.ts';
 import { type CardFoot, foot, footRoom, nameLines, outcomeLine } from './pieces.ts';
+import { placedFace, widestReach } from './placedFace.ts';
 import { uprightStrips } from './uprightStrips.ts';
 
 /** Most cables on one card; more go on further ones. */
@@ -63,7 +62,7 @@ export function fieldCard(
   const chart = rows === 1 ? Math.min(MOST_CHART, bottom - top - words - 2 * Math.min(130, column / 2 - 16)) : 0;
   const row = (bottom - top - (chart >= LEAST_CHART ? chart : 0)) / rows;
   const r = Math.max(24, Math.min(column / 2 - 16, (row - words) / 2 - 6));
-  const widest = Math.max(...cables.map((cable) => reach(sectionRadii(sectionInput(cable))) ?? 8));
+  const scalePxPerMm = r / widestReach(cables);
   const parts = [
     nameLines(canvas, safe.left, headTop, head),
     ...sub.map((text, i) => canvas.text(safe.left, subY + i * 36, text, { size: 28, fill: canvas.quiet })),
@@ -74,15 +73,9 @@ export function fieldCard(
     const beside = names.slice(line * columns, (line + 1) * columns);
     const cx = safe.left + ((i % columns) + 0.5) * column;
     const cy = top + line * row + r + 14;
-    const drawing = sectionDrawing(sectionInput(cable), {
-      scalePxPerMm: r / widest,
-      theme,
-      showTicks: 'upright',
-      weight: format.shape === 'wide' ? 1.4 : 1.2,
-      as: 'group',
-    });
+    const weight = format.shape === 'wide' ? 1.4 : 1.2;
     parts.push(
-      group({ transform: `translate(${cx - drawing.width / 2} ${cy - drawing.height / 2})` }, drawing.svg),
+      placedFace(sectionInput(cable), cx, cy, { scalePxPerMm, theme, showTicks: 'upright', weight }),
       faceWords(canvas, names[i]!, shown[i]!, {
         x: cx,
         y: cy + r + 40,

@@ -1,6 +1,5 @@
 import type { CableFindings, Findings } from '../../../findings/schema.ts';
 import { measuredText, percentText, plainText } from '../../figures.ts';
-import { sectionDrawing } from '../../section/sectionDrawing.ts';
 import { type SectionInput, sectionInput } from '../../section/sectionInput.ts';
 import { reach, sectionRadii } from '../../section/sectionRadii.ts';
 import { circle, element, group, round } from '../../svg.ts';
@@ -9,6 +8,7 @@ import { type About, type Shown, shownOf } from './aspects.ts';
 import type { Canvas } from './canvas.ts';
 import { brokenLines, fitName } from './fitName.ts';
 import { axisOf, type CardFoot, endsLine, foot, footRoom, nameLines, outcomeLine, strips } from './pieces.ts';
+import { placedFace, widestReach } from './placedFace.ts';
 
 /** What has been shown so far of one cable, for cuts that look like an animation: name, claim, what was found, outcome. */
 export const REVEAL_STEPS = 4;
@@ -59,15 +59,8 @@ function faceAt(cable: CableFindings, step: number): SectionInput {
 
 function face(canvas: Canvas, cable: CableFindings, step: number, cx: number, cy: number, r: number): string {
   // The scale comes from the whole cable, so that nothing moves from one step to the next.
-  const widest = reach(sectionRadii(sectionInput(cable))) ?? 8;
-  const drawing = sectionDrawing(faceAt(cable, step), {
-    scalePxPerMm: r / widest,
-    theme: canvas.theme,
-    showTicks: true,
-    weight: 2,
-    as: 'group',
-  });
-  return group({ transform: `translate(${cx - drawing.width / 2} ${cy - drawing.height / 2})` }, drawing.svg);
+  const scalePxPerMm = r / widestReach([cable]);
+  return placedFace(faceAt(cable, step), cx, cy, { scalePxPerMm, theme: canvas.theme, showTicks: true, weight: 2 });
 }
 
 interface Said {

@@ -1,14 +1,16 @@
 import type { CableFindings, Findings } from '../../../findings/schema.ts';
 import type { IntervalAxis } from '../../intervalAxis.ts';
 import { intervalHeadHeight } from '../../intervalBar.ts';
-import { sectionDrawing } from '../../section/sectionDrawing.ts';
 import { sectionInput } from '../../section/sectionInput.ts';
-import { reach, sectionRadii } from '../../section/sectionRadii.ts';
 import { group } from '../../svg.ts';
 import { type About, type Shown, shownOf } from './aspects.ts';
 import { type Canvas, LEAST_TEXT } from './canvas.ts';
 import { type FittedName, fitName, heightBelow } from './fitName.ts';
 import { axisOf, type CardFoot, ENLARGED, endsLine, foot, footRoom, nameLines, outcomeLine, strips } from './pieces.ts';
+import { placedFace, widestReach } from './placedFace.ts';
+
+/** How a face of two is drawn. */
+const FACE = { showTicks: 'upright', weight: 1.6 } as const;
 
 /** Two cables side by side: two cut faces at one scale, their figures, and two strips on one axis. */
 export function twoCard(
@@ -30,20 +32,13 @@ export function twoCard(
   const figureBelow = Math.max(...names.map(heightBelow)) + 62;
   const words = format.shape === 'wide' ? 276 : 330;
   const r = Math.min(column / 2 - 30, (bottom - safe.top - words - stripRoom) / 2, 300);
-  const widest = Math.max(...pair.map((cable) => reach(sectionRadii(sectionInput(cable))) ?? 8));
+  const scalePxPerMm = r / widestReach(pair);
   const cy = safe.top + r + 20;
   const parts: string[] = [];
   pair.forEach((cable, i) => {
     const cx = safe.left + (i + 0.5) * column;
-    const drawing = sectionDrawing(sectionInput(cable), {
-      scalePxPerMm: r / widest,
-      theme: canvas.theme,
-      showTicks: 'upright',
-      weight: 1.6,
-      as: 'group',
-    });
     parts.push(
-      group({ transform: `translate(${cx - drawing.width / 2} ${cy - drawing.height / 2})` }, drawing.svg),
+      placedFace(sectionInput(cable), cx, cy, { scalePxPerMm, theme: canvas.theme, ...FACE }),
       underFace(canvas, names[i]!, shown[i]!, { x: cx, y: cy + r + 62, width: column - 40, figureBelow }),
     );
   });
@@ -95,18 +90,11 @@ function uprightTwo(
   const stripTop = bottom - (axis ? stripsHeight(shown) : 0);
   const band = (stripTop - safe.top) / 2;
   const r = Math.max(UPRIGHT.least, Math.min(UPRIGHT.most, band / 2 - UPRIGHT.gap));
-  const widest = Math.max(...pair.map((cable) => reach(sectionRadii(sectionInput(cable))) ?? 8));
+  const scalePxPerMm = r / widestReach(pair);
   const x = safe.left + 2 * r + 2 * UPRIGHT.gap;
   const width = safe.right - x;
   const parts = pair.map((cable, i) => {
     const cy = safe.top + (i + 0.5) * band;
-    const drawing = sectionDrawing(sectionInput(cable), {
-      scalePxPerMm: r / widest,
-      theme,
-      showTicks: 'upright',
-      weight: 1.6,
-      as: 'group',
-    });
     const name = fitName(cable.name, width, { largest: 64, most: 4 });
     const figure = shown[i]!;
     // Name, figure, outcome and the line below it, in the middle of their band.
@@ -114,10 +102,7 @@ function uprightTwo(
     const figureY = nameY + heightBelow(name) + 84;
     return group(
       {},
-      group(
-        { transform: `translate(${safe.left + r + 20 - drawing.width / 2} ${cy - drawing.height / 2})` },
-        drawing.svg,
-      ),
+      placedFace(sectionInput(cable), safe.left + r + 20, cy, { scalePxPerMm, theme, ...FACE }),
       nameLines(canvas, x, nameY, name),
       canvas.runs(x, figureY, [
         { text: figure.value, size: figure.value.length > 6 ? 44 : 64, weight: '700' },
