@@ -1,6 +1,6 @@
 import type { Across, AcrossGroup, AcrossRow } from '../../findings/across/across.ts';
 import { figureRoom, headTicks, nameRoom, rowFigure, rowName, TICK } from '../cableStrip.ts';
-import { converted, type FigureUnits, measuredText, percentText } from '../figures.ts';
+import { converted, type FigureUnits, inPercent, measuredText, percentText } from '../figures.ts';
 import { type IntervalAxis, intervalAxis, positionOn } from '../intervalAxis.ts';
 import { metalBar } from '../intervalBar.ts';
 import { metalKind } from '../metalKind.ts';
@@ -42,15 +42,9 @@ interface Columns {
 export const acrossText = (across: Across, row: AcrossRow, units: FigureUnits): string =>
   across.quantity.percent ? percentText(row.shown) : measuredText(row.shown, units);
 
-const percentOf = (figure: AcrossRow['shown']) => ({
-  ...figure,
-  value: 100 * figure.value,
-  interval: [100 * figure.interval[0], 100 * figure.interval[1]] as [number, number],
-});
-
 /** A figure in the units of the axis. */
 const placed = (across: Across, figure: AcrossRow['shown'], units: FigureUnits): AcrossRow['shown'] =>
-  across.quantity.percent ? percentOf(figure) : { ...figure, ...converted(figure, { ...units, area: 'mm2' }) };
+  across.quantity.percent ? inPercent(figure) : { ...figure, ...converted(figure, { ...units, area: 'mm2' }) };
 
 /** What is said of a trial over its cables: title, day, temperature. */
 export function trialLine({ title, trial, day, temperature }: AcrossGroup, unit?: 'C' | 'F'): string {
