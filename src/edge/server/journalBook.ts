@@ -1,6 +1,7 @@
 import type { Entry } from '../../journal/entry.ts';
 import type { Store } from '../store/store.ts';
 import type { Asker } from './asker.ts';
+import { keepLast } from './keepLast.ts';
 import { sealedForReaders } from './publish/sealedForReaders.ts';
 
 /** A trial's journal as it stands, as far as somebody may see it, and what was worked out from it. */
@@ -32,13 +33,13 @@ export function journalBook(store: Store, most = MOST_JOURNALS): JournalBook {
       const key = JSON.stringify([trial, readers]);
       const found = kept.get(key);
       if (found?.state === state) {
-        used(kept, key, found, most);
+        keepLast(kept, key, found, most);
         return found.journal;
       }
       // What is read now may hold more than `last` told: then the next question reads it once more.
       const journal = store.entries(trial).then((all) => journalNow(trial, readers ? sealedForReaders(all) : all));
       const reading = { state, journal };
-      used(kept, key, reading, most);
+      keepLast(kept, key, reading, most);
       journal.catch(() => {
         if (kept.get(key) === reading) kept.delete(key);
       });
@@ -54,15 +55,8 @@ function journalNow(trial: string, entries: readonly Entry[]): JournalNow {
     entries,
     once<T>(what: string, compute: (entries: readonly Entry[]) => T): T {
       const result = results.has(what) ? (results.get(what) as T) : compute(entries);
-      used(results, what, result, MOST_RESULTS);
+      keepLast(results, what, result, MOST_RESULTS);
       return result;
     },
   };
-}
-
-/** Puts something last, as the one used last, and lets go of what was not used for longest. */
-function used<V>(kept: Map<string, V>, key: string, value: V, most: number): void {
-  kept.delete(key);
-  kept.set(key, value);
-  if (kept.size > most) kept.delete(kept.keys().next().value as string);
 }

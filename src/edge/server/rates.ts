@@ -1,5 +1,6 @@
 import { askerAddress, fromThisComputer } from './askerAddress.ts';
 import type { BenchMiddleware } from './bench.ts';
+import { keepLast } from './keepLast.ts';
 import { refuse } from './refusal.ts';
 
 /** How often something may be asked: `burst` at once, and `perSecond` on average. */
@@ -25,9 +26,7 @@ export function rateCounter({ burst, perSecond }: Rate, most = MOST_ADDRESSES): 
     const had = buckets.get(who) ?? { level: 0, at: now };
     const level = Math.max(0, had.level - (Math.max(0, now - had.at) / 1000) * perSecond);
     const may = level + 1 <= burst;
-    buckets.delete(who);
-    buckets.set(who, { level: may ? level + 1 : level, at: now });
-    if (buckets.size > most) buckets.delete(buckets.keys().next().value as string);
+    keepLast(buckets, who, { level: may ? level + 1 : level, at: now }, most);
     return may ? 0 : Math.max(1, Math.ceil((level + 1 - burst) / perSecond));
   };
 }

@@ -1,5 +1,6 @@
 import { DamagedData, type Store, type TrialLine } from '../../store/store.ts';
 import { byOpening, LINE_KINDS, trialLine } from '../../store/trialLine.ts';
+import { keepLast } from '../keepLast.ts';
 import { sealedForReaders } from './sealedForReaders.ts';
 
 /** Lines that are kept between requests: many shelves full. Ours. */
@@ -32,9 +33,7 @@ export function readersShelf(store: Store): ReadersShelf {
     const seen = sealedForReaders(entries);
     const described = seen.filter(({ kind }) => (LINE_KINDS as readonly string[]).includes(kind));
     const line = seen.length === 0 ? null : trialLine(trial, described, seen.length);
-    kept.delete(trial);
-    kept.set(trial, { state, line });
-    if (kept.size > MOST_LINES) kept.delete(kept.keys().next().value as string);
+    keepLast(kept, trial, { state, line }, MOST_LINES);
     return line;
   };
   return async () => {
