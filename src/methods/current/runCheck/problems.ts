@@ -6,6 +6,7 @@ import {
   MOST_LAYER,
   MOST_METRES,
   MOST_VOLTS,
+  mostAsked,
   type RunLoad,
   type RunQuestion,
   type RunReturn,
@@ -56,7 +57,7 @@ export const overloadProblems = (current: number | null): string[] =>
 
 /** A that the load draws at its peak at the least: with nothing lost on the way, from the higher of the two supplies. */
 function leastPeak({ load, supply }: RunQuestion): number {
-  const asked = Math.max(load.steady, load.peak?.amount ?? 0);
+  const asked = mostAsked(load);
   return load.kind === 'amps' ? asked : asked / load.efficiency / Math.max(supply.resting, supply.charging ?? 0);
 }
 
@@ -110,7 +111,7 @@ function loadProblems({ load, supply }: RunQuestion): string[] {
   const { kind, steady, peak, efficiency } = load;
   const unit = kind === 'amps' ? 'A' : 'W';
   const most = MOST_AMPS * (kind === 'amps' ? 1 : supply.resting);
-  const asked = Math.max(steady, peak?.amount ?? 0);
+  const asked = mostAsked(load);
   return [
     ...said([
       [

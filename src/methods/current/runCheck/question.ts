@@ -21,6 +21,9 @@ export interface RunLoad {
   efficiency: number;
 }
 
+/** The most that a load asks for, in its own unit: its peak where it has one. */
+export const mostAsked = ({ steady, peak }: RunLoad): number => Math.max(steady, peak?.amount ?? 0);
+
 /** How the current comes back. Ω, m. */
 export type RunReturn =
   | { kind: 'same cable'; length: number }

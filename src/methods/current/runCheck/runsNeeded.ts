@@ -1,7 +1,7 @@
 import { MOST_IN_BUNDLE } from '../thermal/run.ts';
 import { currentOf, flowOf, type NoFlow } from './flow.ts';
 import { pathOhms } from './path.ts';
-import type { RunCable, RunQuestion } from './question.ts';
+import { mostAsked, type RunCable, type RunQuestion } from './question.ts';
 
 /** Most runs side by side that are looked at. */
 export const MOST_RUNS = 6;
@@ -54,7 +54,7 @@ function triedAt({ q, cable, installed }: Context, runs: number, volts: number):
 /** Whether source and joints alone let too little through at their far end, from the lowest of the supplies. */
 function starvedWithout({ q, cable, installed }: Context, volts: number): boolean {
   const ohms = q.supply.ohms.high + pathOhms(q, cable, 'high', 1, installed).fixed;
-  return Number.isNaN(currentOf(Math.max(q.load.steady, q.load.peak?.amount ?? 0), q, volts, ohms));
+  return Number.isNaN(currentOf(mostAsked(q.load), q, volts, ohms));
 }
 
 /**
