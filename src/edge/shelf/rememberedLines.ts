@@ -1,4 +1,4 @@
-import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { appendFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { ShelfCable } from '../../findings/shapes/shelf.ts';
 import { dataFolder } from '../store/place.ts';
@@ -51,8 +51,9 @@ export function rememberedIn(file: string): Remembered {
 
 function textOf(file: string): string {
   try {
-    return existsSync(file) ? readFileSync(file, 'utf8') : '';
+    return readFileSync(file, 'utf8');
   } catch {
+    // None yet, or one that cannot be read.
     return '';
   }
 }
