@@ -2,9 +2,11 @@ import type { Measured } from '../../findings/schema.ts';
 import type { ShelfCable } from '../../findings/shapes/shelf.ts';
 import { figureColumn } from '../figureColumn.ts';
 import { type FigureUnits, UNKNOWN } from '../figures.ts';
+import { blockText, tableWidthFor } from './assayPage.ts';
+import { type Planned, plannedRow, roomOf } from './cableTable.ts';
 import { displayWidth, printable } from './displayWidth.ts';
 import { ASCII, LINE_DRAWING } from './glyphs.ts';
-import { type TextColumn, tableHead, tableRow, tableWidth } from './textTable.ts';
+import { type Cell, tableHead } from './textTable.ts';
 
 export interface ShelfTableOptions {
   units?: FigureUnits;
@@ -12,10 +14,7 @@ export interface ShelfTableOptions {
   ascii?: boolean;
 }
 
-interface ShelfColumn {
-  column: TextColumn;
-  cell: (line: ShelfCable) => string | string[];
-}
+type ShelfColumn = Planned<ShelfCable>;
 
 const LEAST_NAME = 14;
 const WIDEST_NAME = 34;
@@ -66,11 +65,12 @@ const columnsIn = (
 
 /** Cables of the shelf for a terminal: name and trial, label, what was found, price and day. Ends with a line break. */
 export function shelfTable(lines: readonly ShelfCable[], options: ShelfTableOptions = {}): string {
-  const { units = {}, width = 80, ascii = false } = options;
+  const { units = {}, ascii = false } = options;
+  const width = tableWidthFor(options.width);
   const glyphs = ascii ? ASCII : LINE_DRAWING;
   const shown = (text: string) => glyphs.write(printable(text)).trim();
   const kept = columnsIn(lines, units, shown);
-  const room = () => width - tableWidth(kept.map(({ column }) => column)) - 2;
+  const room = () => width - roomOf(kept);
   while (kept.length > 3 && room() < LEAST_NAME) kept.pop();
   const longest = Math.max(
     LEAST_NAME,
@@ -80,16 +80,15 @@ export function shelfTable(lines: readonly ShelfCable[], options: ShelfTableOpti
     column: { head: ['Cable', 'Trial'], width: Math.min(longest, WIDEST_NAME, room()), side: 'left', cut: true },
     cell: (line) => [line.name || line.cable, `  ${line.title}`],
   };
-  const plan = [name, ...kept];
-  const columns = plan.map(({ column }) => ({ ...column, head: column.head.map(shown) }));
-  const cellOf = (cell: string | string[]) =>
+  const cellOf = (cell: Cell) =>
     typeof cell === 'string' ? shown(cell) : cell.map((text) => glyphs.write(printable(text)).trimEnd());
-  const rows = lines.flatMap((line) =>
-    tableRow(
-      columns,
-      plan.map(({ cell }) => cellOf(cell(line))),
-      glyphs.ellipsis,
-    ),
+  const plan: ShelfColumn[] = [name, ...kept].map(({ column, cell }) => ({
+    column: { ...column, head: column.head.map(shown) },
+    cell: (line) => cellOf(cell(line)),
+  }));
+  const head = tableHead(
+    plan.map(({ column }) => column),
+    glyphs.rule,
   );
-  return `${[...tableHead(columns, glyphs.rule), ...rows].map((line) => line.trimEnd()).join('\n')}\n`;
+  return blockText([[...head, ...lines.flatMap((line) => plannedRow(plan, line, glyphs))]]);
 }

@@ -12,9 +12,8 @@ interface AssayOptions {
   ascii: boolean;
 }
 
-/** Widest table that is printed, and narrowest that still holds one, in columns. */
+/** Widest table that is printed, in columns. */
 const WIDEST = 80;
-const NARROWEST = 60;
 
 export function assayCommand(): Command {
   return new Command('assay')
@@ -49,7 +48,6 @@ async function assay(named: string, options: AssayOptions): Promise<void> {
 
 async function table(findings: Findings, options: AssayOptions): Promise<string> {
   const { assayTable } = await import('../../../report/text/assayTable.ts');
-  const width = Math.max(NARROWEST, Math.min(process.stdout.columns ?? WIDEST, WIDEST));
-  const text = assayTable(findings, { units: options.units, width, ascii: options.ascii });
-  return text.endsWith('\n') ? text : `${text}\n`;
+  const width = Math.min(process.stdout.columns ?? WIDEST, WIDEST);
+  return assayTable(findings, { units: options.units, width, ascii: options.ascii });
 }

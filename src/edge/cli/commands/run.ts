@@ -45,8 +45,8 @@ export function runCommand(): Command {
     .action(run);
 }
 
+/** Widest table that is printed, and what is taken where no terminal tells, in columns. */
 const WIDEST = 100;
-const NARROWEST = 60;
 const USUAL = 80;
 
 async function run(named: string, options: RunOptions): Promise<void> {
@@ -84,7 +84,7 @@ async function run(named: string, options: RunOptions): Promise<void> {
     return;
   }
   const { runTable } = await import('../../../report/text/runTable.ts');
-  const width = Math.max(NARROWEST, Math.min(process.stdout.columns ?? USUAL, WIDEST));
+  const width = Math.min(process.stdout.columns ?? USUAL, WIDEST);
   process.stdout.write(
     runTable(question, check, {
       width,

@@ -14,8 +14,7 @@ interface ShelfOptions {
   ascii: boolean;
 }
 
-/** Narrowest table that still holds a name and figures, in columns, and what is taken where no terminal tells. */
-const NARROWEST = 60;
+/** Columns that are taken where no terminal tells. */
 const USUAL_WIDTH = 100;
 
 export function shelfCommand(): Command {
@@ -62,7 +61,7 @@ async function shelf(options: ShelfOptions): Promise<void> {
   process.stdout.write(`${countSentence(found.length, cables.length)}\n`);
   if (found.length === 0) return;
   const { shelfTable } = await import('../../../report/text/shelfTable.ts');
-  const width = Math.max(NARROWEST, process.stdout.columns ?? USUAL_WIDTH);
+  const width = process.stdout.columns ?? USUAL_WIDTH;
   process.stdout.write(`\n${shelfTable(found, { units: options.units, width, ascii: options.ascii })}`);
 }
 
