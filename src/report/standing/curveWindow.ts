@@ -14,7 +14,8 @@ const ABOUT_THRESHOLD = 0.6;
 /** A drag or a key moves an end by about this share of the axis, to a round figure. */
 const STEPS = 100;
 
-const endsOf = ({ shape, worst, best }: ValueFunction): number[] =>
+/** Where a scale ends: the lower figure first, or the one step of a threshold. */
+export const endsOf = ({ shape, worst, best }: ValueFunction): number[] =>
   shape === 'threshold' ? [best] : [Math.min(worst, best), Math.max(worst, best)];
 
 /** The window about a scale: a little beyond both ends. */

@@ -2,7 +2,7 @@ import type { CriterionFound } from '../../findings/shapes/decide.ts';
 import { worthOf } from '../../methods/decide/standing/valueFunction.ts';
 import { element, label, line, svgDocument } from '../svg.ts';
 import type { Theme } from '../theme.ts';
-import { type CurveWindow, windowOf } from './curveWindow.ts';
+import { type CurveWindow, endsOf, windowOf } from './curveWindow.ts';
 
 export type Scale = Pick<CriterionFound, 'shape' | 'worst' | 'best'>;
 
@@ -54,7 +54,7 @@ export function valueCurve(scale: Scale, options: CurveOptions): string {
     .map(([figure, worth], i) => `${i === 0 ? 'M' : 'L'}${x(figure).toFixed(1)} ${y(worth).toFixed(1)}`)
     .join('');
   const { worst, best, shape } = scale;
-  const figures = shape === 'threshold' ? [best] : [Math.min(worst, best), Math.max(worst, best)];
+  const figures = endsOf(scale);
   const said = ends && (shape !== 'threshold' ? [ends.low, ends.high] : [best > worst ? ends.high : ends.low]);
   return svgDocument(
     { width, height, description },
