@@ -210,8 +210,3 @@ function temperatureNote(ranges: readonly ([number, number] | null)[]): string {
   const missing = noted.length < ranges.length ? `, ${ranges.length - noted.length} without one` : '';
   return `${rangeWords([Math.min(...noted.map(([low]) => low)), Math.max(...noted.map(([, high]) => high))])}${missing}`;
 }
-
-/** A cable's text in a method, or the dash. */
-export function methodText(method: BendMethod | undefined, cable: string): string {
-  return method?.rows.find((row) => row.cable === cable)?.text ?? UNKNOWN;
-}

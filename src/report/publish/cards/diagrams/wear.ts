@@ -1,6 +1,6 @@
 /** Diagrams of the jacket: its wall round the clock, and the edge that wears through it. */
 import { jacketColour } from '../../../jacketColour.ts';
-import { group, round } from '../../../svg.ts';
+import { group } from '../../../svg.ts';
 import type { Pen, Point } from './pen.ts';
 
 const CENTRE = [300, 220] as const;
@@ -59,7 +59,7 @@ export function wearDiagram(pen: Pen): string {
     pen.word(400, y - 152, 'weight', { strong: true }),
     pen.arrow([180, y - 66], [330, y - 66], { both: true, width: 4 }),
     pen.word(254, y - 86, 'stroke', { quiet: true }),
-    pen.window(560, 90, 190, round(1).padStart(3, '0')),
+    pen.window(560, 90, 190, '001'),
     pen.word(655, 190, 'until copper shows', { quiet: true }),
   );
 }
