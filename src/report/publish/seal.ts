@@ -1,5 +1,3 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { type PartComputed, partFindings } from '../../findings/partFindings.ts';
 import { ENGINE_VERSION } from '../../findings/version.ts';
 import type { Entry } from '../../journal/entry.ts';
@@ -7,6 +5,7 @@ import type { PartPlace } from '../../journal/kinds/seal.ts';
 import { mergeEntries } from '../../journal/merge.ts';
 import { isPartName, PART_NAME_RULE } from '../../journal/partName.ts';
 import { shownCell } from '../../journal/rowCheck.ts';
+import { textHash } from '../../journal/textHash.ts';
 import { contentHash } from '../../trial/content.ts';
 import { holdsCells } from '../../trial/heldRows.ts';
 import { partEntries } from '../../trial/partEntries.ts';
@@ -30,8 +29,7 @@ const shownName = (part: string): string =>
   part.trim() === '' ? 'the part has no name' : `the part was called ${shownCell(part)}`;
 
 /** SHA-256 of findings as they are written. */
-export const findingsHash = (computed: PartComputed): string =>
-  bytesToHex(sha256(utf8ToBytes(findingsText(computed.findings))));
+export const findingsHash = (computed: PartComputed): string => textHash(findingsText(computed.findings));
 
 /**
  * The row that seals a part: it names the last entry, and fixes what the rows and the findings are by their hashes.
