@@ -1,6 +1,6 @@
 import { numberWord } from '../../units/numberWords.ts';
 import type { Across, AcrossAsked } from './across.ts';
-import { linkFigures } from './links.ts';
+import { IF_NO_ERROR, linkFigures } from './links.ts';
 import { pairsWords } from './pairsWords.ts';
 import { nameWithin } from './quantities.ts';
 
@@ -106,7 +106,7 @@ function ratioWords({ ratio, between, groups }: Omit<Across, 'sentences' | 'howW
   const names = first.line.name === second.line.name;
   const nameOf = ({ line }: typeof first) => (names ? `${line.name} (${line.title})` : line.name);
   const gap = low <= 1 && high >= 1;
-  const unknown = between === null && groups.length > 1 ? ', if the trials bring no error of their own' : '';
+  const unknown = between === null && groups.length > 1 ? IF_NO_ERROR : '';
   if (gap)
     return `${nameOf(first)} and ${nameOf(second)} cannot be parted: the first lies between ${sideWords(low)} and ${sideWords(high)} the second${unknown}.`;
   return `${nameOf(first)} is ${percentWords(value - 1)} ${value > 1 ? 'above' : 'below'} ${nameOf(second)} (${percentRange(low - 1, high - 1)})${unknown}.`;

@@ -45,6 +45,9 @@ export function linkFigures(link: Link, quantity: AcrossQuantity): TrialFigure[]
   }));
 }
 
+/** Said of a difference between trials where nobody measured their error. */
+export const IF_NO_ERROR = ', if the trials bring no error of their own';
+
 /** What a linking piece says of the error between trials; null where it was not measured in two. */
 export const betweenBy = (link: Link | null, quantity: AcrossQuantity, level: number): BetweenTrials | null =>
   link === null ? null : betweenTrials(linkFigures(link, quantity), level);

@@ -3,7 +3,7 @@ import { type Drift, driftOf } from '../../methods/across/drift.ts';
 import type { Measured } from '../schema.ts';
 import type { ShelfCable } from '../shapes/shelf.ts';
 import { percentRange, percentWords } from './acrossWords.ts';
-import { betweenBy, type Link, lnOf } from './links.ts';
+import { betweenBy, IF_NO_ERROR, type Link, lnOf } from './links.ts';
 import type { AcrossQuantity } from './quantities.ts';
 import { plainWords } from './searchShelf.ts';
 import { shelfKey } from './shelfCables.ts';
@@ -40,7 +40,7 @@ function sentenceOf(name: string, lot: string, points: readonly LotPoint[], drif
   const { change, interval, wouldShow } = drift;
   const from = points[0]!.day;
   const to = points.at(-1)!.day;
-  const unless = known ? '' : ', if the trials bring no error of their own';
+  const unless = known ? '' : IF_NO_ERROR;
   const lead = `${name}, lot ${lot}, ${from} to ${to}: `;
   if (interval[0] <= 0 && interval[1] >= 0)
     return `${lead}no change seen; one of ${percentWords(wouldShow)} would have shown nine times in ten${unless}.`;

@@ -1,4 +1,5 @@
 import type { Across, AcrossRow, RatioOfTwo } from './across.ts';
+import { IF_NO_ERROR } from './links.ts';
 
 /** More pairs than this are counted, not named. */
 const MOST_NAMED = 6;
@@ -29,7 +30,7 @@ export function pairsWords({
   const together = pairs.filter((pair) => !parts(pair));
   // A price carries no error of a trial.
   const brings = between === null && groups.length > 1 && quantity.linkedBy !== null;
-  const unknown = brings ? ', if the trials bring no error of their own' : '';
+  const unknown = brings ? IF_NO_ERROR : '';
   if (together.length === 0) return `Every two of these differ, each pair looked at by itself${unknown}.`;
   if (apart.length === 0) return `No two of these can be parted, each pair looked at by itself${unknown}.`;
   if (Math.min(apart.length, together.length) > MOST_NAMED)
