@@ -53,7 +53,7 @@ export function fieldCard(
   const head = fitName(title ?? fieldTitle(cables), width, { largest: 64, most: 2 });
   const headTop = safe.top + head.size * 0.8;
   const sub = brokenLines(subOf(about, shown), width, 28 * 1.08).slice(0, 2);
-  const subY = headTop + (head.lines.length - 1) * head.lineHeight + 46;
+  const subY = headTop + heightBelow(head) + 46;
   const top = subY + (sub.length - 1) * 36 + 26;
   const bottom = safe.bottom - footRoom(caution);
   const { columns, rows } = gridOf(cables.length, canvas);

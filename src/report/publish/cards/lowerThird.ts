@@ -2,7 +2,7 @@ import type { CableFindings, Findings } from '../../../findings/schema.ts';
 import { rectangle } from '../../svg.ts';
 import { type About, AMPS_CAUTION, shownOf } from './aspects.ts';
 import type { Canvas } from './canvas.ts';
-import { fitName } from './fitName.ts';
+import { fitName, heightBelow } from './fitName.ts';
 import { nameLines, outcomeLine } from './pieces.ts';
 
 const HEIGHT = 196;
@@ -25,7 +25,7 @@ export function lowerThird(
   const nameY = top + 62 + (name.lines.length > 1 ? -8 : 0);
   const x = safe.left + 32;
   const figureX = narrow ? x : safe.left + width * 0.5;
-  const figureY = narrow ? nameY + (name.lines.length - 1) * name.lineHeight + 66 : top + 72;
+  const figureY = narrow ? nameY + heightBelow(name) + 66 : top + 72;
   return canvas.overlay(
     `${cable.name}: ${shown.head} ${shown.value} ${shown.after}.`,
     rectangle(safe.left, top, width, height, { fill: theme.ground }),

@@ -2,7 +2,7 @@ import { group, rectangle } from '../../svg.ts';
 import { type Canvas, LEAST_TEXT } from './canvas.ts';
 import { methodDiagram } from './diagrams/methodDiagram.ts';
 import { BOX, WORD } from './diagrams/pen.ts';
-import { brokenLines, fitName } from './fitName.ts';
+import { brokenLines, fitName, heightBelow } from './fitName.ts';
 import type { MethodExplained } from './methods.ts';
 import { type CardFoot, foot, footRoom, nameLines } from './pieces.ts';
 
@@ -66,7 +66,7 @@ export function methodCard(
   const width = safe.right - safe.left;
   const head = fitName(title, width, { largest: format.shape === 'wide' ? 84 : 64, most: 2 });
   const headY = safe.top + head.size * 0.8;
-  const ruleY = headY + (head.lines.length - 1) * head.lineHeight + 36;
+  const ruleY = headY + heightBelow(head) + 36;
   const below = { x: safe.left, y: ruleY + GAP, width, height: safe.bottom - footRoom(false) - ruleY - GAP };
   const parts = format.shape === 'wide' ? beside(below) : stacked(canvas, below);
   const fitted = fittedSentence(sentence, note, parts.words, parts.largest);

@@ -6,7 +6,7 @@ import { circle, element, group, round } from '../../svg.ts';
 import { shownCables } from '../document/overview.ts';
 import { type About, type Shown, shownOf } from './aspects.ts';
 import type { Canvas } from './canvas.ts';
-import { brokenLines, fitName } from './fitName.ts';
+import { brokenLines, fitName, heightBelow } from './fitName.ts';
 import { axisOf, type CardFoot, endsLine, foot, footRoom, nameLines, outcomeLine, strips } from './pieces.ts';
 import { placedFace, widestReach } from './placedFace.ts';
 
@@ -172,7 +172,7 @@ export function oneCard(
   if (format.shape === 'square' && shown.allMetal !== '') place.r = SMALLER_FACE;
   const name = fitName(cable.name, place.width);
   const parts: string[] = [nameLines(canvas, place.x, place.top, name)];
-  let y = place.top + (name.lines.length - 1) * name.lineHeight + 44;
+  let y = place.top + heightBelow(name) + 44;
   if (format.shape !== 'wide') {
     place.cy = y + place.r + 8;
     parts.push(face(canvas, cable, step, place.cx, place.cy, place.r));

@@ -5,7 +5,7 @@ import { group, rectangle } from '../../svg.ts';
 import { chanceText } from '../../words/chanceWords.ts';
 import { bandPlaces } from '../pictures/placeChart.ts';
 import type { Canvas } from './canvas.ts';
-import { fitName } from './fitName.ts';
+import { fitName, heightBelow } from './fitName.ts';
 import { type CardFoot, foot, footRoom, nameLines } from './pieces.ts';
 
 /** What stands where a part is still to come. */
@@ -60,7 +60,7 @@ function order(canvas: Canvas, { cables }: Decide, top: number, row: number): st
   cables.forEach((c, i) => {
     const y = top + i * row;
     const name = fitName(c.name, nameWidth, { largest: Math.min(48, row * 0.5), most: row > 84 ? 2 : 1 });
-    const middle = y + row / 2 + name.size * 0.34 - ((name.lines.length - 1) * name.lineHeight) / 2;
+    const middle = y + row / 2 + name.size * 0.34 - heightBelow(name) / 2;
     const bar = Math.max(0, c.probability_first) * (chance - 120);
     const left = safe.right - chance;
     parts.push(
@@ -178,12 +178,7 @@ function tableSoFar(
     });
     return group(
       {},
-      nameLines(
-        canvas,
-        safe.left,
-        y + row / 2 + name.size * 0.34 - ((name.lines.length - 1) * name.lineHeight) / 2,
-        name,
-      ),
+      nameLines(canvas, safe.left, y + row / 2 + name.size * 0.34 - heightBelow(name) / 2, name),
       ...cells,
       canvas.line(safe.left, y + row, safe.right, y + row, 1, theme.rule),
     );
