@@ -77,7 +77,7 @@ function table(one: Extract<Block, { kind: 'table' }>, setting: Setting): string
     'table',
     {
       columns: columnsOf(one),
-      align: `(x, y) => ${array(sides.map((side) => side))}.at(x) + if y == 0 and ${named} { bottom } else { top }`,
+      align: `(x, y) => ${array(sides)}.at(x) + if y == 0 and ${named} { bottom } else { top }`,
       stroke: `(x, y) => if y > ${named ? 0 : -1} { (bottom: 0.5pt + ${colour(rule)}) }`,
       inset: setting.cellInset,
     },
