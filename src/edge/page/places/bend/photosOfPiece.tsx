@@ -1,4 +1,4 @@
-import type { Trial } from '../../../../trial/trial.ts';
+import type { Note, Trial } from '../../../../trial/trial.ts';
 import { Photo } from '../../parts/photos.tsx';
 import type { Assay } from '../../store/assay.ts';
 import { pieceDetail } from '../../store/bench/names.ts';
@@ -13,16 +13,17 @@ export function PhotosOfPiece({ now, cable }: { now: Assay; cable: string }) {
   if (trial === null) return null;
   if (now.blind === true)
     return <p class="note">Photos are put by while the trial goes by codes: they show the jacket.</p>;
+  const photos = droopPhotos(trial, [cable]);
   return (
     <div class="photos">
       <h4>Photos of it drooping</h4>
-      {droopPhotos(trial, [cable]).length === 0 ? (
+      {photos.length === 0 ? (
         <p class="note">
           None. Take one at the bench, square on, with a rule in the plane of the piece, and say that it shows a droop:
           it can be marked here.
         </p>
       ) : (
-        <PhotosToMark trial={trial} cables={[cable]} />
+        <PhotosToMark trial={trial} photos={photos} />
       )}
     </div>
   );
@@ -33,19 +34,20 @@ export function PhotosWithoutSheet({ trial: id, sheets }: { trial: string; sheet
   const trial = folded.value;
   if (trial?.trial !== id || trial.blinding.blind) return null;
   const cables = trial.cables.map(({ cable }) => cable).filter((cable) => !sheets.includes(cable));
-  if (!droopPhotos(trial, cables).some(({ shot }) => shot === 'droop')) return null;
+  const photos = droopPhotos(trial, cables);
+  if (!photos.some(({ shot }) => shot === 'droop')) return null;
   return (
     <section class="photos droop-photos">
       <h2>Droops in photos, not marked yet</h2>
-      <PhotosToMark trial={trial} cables={cables} />
+      <PhotosToMark trial={trial} photos={photos} />
     </section>
   );
 }
 
-function PhotosToMark({ trial, cables }: { trial: Trial; cables: readonly string[] }) {
+function PhotosToMark({ trial, photos }: { trial: Trial; photos: readonly Note[] }) {
   return (
     <ul class="plain">
-      {droopPhotos(trial, cables).map((note) => (
+      {photos.map((note) => (
         <li key={note.note}>
           <Photo trial={trial.trial} note={note} />
           <a href={addressOf(bendRoute(trial.trial, { what: 'photo', note: note.note }))}>
