@@ -10,14 +10,12 @@ const USUAL = ['the other hand was meant', 'the judge saw the print', 'for tryin
 export function JudgementsOnRecord({ trial: id }: { trial: string }) {
   const trial = folded.value;
   if (trial?.trial !== id) return null;
-  const words = (row: Row, pair: { left: string; right: string }) =>
-    answerWords(trial, pair, (row.result ?? '').trim().toLowerCase());
   const rows = trial.judgements
     .map(
       ({ entry, judgement, left, right, row }): RowOnRecord => ({
         entry,
         which: judgement,
-        words: words(row, { left, right }),
+        words: answerWords(trial, { left, right }, row.result),
         note: [row.by ?? '', whenWords(row.at ?? '')].filter((part) => part.trim() !== '').join(', '),
       }),
     )
@@ -29,9 +27,7 @@ export function JudgementsOnRecord({ trial: id }: { trial: string }) {
       summary={rows.length === 1 ? 'The one answer, as it was given' : `${rows.length} answers, as they were given`}
       rows={rows}
       usual={USUAL}
-      nameOf={(row) => words(row, { left: row.left ?? '', right: row.right ?? '' })}
+      nameOf={({ left = '', right = '', result }) => answerWords(trial, { left, right }, result)}
     />
   );
 }
-
-type Row = Readonly<Record<string, string>>;

@@ -27,7 +27,7 @@ const ROW_WORDS: Partial<Record<WithdrawnKind, (trial: Trial, which: string) => 
     const row = standing?.row ?? asideRow(trial, 'judgement', (each) => (each.judgement ?? '').trim() === which);
     if (row === null) return null;
     const { left = row.left ?? '', right = row.right ?? '' } = standing ?? {};
-    return `the answer: ${answerWords(trial, { left, right }, (row.result ?? '').trim().toLowerCase())}`;
+    return `the answer: ${answerWords(trial, { left, right }, row.result)}`;
   },
   endurance: (trial, which) => {
     const is = (row: Row) => rowName('endurance', row) === which;
