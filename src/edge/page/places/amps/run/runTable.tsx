@@ -39,9 +39,9 @@ function endsText(low: string, high: string): string {
 }
 
 /** The middle, and the ends of all doubts together below it; `unfed` where at the far end nothing comes through at all. */
-function Ends({ of, decimals, unfed }: { of: Between; decimals: number; unfed?: string }) {
+function Ends({ of, decimals, unfed = '' }: { of: Between; decimals: number; unfed?: string }) {
   const [low, high] = [number(of.low, decimals), number(of.high, decimals)];
-  if (unfed !== undefined)
+  if (unfed !== '')
     return (
       <span class="ends">
         <b>{number(of.value, decimals)}</b>
@@ -59,15 +59,15 @@ function Ends({ of, decimals, unfed }: { of: Between; decimals: number; unfed?: 
 
 /** Left at the load; an end of 0 V is none that anything runs at. */
 function AtLoad({ of: { resting } }: { of: RunAnswer }) {
-  const unfed = resting.fails === 'not enough volts' ? `up to ${number(resting.atLoad.high, 2)}` : undefined;
-  return <Ends of={resting.atLoad} decimals={2} {...(unfed === undefined ? {} : { unfed })} />;
+  const unfed = resting.fails === 'not enough volts' ? `up to ${number(resting.atLoad.high, 2)}` : '';
+  return <Ends of={resting.atLoad} decimals={2} unfed={unfed} />;
 }
 
 /** Lost on the way; an end of 100 % is one where nothing is fed. */
 function Lost({ of: { drop, feeds } }: { of: RunAnswer }) {
   const share = scaled(drop, 100);
-  const unfed = feeds === 'not settled' ? `from ${number(share.low, 1)}` : undefined;
-  return <Ends of={share} decimals={1} {...(unfed === undefined ? {} : { unfed })} />;
+  const unfed = feeds === 'not settled' ? `from ${number(share.low, 1)}` : '';
+  return <Ends of={share} decimals={1} unfed={unfed} />;
 }
 
 const COLUMNS: readonly Column[] = [
