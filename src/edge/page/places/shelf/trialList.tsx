@@ -6,6 +6,7 @@ import { readsOnly } from '../../store/devices.ts';
 import { putTrialAway } from '../../store/putAway.ts';
 import { addressOf } from '../../store/routeOf.ts';
 import { loadShelf, shelf } from '../../store/shelf.ts';
+import { whenWords } from '../../store/whenWords.ts';
 
 /** All trials on the shelf, the latest first. */
 export function TrialList() {
@@ -141,11 +142,8 @@ function PutAway({ line }: { line: TrialLine }) {
 /** `2026-11-25`, or with the time of day on this clock where it was said: `2026-11-25 10:58`. */
 function openedText(openedOn: string | null): string {
   if (openedOn === null) return '';
-  const moment = openedOn.length > DAY ? new Date(openedOn) : null;
-  if (moment === null || Number.isNaN(moment.getTime())) return openedOn.slice(0, DAY);
-  const two = (n: number) => String(n).padStart(2, '0');
-  const day = `${moment.getFullYear()}-${two(moment.getMonth() + 1)}-${two(moment.getDate())}`;
-  return `${day}\u00a0${two(moment.getHours())}:${two(moment.getMinutes())}`;
+  if (openedOn.length <= DAY || Number.isNaN(Date.parse(openedOn))) return openedOn.slice(0, DAY);
+  return whenWords(openedOn).replace(' ', '\u00a0');
 }
 
 /** Letters of a day, `2026-11-25`. */
