@@ -20,7 +20,7 @@ const METRES = FOOT[0] / FOOT[1];
 const MILLI = 1e-3;
 const PERCENT = 100;
 
-export const metresOf = (answers: RunAnswers, text: string): number =>
+const metresOf = (answers: RunAnswers, text: string): number =>
   typedNumber(text) * (answers.lengthUnit === 'ft' ? METRES : 1);
 
 /** Metres as the length's unit that was chosen has them. */

@@ -89,7 +89,7 @@ export async function openJournal(trial: string): Promise<void> {
 export const askAgain = (): void => exchange?.nudge();
 
 /** Lets go of the open journal; what it holds stays in this browser. */
-export function closeJournal(): void {
+function closeJournal(): void {
   exchange?.stop();
   others?.close();
   exchange = null;
