@@ -1,8 +1,10 @@
 /** Everything that was put right in a trial, dated and in plain words. */
+
 import type { Entry } from '../journal/entry.ts';
 import { inOrder, mergeEntries } from '../journal/merge.ts';
 import { rowKey, type TableShape } from '../journal/tableShape.ts';
 import { tableOfKind } from '../journal/tables.ts';
+import { capital } from '../units/capital.ts';
 import { typedText } from '../units/typedText.ts';
 import { cell, type Row } from './cells.ts';
 import { columnWords } from './columnWords.ts';
@@ -43,7 +45,6 @@ const LONGEST_SHOWN = 60;
 
 const quoted = (text: string): string => `"${text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text}"`;
 const because = (why: string): string => (why === '' ? '' : ` Reason given: ${why}`);
-const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 const typedValue = (row: Row): string => typedText(cell(row, 'value'), cell(row, 'unit'));
 
 type Told = Pick<Correction, 'what' | 'cable' | 'readings' | 'text'>;
@@ -113,14 +114,14 @@ function replaced(row: Row, was: Row | undefined, cableOf: CableOf, trial: Trial
   const [reading, earlier] = [cell(row, 'reading'), cell(row, 'replaces')];
   const before = was ? ` ${typedValue(was)}` : ' a reading that is not on record';
   const what = whatWasRead(trial, cell(row, 'specimen'), cell(row, 'quantity'));
-  const text = `${sentence(what)}:${before} was replaced by ${typedValue(row)}.${because(cell(row, 'why'))}`;
+  const text = `${capital(what)}:${before} was replaced by ${typedValue(row)}.${because(cell(row, 'why'))}`;
   return { what: 'replaced', cable: cableOf.reading.get(reading) || null, readings: [earlier, reading], text };
 }
 
 function struck(row: Row, was: Row | undefined, cableOf: CableOf, trial: Trial): Told {
   const reading = cell(row, 'reading');
   const what = was
-    ? `${sentence(whatWasRead(trial, cell(was, 'specimen'), cell(was, 'quantity')))}: ${typedValue(was)}`
+    ? `${capital(whatWasRead(trial, cell(was, 'specimen'), cell(was, 'quantity')))}: ${typedValue(was)}`
     : `Reading ${reading}`;
   const text = `${what} was struck out.${because(cell(row, 'why'))}`;
   return { what: 'struck', cable: cableOf.reading.get(reading) || null, readings: [reading], text };
@@ -159,32 +160,29 @@ function rowNamed(about: 'judgement' | 'endurance', which: string, trial: Trial)
 }
 
 /** The row of that name, whether it stands aside or not. */
-function rowWith(about: 'judgement' | 'endurance', which: string, trial: Trial): Row | undefined {
+function rowWith(about: 'judgement' | 'endurance' | 'evidence', which: string, trial: Trial): Row | undefined {
   if (about === 'judgement')
     return withAside(trial, about, trial.judgements).find(({ row }) => cell(row, 'judgement') === which)?.row;
-  return withAside(trial, about, trial.endurance).find(({ row }) => rowName(about, row) === which)?.row;
+  const standing = about === 'endurance' ? trial.endurance : trial.evidence;
+  return withAside(trial, about, standing).find(({ row }) => rowName(about, row) === which)?.row;
 }
 
 /** The cable that a look of that name was at; empty when it is not on record. */
-function lookedAt(name: string, trial: Trial): string {
-  const looks = withAside(trial, 'evidence', trial.evidence);
-  const row = looks.find((look) => rowName('evidence', look.row) === name)?.row;
-  return row === undefined ? '' : cell(row, 'cable');
+const lookedAt = (name: string, trial: Trial): string => cell(rowWith('evidence', name, trial) ?? {}, 'cable');
+
+/** The cable that an act was about; empty when it was about none, or about nothing on record. */
+function cableOfAct({ about, which }: Withdrawal, trial: Trial, { piece }: CableOf): string {
+  if (about === 'cable') return which;
+  if (about === 'specimen') return piece.get(which) ?? '';
+  if (about === 'evidence') return lookedAt(which, trial);
+  if (about === 'endurance') return piece.get(cell(rowWith(about, which, trial) ?? {}, 'specimen')) ?? '';
+  return '';
 }
 
 function putAside(act: Withdrawal, trial: Trial, cableOf: CableOf): Told {
   const what = act.again ? 'taken up again' : 'put aside';
-  const ofCable: Partial<Record<Withdrawal['about'], string>> = {
-    cable: act.which,
-    specimen: cableOf.piece.get(act.which) ?? '',
-    evidence: act.about === 'evidence' ? lookedAt(act.which, trial) : '',
-    endurance:
-      act.about === 'endurance'
-        ? (cableOf.piece.get(cell(rowWith('endurance', act.which, trial) ?? {}, 'specimen')) ?? '')
-        : '',
-  };
   const text = `${thingNamed(act, trial)} was ${what}.${because(act.why)}`;
-  return { what, cable: ofCable[act.about] || null, readings: [], text };
+  return { what, cable: cableOfAct(act, trial, cableOf) || null, readings: [], text };
 }
 
 /** What one entry corrects, given what was said before it. */
