@@ -1,9 +1,8 @@
+import { capital } from '../units/capital.ts';
 import { numberWord } from '../units/numberWords.ts';
 import { NO_CONTACT_DISTANCE, NO_RESISTANCE, NOT_WEIGHED } from './cable/missing.ts';
 import { failsOnMetal, saidClaim, sizeClaim } from './cableOutcome.ts';
 import type { CableFindings } from './schema.ts';
-
-const capital = (text: string) => text[0].toUpperCase() + text.slice(1);
 
 type Kind = 'meets' | 'short' | 'notCopper' | 'clad' | 'open' | 'unmeasured';
 

@@ -2,6 +2,7 @@ import { cellQuantity, plainCellValue } from '../journal/cellQuantity.ts';
 import { leastProblem, outOfReach } from '../journal/impossible.ts';
 import { quantityNamed } from '../journal/quantities.ts';
 import type { Column, TableShape } from '../journal/tableShape.ts';
+import { capital } from '../units/capital.ts';
 import { columnWords } from './columnWords.ts';
 import type { Remark } from './trial.ts';
 
@@ -26,7 +27,7 @@ export const nameOrNull = (row: Row, name: string): string | null => cell(row, n
 function rowCalled(table: TableShape, key: string, row: Row): string {
   if (table.kind === 'reading') {
     const name = quantityNamed(cell(row, 'quantity').toLowerCase())?.name ?? 'a reading';
-    return `${name.charAt(0).toUpperCase()}${name.slice(1)} of ${cell(row, 'specimen') || 'no piece'}`;
+    return `${capital(name)} of ${cell(row, 'specimen') || 'no piece'}`;
   }
   const maker = [cell(row, 'maker'), cell(row, 'model')].filter((part) => part !== '').join(' ');
   if (table.kind === 'cable') return `Cable ${maker || key}`;

@@ -1,5 +1,7 @@
 /** What things are called in sentences that people read: a tag's code and words of the trade, not names of rows and columns. */
+
 import { quantityNamed } from '../journal/quantities.ts';
+import { capital } from '../units/capital.ts';
 import { typedText } from '../units/typedText.ts';
 import { cell, type Row } from './cells.ts';
 import type { Reading, Specimen, Trial } from './trial.ts';
@@ -9,10 +11,7 @@ export const quantityWords = (quantity: string): string =>
   quantityNamed(quantity)?.name ?? quantity.replaceAll('_', ' ');
 
 /** The same at the beginning of a sentence. */
-export function quantityHead(quantity: string): string {
-  const words = quantityWords(quantity);
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
+export const quantityHead = (quantity: string): string => capital(quantityWords(quantity));
 
 /** A piece as its tag has it: by its code, else by its name. */
 export function pieceSign({ specimens }: { specimens: readonly Specimen[] }, specimen: string): string {

@@ -1,4 +1,5 @@
 import type { Fitting } from '../../trial/trial.ts';
+import { capital } from '../../units/capital.ts';
 import type { CableFindings, Measured } from '../schema.ts';
 
 /**
@@ -25,8 +26,7 @@ function words(f: Fitting, enters: boolean | null, fills: boolean | null, fill: 
   else parts.push(enters ? `the bundle enters the ${bore}` : `the bundle is wider than the ${bore}`);
   if (fill !== null) parts.push(fillWords(Math.round(100 * fill), fills));
   if (f.tried) parts.push(`tried: ${f.tried}`);
-  const sentence = parts.join('; ');
-  return `${sentence[0].toUpperCase()}${sentence.slice(1)}.`;
+  return `${capital(parts.join('; '))}.`;
 }
 
 /** Whether the cable enters each fitting and fills it enough, computed, with what was tried beside it. */

@@ -3,6 +3,7 @@ import type { CableAssay, JointAssay } from '../../methods/assay/joint.ts';
 import { halfWidth, lnAreaAfter, type Proposal } from '../../methods/assay/oneMore.ts';
 import type { AssayRow, RowKind } from '../../methods/assay/row.ts';
 import { lnLikelihoodOfSight } from '../../methods/metal/eye.ts';
+import { capital } from '../../units/capital.ts';
 import { ownNormal, ownUniform } from '../rows/effects.ts';
 import type { CableReadings } from '../rows/rowsOfTrial.ts';
 import type { CableFindings } from '../schema.ts';
@@ -201,7 +202,7 @@ export function takeAgain(reading: string, doThis: string): CableFindings['next_
     half_width_now: null,
     half_width_then: null,
     unit: 'mm2',
-    text: `${doThis[0].toUpperCase()}${doThis.slice(1)}: that comes before any further reading.`,
+    text: `${capital(doThis)}: that comes before any further reading.`,
   };
 }
 

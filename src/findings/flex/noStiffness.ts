@@ -1,3 +1,4 @@
+import { capital } from '../../units/capital.ts';
 import { numberWord } from '../../units/numberWords.ts';
 import type { CableBending } from './flex.ts';
 import { listed } from './words.ts';
@@ -16,8 +17,6 @@ const REMEDIES: Readonly<Record<string, string>> = {
   'the span of its push': 'Measure from support to support.',
   'a droop or a push that can be used': 'Each sheet says what to do.',
 };
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /**
  * What stands first where no order can be given although cables were bent: which of them have no stiffness, and what each of

@@ -1,6 +1,7 @@
 import type { SharedInput } from '../../methods/assay/row.ts';
 import type { ErrorLimit, Instrument, Reading, Trial } from '../../trial/trial.ts';
 import { usualInstrumentFor } from '../../trial/usualLimits.ts';
+import { capital } from '../../units/capital.ts';
 
 /** The tool behind a group of readings: one that the trial lists, or the usual one for the job. */
 export interface Tool {
@@ -23,10 +24,6 @@ export const UNTAKEN_TEMPERATURE = { middle: 273.15 + 17.5, halfWidth: 17.5 };
 export const TARGET_TEMPERATURE_HALF_WIDTH = 5;
 
 const ROOT_THREE = Math.sqrt(3);
-
-function sentenceCase(text: string): string {
-  return text ? text[0].toUpperCase() + text.slice(1) : text;
-}
 
 function isThermometer(kind: string): boolean {
   return /thermo|infrared|probe.*temp|temp.*probe/i.test(kind);
@@ -95,7 +92,7 @@ export class ToolBox {
     if (!(tool.limit.absolute > 0)) return null;
     return this.remember({
       input: `${tool.id} zero`,
-      label: `${sentenceCase(tool.name)}, ${tool.limit.checked ? 'as checked' : 'its limit'}`,
+      label: `${capital(tool.name)}, ${tool.limit.checked ? 'as checked' : 'its limit'}`,
       limit: tool.limit.absolute,
       unit,
       shape: 'uniform',
@@ -109,7 +106,7 @@ export class ToolBox {
     if (!(tool.limit.fraction > 0)) return null;
     return this.remember({
       input: `${tool.id} gain`,
-      label: `${sentenceCase(tool.name)}, its percentage`,
+      label: `${capital(tool.name)}, its percentage`,
       limit: tool.limit.fraction,
       unit: '1',
       shape: 'uniform',
