@@ -10,22 +10,13 @@ import { writePackage } from '../../../src/report/package/writePackage.ts';
 import { findingsHash, sealRow, unseal } from '../../../src/report/publish/seal.ts';
 import { fold } from '../../../src/trial/fold.ts';
 import { Bench } from '../../findings/bench.ts';
+import { SEAL_ASKED } from '../../support/sealAsked.ts';
 
 const NOW = '2026-12-01T00:00:00Z';
 
 function sealedBench(change: (row: Record<string, string>, b: Bench) => Record<string, string> = (row) => row): Bench {
   const b = new Bench().carefulTools().cable('x', '2 AWG', 'OFC').piece('p', 'x').everything('p', 33.9);
-  const asked = {
-    part: '1',
-    title: '',
-    places: ['inside'],
-    level: 0.95,
-    draws: 0,
-    hidden: false,
-    at: NOW,
-    by: 'Ann',
-  } as const;
-  const row = sealRow(b.entries, asked);
+  const row = sealRow(b.entries, { ...SEAL_ASKED, at: NOW });
   return b.say('seal', change(row, b));
 }
 

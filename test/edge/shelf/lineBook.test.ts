@@ -9,6 +9,7 @@ import { ShelfCable } from '../../../src/findings/shapes/shelf.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
 import { sealRow } from '../../../src/report/publish/seal.ts';
 import { Bench } from '../../findings/bench.ts';
+import { SEAL_ASKED } from '../../support/sealAsked.ts';
 import { tempFolder } from '../../support/tempFolder.ts';
 
 function measured(): Bench {
@@ -65,20 +66,7 @@ describe('what the shelf remembers of a trial', () => {
   it('is nothing for readers before something is sealed, and then what is sealed', () => {
     const b = measured();
     expect(trialLines(b.entries, 'reader')).toEqual([]);
-    const at = '2026-11-01T10:00:00Z';
-    b.say(
-      'seal',
-      sealRow(b.entries, {
-        part: '1',
-        title: '',
-        places: ['bend'],
-        level: 0.95,
-        draws: 0,
-        hidden: false,
-        at,
-        by: 'Ann',
-      }),
-    );
+    b.say('seal', sealRow(b.entries, { ...SEAL_ASKED, places: ['bend'] }));
     const [line] = trialLines(b.entries, 'reader');
     expect(line!.state).toBe('sealed in part');
     expect(line!.resistance_20C).toBeNull();
@@ -128,20 +116,7 @@ describe('the book of lines', () => {
     const store = await shelfOf('secret');
     expect(await lineBook(store)('reader', {})).toEqual({ trials: [], left: 0, gone: [], damaged: [] });
     const b = measured();
-    const at = '2026-11-01T10:00:00Z';
-    b.say(
-      'seal',
-      sealRow(b.entries, {
-        part: '1',
-        title: '',
-        places: ['inside'],
-        level: 0.95,
-        draws: 0,
-        hidden: false,
-        at,
-        by: 'Ann',
-      }),
-    );
+    b.say('seal', sealRow(b.entries, SEAL_ASKED));
     await store.append('open', as('open', b.entries));
     const book = lineBook(store);
     const { trials } = await book('reader', {});

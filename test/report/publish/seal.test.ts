@@ -13,18 +13,10 @@ import { fold } from '../../../src/trial/fold.ts';
 import { heldAmong, holdsCells, holdsIn } from '../../../src/trial/heldRows.ts';
 import { partEntries } from '../../../src/trial/partEntries.ts';
 import { Bench } from '../../findings/bench.ts';
+import { SEAL_ASKED } from '../../support/sealAsked.ts';
 
 const NOW = '2026-12-01T00:00:00Z';
-const ASKED = {
-  part: '1',
-  title: 'What is inside',
-  places: ['inside'],
-  level: 0.95,
-  draws: 0,
-  hidden: false,
-  at: '2026-11-01T10:00:00Z',
-  by: 'Ann',
-} as const;
+const ASKED = { ...SEAL_ASKED, title: 'What is inside' };
 
 function bench(): Bench {
   return new Bench()

@@ -10,6 +10,7 @@ import { unzipPackage } from '../../../../src/report/package/zip.ts';
 import { sealRow } from '../../../../src/report/publish/seal.ts';
 import { fold } from '../../../../src/trial/fold.ts';
 import { Bench } from '../../../findings/bench.ts';
+import { SEAL_ASKED } from '../../../support/sealAsked.ts';
 import { tempFolder } from '../../../support/tempFolder.ts';
 import { smallPage } from '../bench.ts';
 import { ask, fromPhone, paired, type SharedBench, sharedBench } from '../share/shared.ts';
@@ -28,9 +29,8 @@ function measured(): Bench {
 }
 
 function seal(b: Bench, places: PartPlace[], hidden = false): Bench {
-  const at = '2026-11-01T10:00:00Z';
   const part = String(b.entries.filter(({ kind }) => kind === 'seal').length + 1);
-  return b.say('seal', sealRow(b.entries, { part, title: '', places, level: 0.95, draws: 0, hidden, at, by: 'Ann' }));
+  return b.say('seal', sealRow(b.entries, { ...SEAL_ASKED, part, places, hidden }));
 }
 
 async function shelfWith(b: Bench): Promise<SharedBench & { trial: string }> {

@@ -7,6 +7,7 @@ import { unzipPackage } from '../../../../src/report/package/zip.ts';
 import { sealRow } from '../../../../src/report/publish/seal.ts';
 import { entryOf } from '../../../contract/store.ts';
 import { Bench } from '../../../findings/bench.ts';
+import { SEAL_ASKED } from '../../../support/sealAsked.ts';
 import { tempFolder } from '../../../support/tempFolder.ts';
 import { smallPage } from '../bench.ts';
 import { ask, fromPhone, paired, type SharedBench, sharedBench } from '../share/shared.ts';
@@ -33,8 +34,8 @@ function measured(): Bench {
 
 function seal(b: Bench, places: PartPlace[], hidden = false): Bench {
   const part = String(b.entries.filter(({ kind }) => kind === 'seal').length + 1);
-  const about = { part, title: hidden ? SECRET : 'First', places, level: 0.95, draws: 0, hidden };
-  return b.say('seal', sealRow(b.entries, { ...about, at: '2026-11-01T10:00:00Z', by: 'Ann' }));
+  const title = hidden ? SECRET : 'First';
+  return b.say('seal', sealRow(b.entries, { ...SEAL_ASKED, part, title, places, hidden }));
 }
 
 /** One part sealed, another sealed and hidden, and things said after both. */
