@@ -1,8 +1,8 @@
-import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { breachesLightAndDark } from './support/axe.ts';
 import { type Bench, startBench } from './support/bench.ts';
 import { waitForFindings } from './support/findings.ts';
+import { openAllFolds } from './support/openAllFolds.ts';
 import { overAt } from './support/overAt.ts';
 
 let bench: Bench;
@@ -29,23 +29,16 @@ describe.each(LOOKS)('at $width px, light and dark,', (look) => {
   it('inside breaks no rule of WCAG 2.2 AA, with a sheet and all folds open', async () => {
     const { page } = await bench.open(INSIDE, look);
     await waitForFindings(page);
-    await openEveryFold(page);
+    await openAllFolds(page);
     expect(await breachesLightAndDark(page)).toEqual([]);
   });
 });
-
-/** Opens all that is folded, so that nothing escapes the check. */
-async function openEveryFold(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    for (const fold of document.querySelectorAll('details')) fold.open = true;
-  });
-}
 
 describe.each(['/', INSIDE])('%s', (path) => {
   it('never scrolls sideways, from 320 px up', async () => {
     const { page } = await bench.open(path, { width: 320 });
     if (path !== '/') await waitForFindings(page);
-    await openEveryFold(page);
+    await openAllFolds(page);
     for (const width of [320, 360, 560, 900, 1280, 1440, 3840])
       expect(await overAt(page, width), `${width} px`).toBe(0);
   });

@@ -1,8 +1,8 @@
-import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { waitForAllThere } from './support/atBench.ts';
 import { breachesLightAndDark } from './support/axe.ts';
 import { type Bench, startBench } from './support/bench.ts';
+import { openAllFolds } from './support/openAllFolds.ts';
 import { overAt } from './support/overAt.ts';
 
 let bench: Bench;
@@ -25,12 +25,6 @@ const DIALOGS = {
   g: 'Take up another reading',
   '?': 'Keys at the bench',
 };
-
-async function openAllFolds(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    for (const fold of document.querySelectorAll('details')) fold.open = true;
-  });
-}
 
 describe.each(LOOKS)('at $width px, light and dark,', (look) => {
   it('the bench breaks no rule of WCAG 2.2 AA, with a question, a trouble and all folds open', async () => {

@@ -4,6 +4,7 @@ import { waitForAllThere } from './support/atBench.ts';
 import { waitForOutlook } from './support/atPlan.ts';
 import { breachesLightAndDark } from './support/axe.ts';
 import { type Bench, startBench } from './support/bench.ts';
+import { openAllFolds } from './support/openAllFolds.ts';
 import { overAt } from './support/overAt.ts';
 import { trialOfNames } from './support/trialOfNames.ts';
 
@@ -27,10 +28,14 @@ afterAll(() => bench.stop());
 
 const LOOKS = [{ width: 1440 }, { width: 390 }];
 
-async function openAllFolds(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    for (const fold of document.querySelectorAll('details')) fold.open = true;
-  });
+/** Waits for the plan to be worked out, then opens its folds and all that is asked of the first cable. */
+async function openPlanWhole(page: Page): Promise<void> {
+  await waitForOutlook(page);
+  await openAllFolds(page);
+  await page
+    .getByRole('button', { name: /^More of/ })
+    .first()
+    .click();
 }
 
 describe.each(LOOKS)('at $width px, light and dark,', (look) => {
@@ -74,24 +79,14 @@ describe.each(LOOKS)('at $width px, light and dark,', (look) => {
 describe('the plan', () => {
   it('never scrolls sideways, from 320 px up, with everything open', async () => {
     const { page } = await bench.open(PLAN, { width: 320 });
-    await waitForOutlook(page);
-    await openAllFolds(page);
-    await page
-      .getByRole('button', { name: /^More of/ })
-      .first()
-      .click();
+    await openPlanWhole(page);
     for (const width of [320, 360, 560, 900, 1280, 1440, 3840])
       expect(await overAt(page, width), `${width} px`).toBe(0);
   });
 
   it('gives every control 44 px on a phone, or 24 where many stand together', async () => {
     const { page } = await bench.open(PLAN, { width: 390 });
-    await waitForOutlook(page);
-    await openAllFolds(page);
-    await page
-      .getByRole('button', { name: /^More of/ })
-      .first()
-      .click();
+    await openPlanWhole(page);
     const small = await page.evaluate(() =>
       [
         ...document.querySelectorAll(
