@@ -2,6 +2,7 @@ import type { SharedInput } from '../../methods/assay/row.ts';
 import type { ErrorLimit, Instrument, Reading, Trial } from '../../trial/trial.ts';
 import { usualInstrumentFor } from '../../trial/usualLimits.ts';
 import { capital } from '../../units/capital.ts';
+import { ZERO_CELSIUS } from '../../units/dimension.ts';
 
 /** The tool behind a group of readings: one that the trial lists, or the usual one for the job. */
 export interface Tool {
@@ -19,7 +20,7 @@ const OUT_OF_SPAN_FACTOR = 2;
 /** Thermometer limit when the trial lists none, K. Common practice, no source. */
 const ASSUMED_THERMOMETER_LIMIT = 2;
 /** Where copper at a bench may stand when nobody took its temperature: 0 to 35 °C, as middle and half-width in K. */
-export const UNTAKEN_TEMPERATURE = { middle: 273.15 + 17.5, halfWidth: 17.5 };
+export const UNTAKEN_TEMPERATURE = { middle: ZERO_CELSIUS + 17.5, halfWidth: 17.5 };
 /** Half-width when the trial states a temperature for the bench but the reading does not, K. Common practice, no source. */
 export const TARGET_TEMPERATURE_HALF_WIDTH = 5;
 
