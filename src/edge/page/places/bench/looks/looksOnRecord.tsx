@@ -1,3 +1,4 @@
+import '../../../styles/onRecord.css';
 import { rowName } from '../../../../../trial/rowName.ts';
 import type { Evidence, Trial } from '../../../../../trial/trial.ts';
 import { PutAside } from '../../../parts/putAside.tsx';
