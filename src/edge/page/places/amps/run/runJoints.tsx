@@ -1,11 +1,12 @@
 import { USUAL_JOINTS } from '../../../../../methods/current/runCheck/question.ts';
 import type { AnswerName } from '../../../store/amps/runAnswers.ts';
 import { answer, answers } from '../../../store/amps/running.ts';
+import { typedNumber } from '../../../store/amps/typedNumber.ts';
 
 /** How many joints of each kind lie in the run, and the milliohms of one. */
 export function RunJoints() {
   const total = USUAL_JOINTS.reduce(
-    (sum, _, i) => sum + (Number(answers.value[`joint${i}` as AnswerName].replace(',', '.')) || 0),
+    (sum, _, i) => sum + (typedNumber(answers.value[`joint${i}` as AnswerName]) || 0),
     0,
   );
   return (
